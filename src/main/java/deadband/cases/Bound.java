@@ -1,0 +1,43 @@
+package deadband.cases;
+
+import deadband.setup.Told;
+import deadband.setup.Unit;
+
+/**
+ * What an observed quantity is held against.
+ *
+ * @param measure the limit itself
+ * @param name of the limit in the table, or pointer of the value told
+ * @param source where the limit comes from
+ * @param known how it is known, in words
+ * @param firm whether it may carry a hazard: told, read off a plate, or set by regulation or
+ *     standard
+ */
+public record Bound(Measure measure, String name, String source, String known, boolean firm) {
+
+  /** A limit out of the table. */
+  public static Bound of(String quantity, double value, Limits.Entry limit) {
+    return of(quantity, value, limit, limit.unit());
+  }
+
+  /** A limit reckoned with one out of the table, in a unit of its own. */
+  public static Bound of(String quantity, double value, Limits.Entry limit, Unit unit) {
+    return new Bound(
+        Measure.of(quantity, value, unit),
+        limit.name(),
+        limit.source(),
+        limit.known().words(),
+        limit.isFirm());
+  }
+
+  /** A limit that the setup itself tells. */
+  public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
+    return new Bound(
+        Measure.of(quantity, value, unit), by.pointer().dotted(), "this setup", "as told", true);
+  }
+
+  /** A limit reckoned from values told. */
+  public static Bound reckoned(String quantity, double value, Unit unit, String how) {
+    return new Bound(Measure.of(quantity, value, unit), how, "this setup", "reckoned", true);
+  }
+}

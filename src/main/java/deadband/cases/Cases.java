@@ -1,0 +1,157 @@
+package deadband.cases;
+
+import deadband.document.Pointer;
+import deadband.setup.Setup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Collects the cases of one setup, and keeps account of those that cannot be put or do not arise.
+ *
+ * <pre>{@code
+ * cases.into(RelayGap.class, relay.part().pointer())
+ *     .fitted(relayFitted, heatPumpFitted)
+ *     .where(drivesHeatPump)
+ *     .given(width, draw)
+ *     .makes(because -> new RelayGap(because.explained(() -> ...), width.get(), draw.get()));
+ * }</pre>
+ */
+public final class Cases {
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  Cases() {}
+
+  /** Every case of a setup, put or not. */
+  public static List<Entry> of(Setup setup, Limits limits) {
+    Cases cases = new Cases();
+    Thresholds.derive(setup, limits, cases);
+    return cases.entries();
+  }
+
+  /** An inquiry into one subject. */
+  Inquiry into(Class<? extends Case> type, Pointer subject) {
+    return new Inquiry(type, subject);
+  }
+
+  List<Entry> entries() {
+    return List.copyOf(entries);
+  }
+
+  /**
+   * What became of one inquiry.
+   *
+   * @param standing whether there is a case at all
+   * @param fact the case, null where there is none
+   */
+  public record Entry(
+      Class<? extends Case> type,
+      Pointer subject,
+      Standing standing,
+      Provenance provenance,
+      @Nullable Case fact) {}
+
+  /** Whether there is a case to judge. */
+  public enum Standing {
+    NOT_FITTED,
+    DOES_NOT_ARISE,
+    NOT_KNOWN,
+    PUT
+  }
+
+  /** Makes the matter of a case once its explanation is given. */
+  @FunctionalInterface
+  interface Because {
+    Matter explained(Supplier<Detail> detail);
+  }
+
+  /** The conditions of one case, asked for in order. */
+  final class Inquiry {
+
+    private final Class<? extends Case> type;
+    private final Pointer subject;
+    private Derived<Boolean> fitted = Derived.constant(true);
+    private Derived<Boolean> arises = Derived.constant(true);
+    private Provenance needed = Provenance.NONE;
+    private List<Pointer> openIfFound = List.of();
+    private List<Pointer> openIfClear = List.of();
+
+    private Inquiry(Class<? extends Case> type, Pointer subject) {
+      this.type = type;
+      this.subject = subject;
+    }
+
+    /** There is no case, and nothing to check, unless all of these are fitted. */
+    @SafeVarargs
+    final Inquiry fitted(Derived<Boolean>... things) {
+      fitted = Derived.all(things);
+      return this;
+    }
+
+    /** The case does not arise, and the check is clear, unless all of these hold. */
+    @SafeVarargs
+    final Inquiry where(Derived<Boolean>... conditions) {
+      arises = Derived.all(conditions);
+      return this;
+    }
+
+    /** The values the case is made of. */
+    Inquiry given(Derived<?>... values) {
+      for (Derived<?> value : values) {
+        needed = needed.and(value.provenance());
+      }
+      return this;
+    }
+
+    /** A case without violation proves nothing while these values are not told. */
+    Inquiry clearOnlyWith(List<Pointer> pointers) {
+      openIfClear = Provenance.union(openIfClear, pointers);
+      return this;
+    }
+
+    /** A violation proves nothing while these values are not told. */
+    Inquiry foundOnlyWith(List<Pointer> pointers) {
+      openIfFound = Provenance.union(openIfFound, pointers);
+      return this;
+    }
+
+    /** There is nothing for a case to be about. */
+    void none() {
+      entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
+    }
+
+    /** Puts the case, where it arises and its values are known. */
+    void makes(Function<Because, Case> make) {
+      entries.add(entry(make));
+    }
+
+    private Entry entry(Function<Because, Case> make) {
+      if (fitted.is(is -> !is)) {
+        return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
+      }
+      if (arises.is(does -> !does)) {
+        Provenance why =
+            fitted.isKnown() ? arises.provenance().and(fitted.provenance()) : arises.provenance();
+        return new Entry(type, subject, Standing.DOES_NOT_ARISE, why, null);
+      }
+      Provenance conditions = fitted.provenance().and(arises.provenance());
+      Provenance all = conditions.and(needed);
+      if (!needed.missing().isEmpty()) {
+        return new Entry(type, subject, Standing.NOT_KNOWN, all, null);
+      }
+      Case fact =
+          make.apply(
+              detail ->
+                  new Matter(
+                      subject,
+                      all,
+                      Provenance.union(openIfFound, conditions.missing()),
+                      openIfClear,
+                      detail));
+      return new Entry(type, subject, Standing.PUT, all, fact);
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package deadband.cases;
+
+import deadband.document.Pointer;
+import deadband.setup.Change;
+import deadband.setup.Told;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a finding about a case will show: where, how much against what, and what would cure it. Made
+ * only where a rule fires.
+ *
+ * @param at the values concerned, the one to change first
+ * @param observed what was found, null where there is no number to it
+ * @param limit what it was held against, null where there is none
+ * @param size how much, in the unit of the check's consequence
+ * @param evidence quantities that explain it
+ * @param cures sets of changes that may cure it, the best first; empty where none can be computed
+ * @param basis how it was reckoned
+ */
+public record Detail(
+    List<Pointer> at,
+    @Nullable Measure observed,
+    @Nullable Bound limit,
+    double size,
+    List<Measure> evidence,
+    List<List<Change>> cures,
+    String basis) {
+
+  /** A detail about these values. */
+  public static Builder at(Told<?>... values) {
+    Builder builder = new Builder();
+    for (Told<?> value : values) {
+      builder.at.add(value.pointer());
+    }
+    return builder;
+  }
+
+  /** A detail about these places. */
+  public static Builder at(Pointer... pointers) {
+    Builder builder = new Builder();
+    builder.at.addAll(List.of(pointers));
+    return builder;
+  }
+
+  /** Collects a detail. */
+  public static final class Builder {
+
+    private final List<Pointer> at = new ArrayList<>();
+    private final List<Measure> evidence = new ArrayList<>();
+    private final List<List<Change>> cures = new ArrayList<>();
+    private @Nullable Measure observed;
+    private @Nullable Bound limit;
+    private double size;
+    private String basis = "comparison of the values told";
+
+    private Builder() {}
+
+    public Builder observed(Measure measure) {
+      observed = measure;
+      return this;
+    }
+
+    public Builder limit(Bound bound) {
+      limit = bound;
+      return this;
+    }
+
+    public Builder size(double inUnitOfConsequence) {
+      size = inUnitOfConsequence;
+      return this;
+    }
+
+    public Builder evidence(Measure... measures) {
+      evidence.addAll(List.of(measures));
+      return this;
+    }
+
+    /** One set of changes that may cure it; the first that proves to is the one shown. */
+    public Builder cure(Change... changes) {
+      cures.add(List.of(changes));
+      return this;
+    }
+
+    public Builder cures(List<List<Change>> candidates) {
+      cures.addAll(candidates);
+      return this;
+    }
+
+    public Builder basis(String how) {
+      basis = how;
+      return this;
+    }
+
+    public Detail done() {
+      return new Detail(
+          List.copyOf(at), observed, limit, size, List.copyOf(evidence), List.copyOf(cures), basis);
+    }
+  }
+}

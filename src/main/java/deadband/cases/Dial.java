@@ -1,0 +1,31 @@
+package deadband.cases;
+
+/** Values as a dial accepts them, rounded to the side that is safe. */
+final class Dial {
+
+  private static final double STEPS_PER_KW = 10;
+  private static final double STEPS_PER_K = 2;
+  private static final double TINY = 1e-9;
+
+  private Dial() {}
+
+  /** The nearest tenth of a kilowatt at or above. */
+  static double up_kW(double power_kW) {
+    return Math.ceil(power_kW * STEPS_PER_KW - TINY) / STEPS_PER_KW + 0.0;
+  }
+
+  /** The nearest tenth of a kilowatt at or below. */
+  static double down_kW(double power_kW) {
+    return Math.floor(power_kW * STEPS_PER_KW + TINY) / STEPS_PER_KW + 0.0;
+  }
+
+  /** The nearest half degree at or above. */
+  static double up_C(double temperature_C) {
+    return Math.ceil(temperature_C * STEPS_PER_K - TINY) / STEPS_PER_K;
+  }
+
+  /** The nearest half degree at or below. */
+  static double down_C(double temperature_C) {
+    return Math.floor(temperature_C * STEPS_PER_K + TINY) / STEPS_PER_K;
+  }
+}

@@ -1,0 +1,27 @@
+package deadband.cases;
+
+import deadband.setup.Setup;
+import deadband.setup.Tank;
+import deadband.setup.Unit;
+
+/** The share of the tank that a heater at a certain height can heat: all that lies above it. */
+final class HeatedVolume {
+
+  private final Tank tank;
+
+  HeatedVolume(Setup setup) {
+    this.tank = setup.tank();
+  }
+
+  /** Volume above the lower end of the coil. */
+  Derived<Double> aboveCoil_L() {
+    return above_L(Derived.of(tank.coil().bottom_mm()));
+  }
+
+  /** Volume above a height. */
+  Derived<Double> above_L(Derived<Double> height_mm) {
+    return height_mm
+        .with(Derived.of(tank.height_mm()), (height, whole) -> Math.max(0, 1 - height / whole))
+        .with(Derived.of(tank.volume_L()), (share, volume) -> Unit.LITRE.round(share * volume));
+  }
+}

@@ -1,0 +1,71 @@
+package deadband.cases;
+
+import deadband.setup.Unit;
+import deadband.trade.Known;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * The table of limits in force: the one of the rule book, or a site's own values over it.
+ *
+ * <p>No rule holds a number of its own; what a value is, where it comes from and how it is known
+ * are said here once and travel into every finding that uses it.
+ */
+public final class Limits {
+
+  private static final Limits STANDARD = new Limits(Map.of());
+
+  private final Map<Limit, Entry> entries = new EnumMap<>(Limit.class);
+
+  private Limits(Map<Limit, Entry> overrides) {
+    for (Limit limit : Limit.values()) {
+      entries.put(limit, overrides.getOrDefault(limit, limit.entry()));
+    }
+  }
+
+  /** The rule book's own table. */
+  public static Limits standard() {
+    return STANDARD;
+  }
+
+  /** The rule book's table with these entries in place of its own. */
+  public static Limits with(Map<Limit, Entry> overrides) {
+    return new Limits(overrides);
+  }
+
+  public Entry of(Limit limit) {
+    return Objects.requireNonNull(entries.get(limit));
+  }
+
+  public double value(Limit limit) {
+    return of(limit).value();
+  }
+
+  /** Every entry in the order of the table. */
+  public List<Entry> entries() {
+    return List.copyOf(entries.values());
+  }
+
+  /**
+   * One limit.
+   *
+   * @param name as a limits file names it, unit included
+   * @param what what it limits
+   * @param source document and place, or "none" for common practice
+   */
+  public record Entry(
+      String name, String what, double value, Unit unit, String source, Known known) {
+
+    /** Whether a hazard may rest on it. */
+    public boolean isFirm() {
+      return known != Known.MEMORY && known != Known.COMMON_PRACTICE;
+    }
+
+    /** The same limit at a value that a site sets, on its own authority. */
+    public Entry at(double site, String source) {
+      return new Entry(name, what, site, unit, source, Known.READ);
+    }
+  }
+}

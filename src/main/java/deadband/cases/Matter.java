@@ -1,0 +1,21 @@
+package deadband.cases;
+
+import deadband.document.Pointer;
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * What stands behind a case: its subject, where its numbers come from, and what is open about it.
+ *
+ * @param subject the thing the case is about; tells the cases of one check apart
+ * @param provenance where the case's numbers come from
+ * @param openIfFound values not told without which a violation is not proven
+ * @param openIfClear values not told without which the absence of a violation is not proven
+ * @param detail made only where a rule fires
+ */
+public record Matter(
+    Pointer subject,
+    Provenance provenance,
+    List<Pointer> openIfFound,
+    List<Pointer> openIfClear,
+    Supplier<Detail> detail) {}

@@ -1,0 +1,72 @@
+package deadband.judging;
+
+import deadband.cases.Detail;
+import deadband.cases.Provenance;
+import deadband.document.Pointer;
+import deadband.setup.Accepted;
+import deadband.setup.Change;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A violation, with all that a report says of it.
+ *
+ * @param check that found it
+ * @param consequence its class here: a hazard that rests on an assumption, or on a limit that is
+ *     not firm, is a query
+ * @param subject the thing it is about
+ * @param detail where, how much, and what would cure it
+ * @param changes what proved to cure it, empty where nothing did
+ * @param provenance where its numbers come from
+ * @param causedBy the finding whose cure makes this one go away too, null where there is none
+ * @param accepted the entry that accepts it, null where it is open
+ */
+public record Finding(
+    Check check,
+    Consequence consequence,
+    Pointer subject,
+    Detail detail,
+    List<Change> changes,
+    Provenance provenance,
+    @Nullable Key causedBy,
+    @Nullable Accepted accepted) {
+
+  /** What tells one finding from another. */
+  public record Key(String check, Pointer subject) {}
+
+  public Key key() {
+    return new Key(check.name(), subject);
+  }
+
+  /** Whether it still counts for the verdict. */
+  public boolean isOpen() {
+    return accepted == null;
+  }
+
+  /** Whether nothing in it was assumed. */
+  boolean isCertain() {
+    return provenance.assumed().isEmpty();
+  }
+
+  /**
+   * This finding, linked to another as its cause where curing the other takes it away too.
+   *
+   * @param after the outcomes once the other is cured
+   */
+  Finding linkedTo(Finding other, Outcomes after) {
+    boolean caused =
+        causedBy == null && check.causes().contains(other.check().name()) && after.isSilent(this);
+    return caused
+        ? new Finding(
+            check, consequence, subject, detail, changes, provenance, other.key(), accepted)
+        : this;
+  }
+
+  Finding curedBy(List<Change> proven) {
+    return new Finding(check, consequence, subject, detail, proven, provenance, causedBy, accepted);
+  }
+
+  Finding accepted(Accepted entry) {
+    return new Finding(check, consequence, subject, detail, changes, provenance, causedBy, entry);
+  }
+}

@@ -1,0 +1,21 @@
+package deadband.judging;
+
+import deadband.document.Pointer;
+import deadband.setup.Accepted;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A check that could not be judged.
+ *
+ * @param missing the values without which the answer stays open
+ * @param accepted the entry that accepts them untold, null where it is open
+ */
+public record NotJudged(Check check, List<Pointer> missing, @Nullable Accepted accepted) {
+
+  /** Whether sign-off waits for it. */
+  public boolean holdsUpSignOff() {
+    boolean grave = check.consequence().compareTo(Consequence.DAMAGE) <= 0;
+    return accepted == null && (grave || check.essential());
+  }
+}

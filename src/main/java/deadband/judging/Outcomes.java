@@ -1,0 +1,221 @@
+package deadband.judging;
+
+import deadband.cases.Assumption;
+import deadband.cases.Bound;
+import deadband.cases.Case;
+import deadband.cases.Cases;
+import deadband.cases.Detail;
+import deadband.cases.Matter;
+import deadband.document.Pointer;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What each check came to on one setup, before acceptances.
+ *
+ * <p>A check is <em>found</em> where a rule fires on a case that is sure to arise; <em>not
+ * judged</em> where a value is missing that could change the answer; <em>clear</em> where no case
+ * violates it, <em>clear on an assumption</em> where that rests on a default; <em>not fitted</em>
+ * where the thing it is about is not there. A hazard is never cleared by a default.
+ */
+final class Outcomes {
+
+  private final Map<Check, List<Outcome>> byCheck =
+      new TreeMap<>(Comparator.comparing(Check::name));
+
+  private Outcomes() {}
+
+  /**
+   * The outcomes of some of the checks.
+   *
+   * @throws IllegalStateException where nothing was said of a case that one of them looks at
+   */
+  static Outcomes of(RuleBook book, List<Check> checks, Collection<Cases.Entry> entries) {
+    Set<Violation> violations =
+        book.violations(entries.stream().map(Cases.Entry::fact).filter(Objects::nonNull).toList());
+    Map<Class<? extends Case>, List<Cases.Entry>> byType = new HashMap<>();
+    entries.forEach(
+        entry -> byType.computeIfAbsent(entry.type(), type -> new ArrayList<>()).add(entry));
+    Outcomes outcomes = new Outcomes();
+    for (Check check : checks) {
+      List<Cases.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
+      if (concerned.isEmpty()) {
+        throw new IllegalStateException("no case was derived for " + check.name());
+      }
+      outcomes.byCheck.put(
+          check, concerned.stream().map(e -> outcome(check, e, violations)).toList());
+    }
+    return outcomes;
+  }
+
+  /** What one check came to on one case. */
+  sealed interface Outcome {
+    record Found(Finding finding) implements Outcome {}
+
+    record Open(Pointer subject, List<Pointer> missing) implements Outcome {}
+
+    record Clear(List<Assumption> assumed) implements Outcome {}
+
+    record NotFitted() implements Outcome {}
+  }
+
+  private static Outcome outcome(Check check, Cases.Entry entry, Set<Violation> violations) {
+    return switch (entry.standing()) {
+      case NOT_FITTED -> new Outcome.NotFitted();
+      case DOES_NOT_ARISE -> clear(check, entry.subject(), entry.provenance().assumed());
+      case NOT_KNOWN -> new Outcome.Open(entry.subject(), entry.provenance().missing());
+      case PUT -> judged(check, Objects.requireNonNull(entry.fact()), violations);
+    };
+  }
+
+  private static Outcome judged(Check check, Case fact, Set<Violation> violations) {
+    Matter matter = fact.matter();
+    boolean found = violations.contains(new Violation(check.name(), fact));
+    List<Pointer> open = found ? matter.openIfFound() : matter.openIfClear();
+    if (!open.isEmpty()) {
+      return new Outcome.Open(matter.subject(), open);
+    }
+    return found
+        ? new Outcome.Found(finding(check, matter))
+        : clear(check, matter.subject(), matter.provenance().assumed());
+  }
+
+  private static Outcome clear(Check check, Pointer subject, List<Assumption> assumed) {
+    if (check.consequence() == Consequence.HAZARD && !assumed.isEmpty()) {
+      return new Outcome.Open(subject, assumed.stream().map(Assumption::pointer).toList());
+    }
+    return new Outcome.Clear(assumed);
+  }
+
+  private static Finding finding(Check check, Matter matter) {
+    Detail detail = matter.detail().get();
+    return new Finding(
+        check,
+        consequence(check, matter, detail.limit()),
+        matter.subject(),
+        detail,
+        List.of(),
+        matter.provenance(),
+        null,
+        null);
+  }
+
+  /** A hazard only on what is told and on a firm limit; else the same finding is a question. */
+  private static Consequence consequence(Check check, Matter matter, @Nullable Bound limit) {
+    boolean firm = matter.provenance().assumed().isEmpty() && (limit == null || limit.firm());
+    return check.consequence() == Consequence.HAZARD && !firm
+        ? Consequence.QUERY
+        : check.consequence();
+  }
+
+  List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    for (List<Outcome> outcomes : byCheck.values()) {
+      of(outcomes, Outcome.Found.class).forEach(outcome -> findings.add(outcome.finding()));
+    }
+    return findings;
+  }
+
+  /** Whether a check is silent about a subject: neither found nor open. */
+  boolean isSilent(Finding finding) {
+    return byCheck.getOrDefault(finding.check(), List.of()).stream()
+        .noneMatch(outcome -> concerns(outcome, finding.subject()));
+  }
+
+  private static boolean concerns(Outcome outcome, Pointer subject) {
+    if (outcome instanceof Outcome.Found found) {
+      return found.finding().subject().equals(subject);
+    }
+    return outcome instanceof Outcome.Open open && open.subject().equals(subject);
+  }
+
+  /**
+   * Whether a change that led here cured a finding: it is gone, and nothing of its class or worse
+   * came in its place.
+   *
+   * @param before the outcomes without the change
+   */
+  boolean cures(Finding finding, Outcomes before) {
+    Set<Finding.Key> known = new HashSet<>();
+    before.findings().forEach(other -> known.add(other.key()));
+    return isSilent(finding)
+        && findings().stream()
+            .filter(other -> !known.contains(other.key()))
+            .noneMatch(other -> other.consequence().compareTo(finding.consequence()) <= 0);
+  }
+
+  /** These outcomes and those of other checks. */
+  Outcomes and(Outcomes others) {
+    Outcomes both = new Outcomes();
+    both.byCheck.putAll(byCheck);
+    both.byCheck.putAll(others.byCheck);
+    return both;
+  }
+
+  /** The checks of which something could not be judged, by name. */
+  List<NotJudged> notJudged() {
+    List<NotJudged> open = new ArrayList<>();
+    byCheck.forEach(
+        (check, outcomes) -> {
+          TreeSet<Pointer> missing = new TreeSet<>();
+          of(outcomes, Outcome.Open.class).forEach(outcome -> missing.addAll(outcome.missing()));
+          if (!missing.isEmpty()) {
+            open.add(new NotJudged(check, List.copyOf(missing), null));
+          }
+        });
+    return open;
+  }
+
+  /** Everything told apart, with these findings and checks not judged. */
+  Judgement judgement(List<Finding> findings, List<NotJudged> open, LocalDate asOf) {
+    List<Check> notFitted = new ArrayList<>();
+    List<Check> clear = new ArrayList<>();
+    List<ClearOnAssumption> onAssumption = new ArrayList<>();
+    TreeSet<Assumption> assumptions = new TreeSet<>();
+    byCheck.forEach(
+        (check, outcomes) -> {
+          TreeSet<Assumption> assumed = new TreeSet<>();
+          of(outcomes, Outcome.Clear.class).forEach(outcome -> assumed.addAll(outcome.assumed()));
+          assumptions.addAll(assumed);
+          if (outcomes.stream().allMatch(Outcome.NotFitted.class::isInstance)) {
+            notFitted.add(check);
+          } else if (outcomes.stream().noneMatch(Outcomes::isLoud)) {
+            if (assumed.isEmpty()) {
+              clear.add(check);
+            } else {
+              onAssumption.add(
+                  new ClearOnAssumption(check, assumed.stream().map(Assumption::pointer).toList()));
+            }
+          }
+        });
+    findings.forEach(finding -> assumptions.addAll(finding.provenance().assumed()));
+    return new Judgement(
+        List.copyOf(byCheck.keySet()),
+        findings,
+        open,
+        notFitted,
+        clear,
+        onAssumption,
+        List.copyOf(assumptions),
+        asOf);
+  }
+
+  private static boolean isLoud(Outcome outcome) {
+    return outcome instanceof Outcome.Found || outcome instanceof Outcome.Open;
+  }
+
+  private static <T extends Outcome> List<T> of(List<Outcome> outcomes, Class<T> kind) {
+    return outcomes.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+}

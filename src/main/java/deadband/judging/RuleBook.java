@@ -1,0 +1,150 @@
+package deadband.judging;
+
+import deadband.cases.Case;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.drools.base.base.ClassObjectType;
+import org.drools.base.definitions.rule.impl.RuleImpl;
+import org.drools.base.rule.Pattern;
+import org.drools.core.impl.RuleBaseFactory;
+import org.drools.kiesession.rulebase.InternalKnowledgeBase;
+import org.drools.kiesession.rulebase.KnowledgeBaseFactory;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KiePackagesBuilder;
+import org.kie.api.KieBaseConfiguration;
+import org.kie.api.definition.KiePackage;
+import org.kie.api.definition.rule.Rule;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
+
+/**
+ * The checks, and the rules that make them.
+ *
+ * <p>The rules are compiled when the project is built; here the generated model is loaded directly,
+ * which costs a tenth of compiling them. One book serves any number of judgements, on any number of
+ * threads: each judgement gets a working memory of its own.
+ */
+public final class RuleBook {
+
+  private static final String RULES = RuleBook.class.getPackageName() + ".rules.";
+  private static final String MODELS = "META-INF/kie/deadband/deadband/drools-model";
+
+  private final List<Check> checks;
+  private final Map<String, Check> byName = new LinkedHashMap<>();
+  private final KieSessionsPool sessions;
+
+  private RuleBook(InternalKnowledgeBase base) {
+    List<Check> declared = new ArrayList<>();
+    for (KiePackage topic : base.getKiePackages()) {
+      topic.getRules().forEach(rule -> declared.add(check(rule)));
+    }
+    declared.sort(Comparator.comparing(Check::name));
+    this.checks = List.copyOf(declared);
+    this.checks.forEach(check -> byName.put(check.name(), check));
+    this.sessions = base.newKieSessionsPool(1);
+  }
+
+  /** The rule book that is built in. */
+  public static RuleBook builtIn() {
+    KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
+    KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
+    models().forEach(builder::addModel);
+    InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase(configuration);
+    base.addPackages(builder.build().getKiePackages());
+    return new RuleBook(base);
+  }
+
+  /** Every check by name. */
+  public List<Check> checks() {
+    return checks;
+  }
+
+  /** The check of this name. */
+  public Optional<Check> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** What the rules find in these cases; in no order. */
+  Set<Violation> violations(Collection<? extends Case> cases) {
+    KieSession session = sessions.newKieSession();
+    try {
+      cases.forEach(session::insert);
+      session.fireAllRules();
+      Set<Violation> found = new HashSet<>();
+      session
+          .getObjects(Violation.class::isInstance)
+          .forEach(violation -> found.add((Violation) violation));
+      return found;
+    } finally {
+      session.dispose();
+    }
+  }
+
+  private static Check check(Rule rule) {
+    Map<String, Object> declared = rule.getMetaData();
+    return new Check(
+        rule.getName(),
+        rule.getPackageName().substring(RULES.length()),
+        Consequence.of(text(declared, "consequence")),
+        Boolean.parseBoolean(text(declared, "essential")),
+        names(text(declared, "causedBy")),
+        caseType((RuleImpl) rule));
+  }
+
+  private static String text(Map<String, Object> declared, String key) {
+    return declared.getOrDefault(key, "").toString();
+  }
+
+  private static List<String> names(String listed) {
+    return listed.isEmpty() ? List.of() : List.of(listed.split(", *"));
+  }
+
+  /** A rule looks at one case; its pattern says which. */
+  private static Class<? extends Case> caseType(RuleImpl rule) {
+    Pattern pattern = (Pattern) rule.getLhs().getChildren().get(0);
+    return ((ClassObjectType) pattern.getObjectType()).getClassType().asSubclass(Case.class);
+  }
+
+  private static List<Model> models() {
+    List<Model> models = new ArrayList<>();
+    for (String name : modelNames()) {
+      models.add(model(name));
+    }
+    return models;
+  }
+
+  private static Model model(String name) {
+    try {
+      return Class.forName(name).asSubclass(Model.class).getDeclaredConstructor().newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("the built-in rules are incomplete: " + name, e);
+    }
+  }
+
+  private static List<String> modelNames() {
+    try (InputStream listed = RuleBook.class.getClassLoader().getResourceAsStream(MODELS)) {
+      if (listed == null) {
+        throw new IllegalStateException("the built-in rules are missing: " + MODELS);
+      }
+      return new BufferedReader(new InputStreamReader(listed, StandardCharsets.UTF_8))
+          .lines()
+          .filter(line -> !line.startsWith("Drools-Model-Version:"))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the built-in rules cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,30 @@
+package deadband.setup;
+
+/** The thermostatic mixing valve between tank and outlets. */
+@Equipment
+public record Blending(
+    Part part,
+    @Described("standard the valve is made to") Told<Valve> valve,
+    @Described("greatest hot supply temperature, as on the valve or in its instructions")
+        Told<Double> hotSupplyMax_C) {
+
+  /** The standard a thermostatic mixing valve is made to. */
+  public enum Valve implements Choice {
+    TMV2("TMV2"),
+    TMV3("TMV3"),
+    EN_15092("EN 15092"),
+    OTHER("other"),
+    NONE("none");
+
+    private final String word;
+
+    Valve(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package deadband.setup;
+
+import deadband.document.Pointer;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One value of a setup set to another.
+ *
+ * @param pointer the value
+ * @param from what was told, null where nothing was
+ * @param to what it is set to: a {@code Double}, {@code Boolean}, {@link Choice} or list of these
+ */
+public record Change(Pointer pointer, @Nullable Object from, Object to) {
+
+  /** The change that sets this value. */
+  public static <T> Change of(Told<T> told, T to) {
+    return new Change(told.pointer(), told.value(), to);
+  }
+
+  /** The setup with this value in place; nothing else differs. */
+  public Setup applyTo(Setup setup) {
+    return (Setup) set(setup, setup.part(), pointer.tokens());
+  }
+
+  private Record set(Record section, Part part, List<String> path) {
+    Shape shape = Shape.of(section.getClass());
+    Field field = shape.field(path.get(0)).orElseThrow(this::unknown);
+    Object held = shape.get(section, field);
+    Part told = new Part(part.pointer(), true, part.fitted());
+    return shape.replacing(section, told, field, set(held, path.subList(1, path.size()), field));
+  }
+
+  private Object set(Object held, List<String> path, Field field) {
+    if (held instanceof Record section && !(held instanceof Told)) {
+      return set(section, partOf(section), path);
+    }
+    Told<?> told = (Told<?>) held;
+    if (path.isEmpty()) {
+      return Told.of(told.pointer(), to, field.assumed());
+    }
+    return Told.of(told.pointer(), setWithin(told.value(), path), field.assumed());
+  }
+
+  private Object setWithin(@Nullable Object value, List<String> path) {
+    if (!(value instanceof List<?> items)) {
+      throw unknown();
+    }
+    List<Object> changed = new ArrayList<>(items);
+    int index = Integer.parseInt(path.get(0));
+    Record item = (Record) changed.get(index);
+    changed.set(index, set(item, partOf(item), path.subList(1, path.size())));
+    return List.copyOf(changed);
+  }
+
+  private static Part partOf(Record section) {
+    return Shape.of(section.getClass()).part(section);
+  }
+
+  private IllegalArgumentException unknown() {
+    return new IllegalArgumentException("no such value in a setup: " + pointer);
+  }
+}

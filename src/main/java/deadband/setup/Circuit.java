@@ -1,0 +1,58 @@
+package deadband.setup;
+
+/** The circuit of the immersion heater. */
+public record Circuit(
+    Part part,
+    @Described("rating of the breaker") Told<Double> breaker_A,
+    @Described("conductor size of the cable") Told<Double> cable_mm2,
+    @Described("reference method of installation") Told<Method> method,
+    @Described("length of the cable") Told<Double> length_m,
+    @Described("whether nothing else is on the circuit") Told<Boolean> ownCircuit,
+    @Described("conductor size of the flexible cord") Told<Double> flex_mm2,
+    @Described("whether the flexible cord is heat-resistant") Told<Boolean> flexHeatResistant,
+    @Described("whether a second switch can feed the element around the diverter")
+        Told<Boolean> secondSwitch,
+    @Described("type of the residual-current device") Told<RcdType> rcdType) {
+
+  /** Reference method of installation of a cable. */
+  public enum Method implements Choice {
+    A("A"),
+    B("B"),
+    C("C"),
+    METHOD_100("100"),
+    METHOD_101("101"),
+    METHOD_102("102"),
+    METHOD_103("103");
+
+    private final String word;
+
+    Method(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Waveforms a residual-current device detects. */
+  public enum RcdType implements Choice {
+    AC("AC"),
+    A("A"),
+    F("F"),
+    B("B"),
+    NONE("none");
+
+    private final String word;
+
+    RcdType(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package deadband.setup;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A daily window by the clock, such as {@code 22:00-06:00}; it may pass midnight.
+ *
+ * @param from_min first minute of the day that lies inside [min]
+ * @param until_min first minute of the day that lies outside again [min]
+ */
+public record ClockWindow(int from_min, int until_min) {
+
+  /** The form in which a window is written. */
+  public static final String PATTERN = "([01]\\d|2[0-3]):([0-5]\\d)-([01]\\d|2[0-3]):([0-5]\\d)";
+
+  /** Reads {@code HH:MM-HH:MM}; empty where the text is not of that form. */
+  public static Optional<ClockWindow> parse(String text) {
+    Matcher matcher = Pattern.compile(PATTERN).matcher(text);
+    if (!matcher.matches()) {
+      return Optional.empty();
+    }
+    return Optional.of(new ClockWindow(minute(matcher, 1), minute(matcher, 3)));
+  }
+
+  private static int minute(Matcher matcher, int group) {
+    return 60 * Integer.parseInt(matcher.group(group)) + Integer.parseInt(matcher.group(group + 1));
+  }
+
+  @Override
+  public String toString() {
+    return clock(from_min) + "-" + clock(until_min);
+  }
+
+  private static String clock(int minute) {
+    return "" + minute / 600 + minute / 60 % 10 + ":" + minute % 60 / 10 + minute % 10;
+  }
+}

@@ -1,0 +1,10 @@
+package deadband.setup;
+
+/** The coil in the tank, heights above the base of the tank. */
+@Equipment
+public record Coil(
+    Part part,
+    @Described("surface of the coil") Told<Double> area_m2,
+    @Described("lower end of the coil") Told<Double> bottom_mm,
+    @Described("upper end of the coil") Told<Double> top_mm,
+    @Described("non-self-resetting cut-out of the coil") Told<Double> cutOut_C) {}

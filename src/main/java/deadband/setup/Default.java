@@ -1,0 +1,9 @@
+package deadband.setup;
+
+/**
+ * The documented default of a value that is not told.
+ *
+ * @param value what is assumed
+ * @param because where it comes from
+ */
+public record Default<T>(T value, String because) {}

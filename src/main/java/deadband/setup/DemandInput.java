@@ -1,0 +1,24 @@
+package deadband.setup;
+
+/** The input through which another device calls for the immersion heater. */
+@Equipment
+public record DemandInput(
+    Part part,
+    @Described("device the demand comes from") Told<From> from,
+    @Described("kind of signal that arrives") Told<Signal> signal,
+    @Described("kind of signal the input accepts") Told<Signal> accepts,
+    @Described("phase the signal comes from") Told<Phase> phase,
+    @Described("what the diverter does on a demand") Told<Action> action) {
+
+  /** The device a demand comes from. */
+  public enum From implements Choice {
+    HEAT_PUMP,
+    OTHER
+  }
+
+  /** What the diverter does on a demand. */
+  public enum Action implements Choice {
+    NONE,
+    FULL_POWER
+  }
+}

@@ -1,0 +1,22 @@
+package deadband.setup;
+
+/** The disinfection programme of the heat pump. */
+public record Disinfection(
+    Part part,
+    @Described("whether it runs") Told<Boolean> enabled,
+    @Described("temperature it heats to") Told<Double> target_C,
+    @Described("time it holds the target") Told<Double> hold_min,
+    @Described(value = "days from one cycle to the next", least = 0.01, most = 3650)
+        Told<Double> every_days,
+    @Described("heater that carries it to the target") Told<Heater> heater,
+    @Described("height of the sensor it watches, above the base") Told<Double> sensor_mm,
+    @Described("time it may take before it gives up") Told<Double> timeAllowed_min) {
+
+  /** The heater that carries the disinfection. */
+  public enum Heater implements Choice {
+    IMMERSION,
+    HEAT_PUMP,
+    BACKUP_HEATER,
+    NONE
+  }
+}

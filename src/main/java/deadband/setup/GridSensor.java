@@ -1,0 +1,39 @@
+package deadband.setup;
+
+/** The current sensor at the supply, from which surplus is reckoned. */
+@Equipment
+public record GridSensor(
+    Part part,
+    @Described("where the sensor sits") Told<Place> at,
+    @Described(value = "phases it measures", least = 1, most = 3, whole = true) Told<Double> phases,
+    @Described("phase it measures where it measures one") Told<Phase> phase,
+    @Described("rated primary current") Told<Double> rated_A,
+    @Described(value = "accuracy class, IEC 61869-2", least = 0.1, most = 10)
+        Told<Double> accuracyClass,
+    @Described("whether its direction was checked") Told<Facing> facing,
+    @Described("whether the heat pump lies on the house side of it") Told<Boolean> heatPumpBehind) {
+
+  /** Where the sensor sits. */
+  public enum Place implements Choice {
+    SUPPLY("supply"),
+    SUB_BOARD("sub-board"),
+    NONE("none");
+
+    private final String word;
+
+    Place(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Whether the direction of the sensor was checked. */
+  public enum Facing implements Choice {
+    CHECKED,
+    UNCHECKED
+  }
+}

@@ -1,0 +1,15 @@
+package deadband.setup;
+
+/** The household and its use of power and water. */
+public record House(
+    Part part,
+    @Described("power the house always draws") Told<Double> baseLoad_kW,
+    @Described(value = "people who live there", least = 0, most = 1000, whole = true)
+        Told<Double> occupants,
+    @Described(
+            value = "temperature of the cold water",
+            least = 0,
+            most = 40,
+            assumed = "10",
+            because = "cold water as in Reg. (EU) 814/2013")
+        Told<Double> coldWater_C) {}

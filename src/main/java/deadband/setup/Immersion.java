@@ -1,0 +1,12 @@
+package deadband.setup;
+
+/** The immersion heater. */
+@Equipment
+public record Immersion(
+    Part part,
+    @Described("rated power") Told<Double> power_kW,
+    @Described("voltage its power is rated at") Told<Double> ratedAt_V,
+    @Described("height of the element above the base of the tank") Told<Double> height_mm,
+    @Described("setting of its own thermostat") Told<Double> thermostat_C,
+    @Described("non-self-resetting cut-out of the element") Told<Double> cutOut_C,
+    @Described("the circuit that feeds it") Circuit circuit) {}

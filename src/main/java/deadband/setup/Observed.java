@@ -1,0 +1,20 @@
+package deadband.setup;
+
+/** What was seen on site. */
+public record Observed(
+    Part part,
+    @Described(value = "starts of the heat pump in an hour", least = 0, most = 600)
+        Told<Double> startsPerHour,
+    @Described("length of a typical run") Told<Double> typicalRun_min,
+    @Described("length of a typical pause") Told<Double> typicalPause_min,
+    @Described("weather in which it was seen") Told<Weather> weather) {
+
+  /** The weather in which it was observed. */
+  public enum Weather implements Choice {
+    SUNNY,
+    BROKEN_CLOUD,
+    DULL,
+    NIGHT,
+    ALWAYS
+  }
+}

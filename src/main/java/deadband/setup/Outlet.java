@@ -1,0 +1,19 @@
+package deadband.setup;
+
+/** One outlet that the tank feeds. */
+public record Outlet(
+    Part part,
+    @Described("kind of outlet") Told<Kind> at,
+    @Described("whether a thermostatic mixing valve protects it") Told<Boolean> blended,
+    @Described("temperature its mixing valve is set to") Told<Double> mixed_C) {
+
+  /** The kind of outlet. */
+  public enum Kind implements Choice {
+    BATH,
+    SHOWER,
+    BASIN,
+    BIDET,
+    KITCHEN,
+    OTHER
+  }
+}

@@ -1,0 +1,25 @@
+package deadband.setup;
+
+import deadband.document.Pointer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The section a record was read from: where it stands, and whether it is told to be fitted.
+ *
+ * <p>A section that holds a value says that the thing is there; {@code "fitted": false} says that
+ * it is not; a section that is missing, or holds nothing, says neither.
+ *
+ * @param pointer where the section stands, or would stand
+ * @param told whether the section holds any value
+ * @param fitted what {@code fitted} says, null where it is not told
+ */
+public record Part(Pointer pointer, boolean told, @Nullable Boolean fitted) {
+
+  /** Whether the thing is there: true, false or not told. */
+  public Told<Boolean> isFitted() {
+    if (fitted != null) {
+      return new Told<>(pointer.child(Shape.FITTED), fitted, null);
+    }
+    return new Told<>(pointer, told ? Boolean.TRUE : null, null);
+  }
+}

@@ -1,0 +1,47 @@
+package deadband.setup;
+
+import java.util.List;
+
+/** The surplus relay. */
+@Equipment
+public record Relay(
+    Part part,
+    @Described("what it calls") Told<Drives> drives,
+    @Described("powers it counts as surplus") Told<List<Counts>> counts,
+    @Described("whether it compares the instant or a mean") Told<Reads> reads,
+    @Described(value = "surplus at which it closes", least = -100, most = 100)
+        Told<Double> start_kW,
+    @Described(value = "surplus at which it opens", least = -100, most = 100) Told<Double> stop_kW,
+    @Described("time above the start before it closes") Told<Double> startDelay_min,
+    @Described("time below the stop before it opens") Told<Double> stopDelay_min,
+    @Described("contact at rest") Told<Contact> contact,
+    @Described("whether the contact is volt-free") Told<Boolean> voltFree,
+    @Described("whether its wiring is kept apart from mains") Told<Boolean> segregated) {
+
+  /** What the relay calls. */
+  public enum Drives implements Choice {
+    HEAT_PUMP,
+    ELEMENT,
+    OTHER
+  }
+
+  /** A power that the relay counts as surplus. */
+  public enum Counts implements Choice {
+    EXPORT,
+    IMMERSION,
+    HEAT_PUMP,
+    BATTERY
+  }
+
+  /** Whether the relay compares the instant or a mean. */
+  public enum Reads implements Choice {
+    INSTANT,
+    MEAN
+  }
+
+  /** The contact at rest. */
+  public enum Contact implements Choice {
+    NORMALLY_OPEN,
+    NORMALLY_CLOSED
+  }
+}

@@ -1,0 +1,29 @@
+package deadband.setup;
+
+import java.util.List;
+
+/** One proposed installation: everything a setup file can tell. */
+public record Setup(
+    Part part,
+    @Described(value = "version of the format", least = 1, most = 1, whole = true)
+        Told<Double> deadband,
+    @Described("the home") Site site,
+    @Described("the electricity supply") Supply supply,
+    @Described("the solar generator") Solar solar,
+    @Described("the household") House house,
+    @Described("the hot water tank") Tank tank,
+    @Described("the outlets the tank feeds") Told<List<Outlet>> outlets,
+    @Described("the thermostatic mixing valve") Blending blending,
+    @Described("the immersion heater") Immersion immersion,
+    @Described("the controller that feeds surplus into the immersion heater") Diverter diverter,
+    @Described("the current sensor at the supply") GridSensor gridSensor,
+    @Described("the linked surplus controllers") Told<List<LinkedController>> group,
+    @Described("the surplus relay") Relay relay,
+    @Described("the heat pump") HeatPump heatPump,
+    @Described("the space-heating buffer") Buffer buffer,
+    @Described("the battery") Battery battery,
+    @Described("the vehicle charger") VehicleCharger vehicleCharger,
+    @Described("the settings as they were found") AsFound asFound,
+    @Described("what was isolated and proved dead") Isolation isolation,
+    @Described("findings accepted with a reason") Told<List<Accepted>> accepted,
+    @Described("what was seen on site") Observed observed) {}

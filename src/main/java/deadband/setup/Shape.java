@@ -1,0 +1,256 @@
+package deadband.setup;
+
+import deadband.document.Pointer;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The described shape of one section of the setup file, taken from its record.
+ *
+ * <p>The records are the truth: a component's name is the name in the file, the end of the name is
+ * its unit, {@link Described} says what it means. Whatever reads, checks, publishes or edits a
+ * setup walks {@code Shape.of(Setup.class)}, so that no field is named twice.
+ */
+public final class Shape {
+
+  /** The field by which a section about equipment says that the thing is not there. */
+  public static final String FITTED = "fitted";
+
+  private static final ClassValue<Shape> SHAPES =
+      new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> type) {
+          return new Shape(type.asSubclass(Record.class));
+        }
+      };
+
+  private final Class<? extends Record> type;
+  private final Constructor<? extends Record> constructor;
+  private final RecordComponent[] components;
+  private final Map<String, Field> fields = new LinkedHashMap<>();
+
+  private Shape(Class<? extends Record> type) {
+    this.type = type;
+    this.components = type.getRecordComponents();
+    this.constructor = canonical(type, components);
+    for (int i = 1; i < components.length; i++) {
+      Field field = describe(components[i], i);
+      fields.put(field.name(), field);
+    }
+  }
+
+  /** The shape of a section's record. */
+  public static Shape of(Class<? extends Record> type) {
+    return SHAPES.get(type);
+  }
+
+  public Class<? extends Record> type() {
+    return type;
+  }
+
+  /** Whether the section may say {@code "fitted": false}. */
+  public boolean isEquipment() {
+    return type.isAnnotationPresent(Equipment.class);
+  }
+
+  /** The fields in the order of the record. */
+  public List<Field> fields() {
+    return List.copyOf(fields.values());
+  }
+
+  public Optional<Field> field(String name) {
+    return Optional.ofNullable(fields.get(name));
+  }
+
+  /** Every name the section knows, {@code fitted} included where it may stand. */
+  public List<String> names() {
+    List<String> names = new ArrayList<>(fields.keySet());
+    if (isEquipment()) {
+      names.add(0, FITTED);
+    }
+    return names;
+  }
+
+  /** The section of which nothing is told. */
+  public Record untold(Pointer pointer) {
+    return with(new Part(pointer, false, null), Map.of());
+  }
+
+  /**
+   * A section with these values.
+   *
+   * @param values by name: what each field holds; a plain section as its record
+   */
+  public Record with(Part part, Map<String, Object> values) {
+    Object[] arguments = new Object[components.length];
+    arguments[0] = part;
+    for (Field field : fields.values()) {
+      arguments[field.position()] =
+          held(field, part.pointer().child(field.name()), values.get(field.name()));
+    }
+    return make(arguments);
+  }
+
+  private static Object held(Field field, Pointer at, @Nullable Object value) {
+    if (field.optional()) {
+      return Told.of(at, value, field.assumed());
+    }
+    return value != null ? value : ((FieldKind.Section) field.kind()).shape().untold(at);
+  }
+
+  /** The part of a section of this shape. */
+  Part part(Record section) {
+    return (Part) component(section, 0);
+  }
+
+  /** What a section of this shape holds in one of its fields, as its component has it. */
+  public Object get(Record section, Field field) {
+    return component(section, field.position());
+  }
+
+  private Object component(Record section, int position) {
+    try {
+      return components[position].getAccessor().invoke(section);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("cannot read " + type.getSimpleName(), e);
+    }
+  }
+
+  /** The same section with one component and its part replaced. */
+  Record replacing(Record section, Part part, Field field, Object component) {
+    Object[] arguments = new Object[components.length];
+    arguments[0] = part;
+    for (Field other : fields.values()) {
+      arguments[other.position()] = get(section, other);
+    }
+    arguments[field.position()] = component;
+    return make(arguments);
+  }
+
+  private Record make(Object[] arguments) {
+    try {
+      return constructor.newInstance(arguments);
+    } catch (InvocationTargetException | InstantiationException | IllegalAccessException e) {
+      throw new IllegalStateException("cannot make " + type.getSimpleName(), e);
+    }
+  }
+
+  private static Constructor<? extends Record> canonical(
+      Class<? extends Record> type, RecordComponent[] components) {
+    Class<?>[] types = new Class<?>[components.length];
+    for (int i = 0; i < types.length; i++) {
+      types[i] = components[i].getType();
+    }
+    try {
+      return type.getDeclaredConstructor(types);
+    } catch (NoSuchMethodException e) {
+      throw new IllegalStateException("not a section: " + type, e);
+    }
+  }
+
+  private static Field describe(RecordComponent component, int position) {
+    Described described = component.getAnnotation(Described.class);
+    if (described == null) {
+      throw new IllegalStateException("not described: " + component);
+    }
+    boolean optional = component.getType() == Told.class;
+    Type held = optional ? argument(component.getGenericType()) : component.getType();
+    FieldKind kind = kind(held, component.getName(), described);
+    return new Field(
+        component.getName(), described.value(), kind, position, optional, assumed(kind, described));
+  }
+
+  private static Type argument(Type type) {
+    return ((ParameterizedType) type).getActualTypeArguments()[0];
+  }
+
+  private static FieldKind kind(Type held, String name, Described described) {
+    if (held instanceof ParameterizedType) {
+      return new FieldKind.Many(kind(argument(held), name, described));
+    }
+    Class<?> type = (Class<?>) held;
+    if (type == Double.class) {
+      return number(name, described);
+    }
+    if (type == Boolean.class) {
+      return new FieldKind.Flag();
+    }
+    if (type.isEnum()) {
+      return new FieldKind.Word(List.of((Choice[]) type.getEnumConstants()));
+    }
+    return text(type).orElseGet(() -> new FieldKind.Section(type.asSubclass(Record.class)));
+  }
+
+  private static FieldKind number(String name, Described described) {
+    Unit unit = Unit.of(name);
+    return new FieldKind.Num(
+        unit,
+        Double.isNaN(described.least()) ? unit.least() : described.least(),
+        Double.isNaN(described.most()) ? unit.most() : described.most(),
+        described.whole());
+  }
+
+  private static Optional<FieldKind> text(Class<?> type) {
+    if (type == String.class) {
+      return Optional.of(new FieldKind.Text("a text", "", "Mill Cottage", Optional::of));
+    }
+    if (type == LocalDate.class) {
+      return Optional.of(
+          new FieldKind.Text("a date", "\\d{4}-\\d{2}-\\d{2}", "2026-05-31", Shape::date));
+    }
+    if (type == ClockWindow.class) {
+      return Optional.of(
+          new FieldKind.Text(
+              "a daily window", ClockWindow.PATTERN, "22:00-06:00", ClockWindow::parse));
+    }
+    if (type == CountryCode.class) {
+      return Optional.of(
+          new FieldKind.Text(
+              "a country by ISO 3166-1 alpha-2", CountryCode.PATTERN, "GB", CountryCode::parse));
+    }
+    if (type == Pointer.class) {
+      return Optional.of(
+          new FieldKind.Text(
+              "a JSON Pointer", "(/.*)?", "/immersion/thermostat_C", Shape::pointer));
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<LocalDate> date(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Pointer> pointer(String text) {
+    try {
+      return Optional.of(Pointer.parse(text));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static @Nullable Default<?> assumed(FieldKind kind, Described described) {
+    String written = described.assumed();
+    if (written.isEmpty()) {
+      return null;
+    }
+    if (kind instanceof FieldKind.Word word) {
+      return new Default<>(word.of(written).orElseThrow(), described.because());
+    }
+    return new Default<>(Double.valueOf(written), described.because());
+  }
+}

@@ -1,0 +1,30 @@
+package deadband.setup;
+
+/** The electricity supply and how it is billed. */
+public record Supply(
+    Part part,
+    @Described(value = "number of phases", least = 1, most = 3, whole = true) Told<Double> phases,
+    @Described("how the billing meter counts the phases") Told<Billing> billing,
+    @Described(
+            value = "voltage between phase and neutral",
+            assumed = "230",
+            because = "nominal voltage, declared in GB by SI 1994/3021")
+        Told<Double> voltage_V) {
+
+  /** How the billing meter counts the phases. */
+  public enum Billing implements Choice {
+    NETTED("netted"),
+    PER_PHASE("per-phase");
+
+    private final String word;
+
+    Billing(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package deadband.setup;
+
+/** The input of the heat pump that takes the surplus call. */
+@Equipment
+public record SurplusInput(
+    Part part,
+    @Described("terminal, as its instructions name it") Told<String> terminal,
+    @Described("whether the input was tried and seen to work") Told<Boolean> confirmed,
+    @Described("way the call travels") Told<Via> via,
+    @Described("what a closed contact means to it") Told<ClosedMeans> closedMeans,
+    @Described("kind of signal it expects") Told<Signal> expects,
+    @Described("time a call must last at least") Told<Double> hold_min,
+    @Described("whether the call raises room heating too") Told<Boolean> alsoHeatsRooms,
+    @Described(value = "SG Ready state the call selects", least = 1, most = 4, whole = true)
+        Told<Double> sgReadyState) {
+
+  /** The way a call travels. */
+  public enum Via implements Choice {
+    CONTACT,
+    NETWORK
+  }
+
+  /** What the heat pump takes a closed contact for. */
+  public enum ClosedMeans implements Choice {
+    SURPLUS,
+    BLOCK,
+    NORMAL
+  }
+}

@@ -1,0 +1,14 @@
+package deadband.setup;
+
+import java.util.List;
+
+/** The vehicle charger. */
+@Equipment
+public record VehicleCharger(
+    Part part,
+    @Described("whether it follows surplus") Told<Boolean> followsSurplus,
+    @Described("least power it charges at") Told<Double> minimum_kW,
+    @Described("greatest power it charges at") Told<Double> maximum_kW,
+    @Described(value = "phases it draws from", least = 1, most = 3, whole = true)
+        Told<Double> phases,
+    @Described("what it takes surplus before") Told<List<Consumer>> before) {}

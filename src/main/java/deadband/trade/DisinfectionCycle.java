@@ -1,0 +1,155 @@
+package deadband.trade;
+
+import java.util.List;
+
+/**
+ * What a national rule asks of a heat disinfection of stored hot water.
+ *
+ * <p>A cycle offers one or more treatments; any one of them, at least as often as it says, passes.
+ * The list carries how each is known. It does not replace the rule's text, the equipment's
+ * instructions or licensed practice; a cycle is one control among several.
+ *
+ * @param name short name, used in setups and findings
+ * @param country ISO 3166 alpha-2 codes it is used in
+ * @param appliesTo the stores it speaks of, in words
+ * @param leastVolume_L smallest store it speaks of [L]; 0 for any
+ * @param treatments alternatives, at least one
+ * @param source the document
+ * @param known how it is known
+ */
+public record DisinfectionCycle(
+    String name,
+    List<String> country,
+    String appliesTo,
+    double leastVolume_L,
+    List<Treatment> treatments,
+    String source,
+    Known known) {
+
+  /** Keeps its own copies of the lists. */
+  public DisinfectionCycle {
+    country = List.copyOf(country);
+    treatments = List.copyOf(treatments);
+    if (treatments.isEmpty()) {
+      throw new IllegalArgumentException(name + " has no treatment");
+    }
+  }
+
+  /**
+   * One way to pass.
+   *
+   * @param target_C temperature to reach [°C]
+   * @param hold_min time to hold it [min]; 0 where the rule names none
+   * @param every_days longest time between two treatments [d]
+   * @param share part of the store that must reach it, 0 to 1
+   */
+  public record Treatment(double target_C, double hold_min, int every_days, double share) {
+
+    /** Returns whether a programme reaches at least this. */
+    public boolean isMetBy(Treatment programme) {
+      return programme.target_C >= target_C
+          && programme.hold_min >= hold_min
+          && programme.every_days <= every_days
+          && programme.share >= share;
+    }
+  }
+
+  /** Returns whether a programme meets any one of the treatments. */
+  public boolean isMetBy(Treatment programme) {
+    return treatments.stream().anyMatch(treatment -> treatment.isMetBy(programme));
+  }
+
+  /** Returns whether the rule speaks of a store of this volume [L]. */
+  public boolean speaksOf(double volume_L) {
+    return volume_L >= leastVolume_L;
+  }
+
+  /** Heat-pump water heaters in Australia and New Zealand. */
+  public static final DisinfectionCycle AS_3498 =
+      new DisinfectionCycle(
+          "AS 3498",
+          List.of("AU", "NZ"),
+          "heat-pump water heaters",
+          0,
+          List.of(new Treatment(60, 32, 7, 0.90), new Treatment(60, 0, 1, 0.45)),
+          "AS 3498",
+          Known.SECOND_HAND);
+
+  /** Heat-pump stores in the Netherlands. */
+  public static final DisinfectionCycle ISSO_55_1 =
+      new DisinfectionCycle(
+          "ISSO 55.1",
+          List.of("NL"),
+          "heat-pump stores",
+          0,
+          List.of(new Treatment(60, 20, 7, 1), new Treatment(65, 10, 7, 1)),
+          "ISSO 55.1",
+          Known.SECOND_HAND);
+
+  /** Stores of 400 litres and more in France. */
+  public static final DisinfectionCycle ORDER_2005 =
+      new DisinfectionCycle(
+          "Order of 30 Nov 2005",
+          List.of("FR"),
+          "stores of 400 L and more",
+          400,
+          List.of(
+              new Treatment(60, 60, 1, 1), new Treatment(65, 4, 1, 1), new Treatment(70, 2, 1, 1)),
+          "Order of 30 November 2005",
+          Known.SECOND_HAND);
+
+  /** Pre-heat stores in British premises other than homes. */
+  public static final DisinfectionCycle HSE_L8 =
+      new DisinfectionCycle(
+          "HSE L8",
+          List.of("GB"),
+          "pre-heat stores other than in homes",
+          0,
+          List.of(new Treatment(60, 60, 1, 1)),
+          "UK HSE, Approved Code of Practice L8",
+          Known.SECOND_HAND);
+
+  /** Domestic heat-pump stores in Britain: no primary text read. */
+  public static final DisinfectionCycle GB_DOMESTIC =
+      new DisinfectionCycle(
+          "GB domestic",
+          List.of("GB"),
+          "domestic heat-pump stores",
+          0,
+          List.of(new Treatment(60, 60, 7, 1)),
+          "no primary text read",
+          Known.MEMORY);
+
+  /** Every cycle known, in the order of the trade values page. */
+  public static final List<DisinfectionCycle> ALL =
+      List.of(AS_3498, ISSO_55_1, ORDER_2005, HSE_L8, GB_DOMESTIC);
+
+  /**
+   * Time from a starting temperature to the end of the hold.
+   *
+   * @param treated_L volume that is heated [L], positive
+   * @param from_C its temperature at the start [°C]
+   * @param treatment what to reach and hold
+   * @param power_kW heating power [kW], positive
+   * @return time [min]
+   */
+  public static double reachAndHold_min(
+      double treated_L, double from_C, Treatment treatment, double power_kW) {
+    return StoredHeat.heatingTime_min(treated_L, from_C, treatment.target_C, power_kW)
+        + treatment.hold_min;
+  }
+
+  /**
+   * Share of an upright store that a heater treats: what stands above its lower edge.
+   *
+   * @param heaterBottom_mm height of the heater's lower edge [mm], 0 or more
+   * @param tankHeight_mm height of the tank [mm], positive
+   * @return share, 0 to 1
+   */
+  public static double treatedShare(double heaterBottom_mm, double tankHeight_mm) {
+    double below =
+        Require.notNegative("heaterBottom_mm", heaterBottom_mm)
+            / Require.positive("tankHeight_mm", tankHeight_mm);
+    return 1 - Math.min(1, below);
+  }
+}

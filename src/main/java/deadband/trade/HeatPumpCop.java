@@ -1,0 +1,181 @@
+package deadband.trade;
+
+/**
+ * Coefficient of performance of a heat pump: published fits against the lift, thermodynamic bounds,
+ * and what follows for input and output while a tank warms.
+ *
+ * <p>Lift is the temperature of the water leaving the condenser less that of the source [K]. The
+ * functions the minute-by-minute run calls ({@link Fit#cop}, {@link Fit#copClamped}, {@link
+ * #input_kW}, {@link #output_kW}) allocate nothing.
+ */
+public final class HeatPumpCop {
+  /** Field over test bench (Ruhnau et al. 2019, Scientific Data 6:189; read). */
+  public static final double FIELD_FACTOR = 0.85;
+
+  private static final double ZERO_CELSIUS_K = 273.15;
+
+  private HeatPumpCop() {}
+
+  /**
+   * Published fits COP = a + b·ΔT + c·ΔT².
+   *
+   * <p>Staffell et al. 2012, Energy Environ. Sci. 5, 9291, ranges as stated there (coefficients
+   * read in open code). Ruhnau et al. 2019, Sci. Data 6:189 (read); the paper's own range was not
+   * read, so its fits are held to 15 to 60 K, the span over which they were evaluated here.
+   */
+  // Error Prone cannot see that a record of numbers and text never changes.
+  @SuppressWarnings("ImmutableEnumChecker")
+  public enum Fit {
+    STAFFELL_AIR(6.81, -0.121, 0.000630, 15, 60, "Staffell et al. 2012"),
+    STAFFELL_GROUND(8.77, -0.150, 0.000734, 20, 60, "Staffell et al. 2012"),
+    RUHNAU_AIR(6.0801, -0.0941, 0.0005, 15, 60, "Ruhnau et al. 2019"),
+    RUHNAU_GROUND(10.288, -0.2084, 0.0012, 15, 60, "Ruhnau et al. 2019"),
+    RUHNAU_WATER(9.9696, -0.2049, 0.0012, 15, 60, "Ruhnau et al. 2019");
+
+    private final double constant;
+    private final double slope_per_K;
+    private final double bend_per_K2;
+    private final ValidRange lift_K;
+    private final String source;
+
+    Fit(double constant, double slope, double bend, double least_K, double most_K, String source) {
+      this.constant = constant;
+      this.slope_per_K = slope;
+      this.bend_per_K2 = bend;
+      this.lift_K = new ValidRange("lift", least_K, most_K, "K");
+      this.source = source;
+    }
+
+    /** Lifts for which the fit holds. */
+    public ValidRange lift_K() {
+      return lift_K;
+    }
+
+    /** The paper the coefficients come from. */
+    public String source() {
+      return source;
+    }
+
+    /**
+     * COP at a lift.
+     *
+     * @param lift_K flow temperature less source temperature [K], within {@link #lift_K()}
+     * @throws IllegalArgumentException with lift and range outside it
+     */
+    public double cop(double lift_K) {
+      return evaluate(this.lift_K.check(lift_K));
+    }
+
+    /**
+     * COP at a lift that is first brought into the fit's range. For the day run, which may pass
+     * through any lift: below the range the COP is understated, above it overstated.
+     *
+     * @param lift_K flow temperature less source temperature [K]
+     */
+    public double copClamped(double lift_K) {
+      return evaluate(this.lift_K.clamp(lift_K));
+    }
+
+    /**
+     * What the compressor draws at a tank temperature, at constant heat output: {@link
+     * HeatPumpCop#input_kW} with this fit, lifts brought into its range.
+     *
+     * @param hotWaterInput_kW the most it draws, at {@code stop_C} [kW], positive
+     * @param minimumInput_kW the least it draws [kW], 0 or more
+     * @param source_C temperature of the source [°C]
+     * @param flowAboveTank_K flow above tank [K]
+     * @param stop_C top of the programme [°C]
+     * @param tank_C present tank temperature [°C]
+     * @return input [kW]
+     */
+    public double inputAt_kW(
+        double hotWaterInput_kW,
+        double minimumInput_kW,
+        double source_C,
+        double flowAboveTank_K,
+        double stop_C,
+        double tank_C) {
+      double above_K = flowAboveTank_K - source_C;
+      return input_kW(
+          hotWaterInput_kW,
+          minimumInput_kW,
+          copClamped(stop_C + above_K),
+          copClamped(tank_C + above_K));
+    }
+
+    private double evaluate(double lift_K) {
+      return constant + lift_K * (slope_per_K + lift_K * bend_per_K2);
+    }
+  }
+
+  /**
+   * Carnot bound on the COP, T_sink/(T_sink − T_source) in kelvin.
+   *
+   * @param sink_C temperature heat is given off at [°C], above {@code source_C}
+   * @param source_C temperature heat is taken up at [°C], above −273.15
+   */
+  public static double carnot(double sink_C, double source_C) {
+    Require.above("source_C", source_C, "absolute zero", -ZERO_CELSIUS_K);
+    Require.above("sink_C", sink_C, "source_C", source_C);
+    return (sink_C + ZERO_CELSIUS_K) / (sink_C - source_C);
+  }
+
+  /**
+   * Lorenz bound on the COP for streams that change temperature, T̄_sink/(T̄_sink − T̄_source) with
+   * logarithmic means T̄ = (T₁ − T₂)/ln(T₁/T₂) in kelvin. Equals {@link #carnot} where neither
+   * stream changes temperature.
+   *
+   * @param sinkIn_C water entering the condenser [°C]
+   * @param sinkOut_C water leaving the condenser [°C]
+   * @param sourceIn_C source entering the evaporator [°C]
+   * @param sourceOut_C source leaving the evaporator [°C]
+   */
+  public static double lorenz(
+      double sinkIn_C, double sinkOut_C, double sourceIn_C, double sourceOut_C) {
+    return carnot(logMean_C(sinkIn_C, sinkOut_C), logMean_C(sourceIn_C, sourceOut_C));
+  }
+
+  private static double logMean_C(double first_C, double second_C) {
+    if (first_C == second_C) {
+      return first_C;
+    }
+    double ratio = (first_C + ZERO_CELSIUS_K) / (second_C + ZERO_CELSIUS_K);
+    return (first_C - second_C) / Math.log(ratio) - ZERO_CELSIUS_K;
+  }
+
+  /** COP to expect in the field from one measured on a test bench: × 0.85. */
+  public static double inTheField(double cop) {
+    return FIELD_FACTOR * Require.positive("cop", cop);
+  }
+
+  /**
+   * What the compressor draws on the way to the stop temperature, at constant heat output.
+   *
+   * <p>P(T) = max(P_least, P_most·COP(stop)/COP(T)). Equal most and least mean constant draw.
+   *
+   * @param hotWaterInput_kW the most it draws, at the top of the programme [kW], positive
+   * @param minimumInput_kW the least it draws [kW], 0 or more
+   * @param copAtStop COP at the stop temperature, positive
+   * @param copNow COP at the present temperature, positive
+   * @return input [kW], never above {@code hotWaterInput_kW} while the tank is colder than at the
+   *     stop, never below {@code minimumInput_kW}
+   */
+  public static double input_kW(
+      double hotWaterInput_kW, double minimumInput_kW, double copAtStop, double copNow) {
+    Require.positive("hotWaterInput_kW", hotWaterInput_kW);
+    Require.notNegative("minimumInput_kW", minimumInput_kW);
+    double share = Require.positive("copAtStop", copAtStop) / Require.positive("copNow", copNow);
+    return Math.max(minimumInput_kW, hotWaterInput_kW * share);
+  }
+
+  /**
+   * Heat given off by the compressor.
+   *
+   * @param input_kW electrical input [kW], 0 or more
+   * @param cop COP, positive
+   * @return Q = P·COP [kW]
+   */
+  public static double output_kW(double input_kW, double cop) {
+    return Require.notNegative("input_kW", input_kW) * Require.positive("cop", cop);
+  }
+}
