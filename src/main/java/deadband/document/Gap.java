@@ -4,12 +4,12 @@ package deadband.document;
  * What stands between two values: blanks, comments, a comma. Works on the text alone, so that an
  * edit can leave all of it as it is.
  */
-final class Gap {
+public final class Gap {
 
   private Gap() {}
 
   /** Offset of the first character from a place on that is neither blank nor comment. */
-  static int next(String text, int from) {
+  public static int next(String text, int from) {
     int at = from;
     while (at < text.length()) {
       int after = isBlank(text.charAt(at)) ? at + 1 : afterComment(text, at);
@@ -42,7 +42,7 @@ final class Gap {
   /**
    * End of a comment that begins here, its line end not counted; the same place where none does.
    */
-  static int afterComment(String text, int at) {
+  public static int afterComment(String text, int at) {
     if (text.startsWith("//", at)) {
       return lineEnd(text, at);
     }
@@ -54,7 +54,7 @@ final class Gap {
   }
 
   /** Offset of the end of the line that holds a place. */
-  static int lineEnd(String text, int from) {
+  public static int lineEnd(String text, int from) {
     int at = from;
     while (at < text.length() && !isLineEnd(text.charAt(at))) {
       at++;
@@ -63,7 +63,7 @@ final class Gap {
   }
 
   /** Offset of the start of the line that holds a place. */
-  static int lineStart(String text, int from) {
+  public static int lineStart(String text, int from) {
     int at = from;
     while (at > 0 && !isLineEnd(text.charAt(at - 1))) {
       at--;
@@ -84,7 +84,7 @@ final class Gap {
   }
 
   /** Whether nothing but blanks stands between two places. */
-  static boolean isBlank(String text, int from, int to) {
+  public static boolean isBlank(String text, int from, int to) {
     for (int at = from; at < to; at++) {
       if (!isBlank(text.charAt(at))) {
         return false;
@@ -94,11 +94,11 @@ final class Gap {
   }
 
   /** Blank as RFC 8259, section 2 has it. */
-  static boolean isBlank(char c) {
+  public static boolean isBlank(char c) {
     return c == ' ' || c == '\t' || isLineEnd(c);
   }
 
-  static boolean isLineEnd(char c) {
+  public static boolean isLineEnd(char c) {
     return c == '\n' || c == '\r';
   }
 }

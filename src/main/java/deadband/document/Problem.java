@@ -113,6 +113,7 @@ public record Problem(
     TEXT_NOT_QUOTED("A text stands without quotes"),
     WORD_MISSPELT("true, false and null are written in small letters"),
     OTHER_WORD("This word is not JSON's own"),
+    QUOTE_INSIDE("A double quote stands inside a text"),
     QUOTE_NOT_CLOSED("A quote is opened and not closed on its line"),
     SINGLE_QUOTES("Single quotes stand where double quotes belong"),
     CURLY_QUOTES("Curly quotes stand where straight ones belong"),

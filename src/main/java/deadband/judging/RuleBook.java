@@ -109,7 +109,7 @@ public final class RuleBook {
   }
 
   private static List<String> names(String listed) {
-    return listed.isEmpty() ? List.of() : List.of(listed.split(", *"));
+    return listed.isEmpty() ? List.of() : List.of(listed.split(", *", -1));
   }
 
   /** A rule looks at one case; its pattern says which. */

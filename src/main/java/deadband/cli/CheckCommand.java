@@ -1,0 +1,217 @@
+package deadband.cli;
+
+import deadband.cases.Limits;
+import deadband.document.Problem;
+import deadband.document.ProblemText;
+import deadband.judging.Judge;
+import deadband.judging.Judgement;
+import deadband.judging.RuleBook;
+import deadband.reading.LimitsReading;
+import deadband.reading.SetupReading;
+import deadband.report.JsonReport;
+import deadband.report.Report;
+import deadband.report.TextReport;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+
+/** The main job: judges setups and prints ranked findings. */
+@Command(
+    name = "check",
+    description = "Checks setup files and prints what is wrong, the worst first.",
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+
+  private static final String STANDARD_INPUT = "-";
+
+  private final Console console;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "setup files, folders of them, or - for standard input")
+  private List<String> files = new ArrayList<>();
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      defaultValue = "standard input",
+      description = "name for standard input in the report")
+  private String name = "standard input";
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      defaultValue = "text",
+      description = "text (default), json or jsonl")
+  private Format format = Format.TEXT;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "VERDICT",
+      defaultValue = "answers-needed",
+      converter = FailOnConverter.class,
+      description = "verdict that ends in status 1: answers-needed (default), not-ready or never")
+  private Exit.FailOn failOn = Exit.FailOn.ANSWERS_NEEDED;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "date against which accepted findings are held (default today)")
+  private @Nullable LocalDate asOf;
+
+  @Option(
+      names = "--limits",
+      paramLabel = "FILE",
+      description = "limits of this site, in place of the rule book's own")
+  private @Nullable Path limitsFile;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      defaultValue = "auto",
+      description = "auto (default), always or never; NO_COLOR is respected")
+  private Console.Colour colour = Console.Colour.AUTO;
+
+  CheckCommand(Console console) {
+    this.console = console;
+  }
+
+  /** How a report is written. */
+  enum Format {
+    TEXT,
+    JSON,
+    JSONL
+  }
+
+  @Override
+  public Integer call() {
+    LimitsReading limits =
+        limitsFile == null ? LimitsReading.none() : LimitsReading.ofFile(limitsFile);
+    if (limits instanceof LimitsReading.Unreadable unreadable) {
+      tell(unreadable.problems());
+      return Exit.UNREADABLE;
+    }
+    List<SetupReading> readings = readings();
+    Judge judge = new Judge(RuleBook.builtIn());
+    Limits inForce = ((LimitsReading.Read) limits).limits();
+    LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
+    Tally tally = new Tally();
+    List<String> reports = new ArrayList<>();
+    for (SetupReading reading : readings) {
+      reports.add(report(reading, judge, inForce, date, tally));
+    }
+    print(reports);
+    closing(tally);
+    return tally.exit();
+  }
+
+  private List<SetupReading> readings() {
+    List<SetupReading> readings = new ArrayList<>();
+    for (String file : files) {
+      if (file.equals(STANDARD_INPUT)) {
+        readings.add(SetupReading.ofStream(name, console.in()));
+      } else {
+        within(Path.of(file)).forEach(path -> readings.add(SetupReading.ofFile(path)));
+      }
+    }
+    return readings;
+  }
+
+  /** The file itself, or the setup files in a folder, by name. */
+  private static List<Path> within(Path path) {
+    if (!Files.isDirectory(path)) {
+      return List.of(path);
+    }
+    try (Stream<Path> files = Files.walk(path)) {
+      List<Path> setups =
+          files.filter(Files::isRegularFile).filter(CheckCommand::isSetup).sorted().toList();
+      return setups.isEmpty() ? List.of(path) : setups;
+    } catch (IOException e) {
+      throw new UncheckedIOException("the folder " + path + " cannot be listed", e);
+    }
+  }
+
+  private static boolean isSetup(Path path) {
+    String file = path.getFileName().toString();
+    return file.endsWith(".json") || file.endsWith(".jsonc");
+  }
+
+  private String report(
+      SetupReading reading, Judge judge, Limits limits, LocalDate date, Tally tally) {
+    if (reading instanceof SetupReading.Unreadable unreadable) {
+      tally.unreadable();
+      return unreadable(unreadable);
+    }
+    SetupReading.Read read = (SetupReading.Read) reading;
+    Judgement judgement = judge.judge(read.setup(), limits, date);
+    tally.judged(judgement, failOn.exit(judgement.verdict()));
+    Report report = new Report(read.document(), read.setup(), judgement);
+    return switch (format) {
+      case TEXT -> TextReport.of(report, console.layout(colour));
+      case JSON -> JsonReport.of(report, Version.number(), true);
+      case JSONL -> JsonReport.of(report, Version.number(), false);
+    };
+  }
+
+  private String unreadable(SetupReading.Unreadable file) {
+    return switch (format) {
+      case TEXT -> ProblemText.of(file.problems(), console.layout(colour).width());
+      case JSON -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), true);
+      case JSONL -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), false);
+    };
+  }
+
+  private void tell(List<Problem> problems) {
+    console.err().print(ProblemText.of(problems, console.layout(colour).width()));
+  }
+
+  private void print(List<String> reports) {
+    switch (format) {
+      case TEXT -> console.out().print(String.join("\n", reports));
+      case JSONL -> reports.forEach(report -> console.out().print(report + "\n"));
+      case JSON ->
+          console
+              .out()
+              .print(
+                  reports.size() == 1
+                      ? reports.get(0) + "\n"
+                      : "[\n" + String.join(",\n", reports) + "\n]\n");
+    }
+  }
+
+  private void closing(Tally tally) {
+    if (format == Format.TEXT) {
+      console.out().flush();
+      tally.lines().forEach(console.err()::println);
+    }
+  }
+
+  /** Takes the words of {@code --fail-on} as they are documented. */
+  static final class FailOnConverter implements ITypeConverter<Exit.FailOn> {
+    @Override
+    public Exit.FailOn convert(String word) {
+      return switch (word) {
+        case "answers-needed" -> Exit.FailOn.ANSWERS_NEEDED;
+        case "not-ready" -> Exit.FailOn.NOT_READY;
+        case "never" -> Exit.FailOn.NEVER;
+        default ->
+            throw new TypeConversionException(
+                word + " is none of answers-needed, not-ready, never");
+      };
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package deadband.cli;
+
+import deadband.document.NearestName;
+import deadband.judging.Check;
+import deadband.judging.RuleBook;
+import deadband.judging.RulePage;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Shows the page of a check. */
+@Command(
+    name = "explain",
+    description = "Shows the page of a check: what it looks at, why, its limits, what it misses.",
+    mixinStandardHelpOptions = true)
+final class ExplainCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(paramLabel = "CHECK", description = "name of a check, as in a finding")
+  private String name = "";
+
+  ExplainCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    RuleBook book = RuleBook.builtIn();
+    Optional<Check> check = book.find(name);
+    if (check.isEmpty()) {
+      return unknown(book);
+    }
+    console.out().print(RulePage.of(check.get()).text());
+    return Exit.READY;
+  }
+
+  private int unknown(RuleBook book) {
+    List<String> names = book.checks().stream().map(Check::name).toList();
+    console.err().println("no such check: " + name);
+    NearestName.of(name, names).ifPresent(near -> console.err().println("nearest: " + near));
+    console.err().println("all of them: deadband checks");
+    return Exit.USAGE;
+  }
+}

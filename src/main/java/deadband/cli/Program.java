@@ -1,0 +1,118 @@
+package deadband.cli;
+
+import deadband.document.NearestName;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program and its commands. */
+@Command(
+    name = "deadband",
+    description = {
+      "Checks the proposed settings of a home where a solar-surplus controller and a heat pump",
+      "share one hot water tank, before anyone signs them off."
+    },
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit status: 0 ready for sign-off; 1 not, see --fail-on; 2 wrong use; 3 some input",
+      "unreadable; 4 nothing was checked; 70 a fault of the program."
+    })
+final class Program implements Runnable {
+
+  private final Console console;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  private Program(Console console) {
+    this.console = console;
+  }
+
+  static Program of(Console console) {
+    return new Program(console);
+  }
+
+  /** Runs one command line and gives the exit status. */
+  int run(String... arguments) {
+    try {
+      return commandLine().execute(arguments);
+    } finally {
+      console.flush();
+    }
+  }
+
+  private CommandLine commandLine() {
+    CommandLine line =
+        new CommandLine(this)
+            .addSubcommand(new CheckCommand(console))
+            .addSubcommand(new ExplainCommand(console))
+            .addSubcommand(new ChecksCommand(console))
+            .addSubcommand(new SchemaCommand(console))
+            .setOut(writer(console.out()))
+            .setErr(writer(console.err()))
+            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+            .setParameterExceptionHandler(this::wrongUse)
+            .setExecutionExceptionHandler(this::fault)
+            .setCaseInsensitiveEnumValuesAllowed(true);
+    line.getCommandSpec().versionProvider(() -> new String[] {"deadband " + Version.number()});
+    for (CommandLine each : line.getSubcommands().values()) {
+      each.setColorScheme(line.getColorScheme());
+    }
+    return line;
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(console.out());
+  }
+
+  private int wrongUse(ParameterException wrong, String[] arguments) {
+    console.err().println(sentence(wrong));
+    nearest(wrong).ifPresent(name -> console.err().println("nearest: " + name));
+    console
+        .err()
+        .println("help: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    return Exit.USAGE;
+  }
+
+  private static String sentence(ParameterException wrong) {
+    if (wrong instanceof UnmatchedArgumentException unmatched) {
+      String kind = unmatched.isUnknownOption() ? "option" : "word";
+      return "unknown " + kind + ": " + String.join(" ", unmatched.getUnmatched());
+    }
+    return Objects.requireNonNullElse(wrong.getMessage(), "the command is not understood");
+  }
+
+  private static Optional<String> nearest(ParameterException wrong) {
+    if (!(wrong instanceof UnmatchedArgumentException unmatched)) {
+      return Optional.empty();
+    }
+    CommandSpec command = wrong.getCommandLine().getCommandSpec();
+    List<String> known = new ArrayList<>(command.subcommands().keySet());
+    known.addAll(command.optionsMap().keySet());
+    return NearestName.of(unmatched.getUnmatched().get(0).toLowerCase(Locale.ROOT), known);
+  }
+
+  private int fault(Exception fault, CommandLine line, ParseResult parsed) {
+    console.err().println("deadband could not finish: " + fault);
+    console.err().println("This is a fault of the program, not of your file; please report it.");
+    return Exit.FAULT;
+  }
+}

@@ -1,0 +1,70 @@
+package deadband.cli;
+
+import deadband.judging.Finding;
+import deadband.judging.Judgement;
+import deadband.judging.Verdict;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** What several files came to, and how the program ends because of it. */
+final class Tally {
+
+  private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
+  private int unreadable;
+  private int exit = Exit.READY;
+  private @Nullable Finding worst;
+
+  void unreadable() {
+    unreadable++;
+    exit = Math.max(exit, Exit.UNREADABLE);
+  }
+
+  /**
+   * Counts one judged file.
+   *
+   * @param ending status that its verdict alone would lead to
+   */
+  void judged(Judgement judgement, int ending) {
+    verdicts.merge(judgement.verdict(), 1, Integer::sum);
+    exit = Math.max(exit, judgement.isEmpty() ? Exit.NOTHING_CHECKED : ending);
+    for (Finding finding :
+        judgement.findings().subList(0, Math.min(1, judgement.findings().size()))) {
+      if (worst == null || finding.consequence().compareTo(worst.consequence()) < 0) {
+        worst = finding;
+      }
+    }
+  }
+
+  /** The highest status of all files. */
+  int exit() {
+    return exit;
+  }
+
+  /** What to say at the end. */
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    int files = unreadable + verdicts.values().stream().mapToInt(Integer::intValue).sum();
+    if (files > 1) {
+      lines.add(files + " files: " + String.join(", ", counts()));
+    }
+    if (exit == Exit.NOTHING_CHECKED) {
+      lines.add("nothing could be checked: the file tells no value that a check looks at");
+    }
+    if (worst != null) {
+      lines.add("next: deadband explain " + worst.check().name());
+    }
+    return lines;
+  }
+
+  private List<String> counts() {
+    List<String> counts = new ArrayList<>();
+    verdicts.forEach((verdict, number) -> counts.add(number + " " + verdict.words()));
+    if (unreadable > 0) {
+      counts.add(unreadable + " unreadable");
+    }
+    return counts;
+  }
+}

@@ -1,0 +1,116 @@
+package deadband.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Problems as a text for people: where, what is wrong, the line with a caret under the exact value,
+ * what was found and what would be right.
+ *
+ * <pre>
+ * line 12, column 18  /relay/start_kW
+ * A decimal comma stands where a point belongs
+ *     "start_kW": 3,2,
+ *                 ^^^
+ * found  3,2
+ * right  3.2
+ * </pre>
+ *
+ * <p>What comes from the file is made {@linkplain Printable printable} first.
+ */
+public final class ProblemText {
+
+  private static final String INDENT = "    ";
+  private static final int LABEL = 7;
+  private static final int NARROWEST = 30;
+
+  private final StringBuilder out = new StringBuilder();
+  private final int width;
+
+  private ProblemText(int width) {
+    this.width = Math.max(width, NARROWEST);
+  }
+
+  /**
+   * One problem; the file's name stands in it only where no place does.
+   *
+   * @param width cells a line may have
+   */
+  public static String of(Problem problem, int width) {
+    ProblemText text = new ProblemText(width);
+    text.write(problem);
+    return text.out.toString();
+  }
+
+  /** Problems grouped by file, each group under the file's name, in the order given. */
+  public static String of(List<Problem> problems, int width) {
+    Map<String, List<Problem>> byName = new LinkedHashMap<>();
+    for (Problem problem : problems) {
+      byName.computeIfAbsent(problem.source().name(), name -> new ArrayList<>()).add(problem);
+    }
+    ProblemText text = new ProblemText(width);
+    byName.forEach(text::writeGroup);
+    return text.out.toString();
+  }
+
+  private void writeGroup(String name, List<Problem> problems) {
+    out.append(out.isEmpty() ? "" : "\n").append(Printable.of(name)).append('\n');
+    for (Problem problem : problems) {
+      out.append('\n');
+      write(problem);
+    }
+  }
+
+  private void write(Problem problem) {
+    problem.place().ifPresent(place -> writePlace(place, problem.pointer()));
+    out.append(problem.says()).append('\n');
+    Span span = problem.span();
+    if (span != null) {
+      out.append(CaretLine.of(problem.source(), span, width - INDENT.length()).text(INDENT));
+    }
+    label("found", problem.found());
+    label("right", problem.right());
+    label("near", problem.nearest());
+    problem
+        .earlierPlace()
+        .ifPresent(place -> label(earlierLabel(problem.kind()), place.toString()));
+  }
+
+  private static String earlierLabel(Problem.Kind kind) {
+    return switch (kind) {
+      case NAME_TWICE -> "first";
+      case BRACKET_MISMATCHED -> "opened";
+      default -> "see";
+    };
+  }
+
+  private void writePlace(Place place, @Nullable Pointer pointer) {
+    out.append(place);
+    if (pointer != null && !pointer.isRoot()) {
+      out.append("  ").append(Printable.of(pointer.toString()));
+    }
+    out.append('\n');
+  }
+
+  private void label(String label, @Nullable String value) {
+    if (value == null || value.isEmpty()) {
+      return;
+    }
+    out.append(label).append(" ".repeat(LABEL - label.length()));
+    int room = width - LABEL;
+    int used = 0;
+    for (String word : Printable.of(value).split(" ", -1)) {
+      int cells = Printable.width(word);
+      if (used > 0 && used + 1 + cells > room) {
+        out.append('\n').append(" ".repeat(LABEL));
+        used = 0;
+      }
+      out.append(used > 0 ? " " : "").append(word);
+      used += cells + (used > 0 ? 1 : 0);
+    }
+    out.append('\n');
+  }
+}

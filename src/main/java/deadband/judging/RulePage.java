@@ -1,0 +1,84 @@
+package deadband.judging;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The page of a check in the rule book: the one place where its words stand.
+ *
+ * @param text the whole page, Markdown
+ * @param says the headline of its findings
+ * @param sections text under each second-level heading, in order
+ */
+public record RulePage(String text, String says, Map<String, String> sections) {
+
+  /** Heading of the section whose first sentence goes with every finding. */
+  public static final String WHY = "Why it matters";
+
+  /** Heading of the section that holds the sentence into which the numbers of a finding go. */
+  public static final String IN_NUMBERS = "In numbers";
+
+  /**
+   * The page of a built-in check.
+   *
+   * @throws IllegalStateException where the check has none; a test keeps that from happening
+   */
+  public static RulePage of(Check check) {
+    return find(check)
+        .orElseThrow(() -> new IllegalStateException("no page for the check " + check.name()));
+  }
+
+  /** The page of a check; empty where it has none. */
+  public static Optional<RulePage> find(Check check) {
+    String resource = "rules/" + check.topic() + "/" + check.name() + ".md";
+    try (InputStream page = RulePage.class.getResourceAsStream(resource)) {
+      return page == null
+          ? Optional.empty()
+          : Optional.of(parse(new String(page.readAllBytes(), StandardCharsets.UTF_8)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("the page of " + check.name() + " cannot be read", e);
+    }
+  }
+
+  /** Takes a page apart by its headings; headings inside fenced blocks are not headings. */
+  public static RulePage parse(String text) {
+    Map<String, String> sections = new LinkedHashMap<>();
+    StringBuilder section = new StringBuilder();
+    String heading = "";
+    boolean fenced = false;
+    for (String line : text.lines().toList()) {
+      fenced ^= line.startsWith("```");
+      if (!fenced && line.startsWith("## ")) {
+        sections.put(heading, section.toString().strip());
+        heading = line.substring(3).strip();
+        section.setLength(0);
+      } else if (fenced || !line.startsWith("# ")) {
+        section.append(line).append('\n');
+      }
+    }
+    sections.put(heading, section.toString().strip());
+    return new RulePage(text, sections.getOrDefault("", ""), sections);
+  }
+
+  /** One plain sentence on why it matters; empty where the page does not say. */
+  public String why() {
+    String reason = unwrapped(sections.getOrDefault(WHY, ""));
+    int end = reason.indexOf(". ");
+    return end < 0 ? reason : reason.substring(0, end + 1);
+  }
+
+  /** The sentence into which the numbers of a finding go; empty where the page has none. */
+  public String inNumbers() {
+    return unwrapped(sections.getOrDefault(IN_NUMBERS, ""));
+  }
+
+  private static String unwrapped(String paragraphs) {
+    String first = paragraphs.split("\n\n", 2)[0];
+    return String.join(" ", first.lines().map(String::strip).toList());
+  }
+}

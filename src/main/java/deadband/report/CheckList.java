@@ -1,0 +1,61 @@
+package deadband.report;
+
+import static deadband.report.JsonText.string;
+
+import deadband.judging.Check;
+import deadband.judging.RulePage;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The list of checks.
+ *
+ * @param checks by name
+ */
+public record CheckList(List<Check> checks) {
+
+  /** Topic by topic, the gravest class first. */
+  public String text(Layout layout) {
+    StringBuilder text = new StringBuilder();
+    String topic = "";
+    for (Check check : byTopic()) {
+      if (!check.topic().equals(topic)) {
+        topic = check.topic();
+        text.append(text.isEmpty() ? "" : "\n").append(topic).append('\n');
+      }
+      text.append(
+          layout.wrapped(
+              Layout.pad("  " + check.consequence().word(), Layout.INDENT), check.name()));
+      text.append(layout.wrapped(" ".repeat(Layout.INDENT), RulePage.of(check).says()));
+    }
+    return text.toString();
+  }
+
+  private List<Check> byTopic() {
+    return checks.stream()
+        .sorted(
+            Comparator.comparing(Check::topic)
+                .thenComparing(Check::consequence)
+                .thenComparing(Check::name))
+        .toList();
+  }
+
+  /** As a JSON array, by name. */
+  public String json() {
+    return JsonText.of(
+        true,
+        json -> {
+          json.writeStartArray();
+          for (Check check : checks) {
+            json.writeStartObject();
+            string(json, "check", check.name());
+            string(json, "topic", check.topic());
+            string(json, "class", check.consequence().word());
+            json.writeBooleanProperty("essential", check.essential());
+            string(json, "says", RulePage.of(check).says());
+            json.writeEndObject();
+          }
+          json.writeEndArray();
+        });
+  }
+}

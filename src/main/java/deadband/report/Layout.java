@@ -1,0 +1,64 @@
+package deadband.report;
+
+import deadband.document.Printable;
+
+/**
+ * Lines of a text report: a narrow column of labels, and text wrapped beside it.
+ *
+ * @param width cells of a line
+ * @param coloured whether words may be set off by colour
+ */
+public record Layout(int width, boolean coloured) {
+
+  /** Lines shorter than this cannot be read. */
+  public static final int NARROWEST = 60;
+
+  /** Lines longer than this cannot be read either. */
+  public static final int WIDEST = 120;
+
+  /** Indent of the text beside the labels. */
+  static final int INDENT = 12;
+
+  /** A layout for a terminal this wide. */
+  public static Layout of(int columns, boolean coloured) {
+    return new Layout(Math.max(NARROWEST, Math.min(WIDEST, columns)), coloured);
+  }
+
+  /** A label and its text, wrapped. */
+  String labelled(String label, String text) {
+    return wrapped(pad("   " + label, INDENT), text);
+  }
+
+  /** Text behind a beginning of its own, wrapped and hanging under its own start. */
+  String wrapped(String beginning, String text) {
+    StringBuilder lines = new StringBuilder(beginning);
+    int indent = Printable.width(beginning);
+    int column = indent;
+    boolean first = true;
+    for (String word : Printable.of(text).split(" ", -1)) {
+      int cells = Printable.width(word);
+      if (!first && column + 1 + cells > width) {
+        lines.append('\n').append(" ".repeat(indent));
+        column = indent;
+        first = true;
+      }
+      lines.append(first ? "" : " ").append(word);
+      column += cells + (first ? 0 : 1);
+      first = false;
+    }
+    return lines.append('\n').toString();
+  }
+
+  /** One text at the left edge and one at the right. */
+  String spread(String left, String right) {
+    String shown = Printable.of(left);
+    int gap = width - Printable.width(shown) - Printable.width(right);
+    return gap < 2
+        ? wrapped("", left) + " ".repeat(Math.max(0, width - right.length())) + right + "\n"
+        : shown + " ".repeat(gap) + right + "\n";
+  }
+
+  static String pad(String text, int cells) {
+    return text + " ".repeat(Math.max(1, cells - Printable.width(text)));
+  }
+}

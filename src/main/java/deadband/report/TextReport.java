@@ -1,0 +1,270 @@
+package deadband.report;
+
+import deadband.cases.Assumption;
+import deadband.cases.Bound;
+import deadband.cases.Detail;
+import deadband.cases.Measure;
+import deadband.document.Place;
+import deadband.document.Pointer;
+import deadband.judging.Check;
+import deadband.judging.Consequence;
+import deadband.judging.Finding;
+import deadband.judging.Judgement;
+import deadband.judging.NotJudged;
+import deadband.judging.RulePage;
+import deadband.setup.Accepted;
+import deadband.setup.Change;
+import deadband.setup.Outlet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A judgement as a note to read: verdict, findings with the worst first, what could not be judged,
+ * what was assumed, and the cautions that go with a hazard.
+ */
+public final class TextReport {
+
+  private static final String CAUTION =
+      "Isolate, lock off and prove dead before opening any cover. Water above 50 °C scalds; tepid"
+          + " water breeds Legionella, and heat is one control among several. Local codes, the"
+          + " water undertaker and the equipment's own instructions outrank every number here;"
+          + " electrical and unvented work is for licensed people.";
+
+  private final Report report;
+  private final Judgement judgement;
+  private final Layout layout;
+  private final StringBuilder text = new StringBuilder();
+
+  private TextReport(Report report, Layout layout) {
+    this.report = report;
+    this.judgement = report.judgement();
+    this.layout = layout;
+  }
+
+  /** The report, ending in a line end. */
+  public static String of(Report report, Layout layout) {
+    TextReport writer = new TextReport(report, layout);
+    writer.heading();
+    writer.findings();
+    writer.tail();
+    return writer.text.toString();
+  }
+
+  private void heading() {
+    String verdict = judgement.verdict().words().toUpperCase(Locale.ROOT);
+    text.append(
+        layout
+            .spread(report.reference().orElse("(no reference)"), verdict)
+            .replace(verdict, Emphasis.of(verdict, layout.coloured())));
+    text.append(layout.spread(report.file(), counts()));
+  }
+
+  private String counts() {
+    int clear = judgement.clear().size() + judgement.clearOnAssumption().size();
+    return String.format(
+        Locale.ROOT,
+        "%s: %d found, %d clear, %d not judged, %d not fitted",
+        Words.count(judgement.checks().size(), "check"),
+        judgement.findings().stream().map(Finding::check).distinct().count(),
+        clear,
+        judgement.notJudged().size(),
+        judgement.notFitted().size());
+  }
+
+  private void findings() {
+    for (Finding finding : judgement.findings()) {
+      if (finding.causedBy() == null) {
+        text.append('\n');
+        finding(finding);
+      }
+    }
+  }
+
+  private void finding(Finding finding) {
+    RulePage page = RulePage.of(finding.check());
+    Detail detail = finding.detail();
+    headline(finding, page);
+    line("set", places(detail.at()));
+    line("found", observed(detail.observed()));
+    line("limit", limit(detail.limit()));
+    line("so", NumberSentence.of(page.inNumbers(), measures(detail)));
+    line("why", page.why());
+    finding.changes().forEach(change -> line("change", change(change)));
+    line("basis", basis(finding));
+    line("accepted", accepted(finding.accepted()));
+    line("with it", consequences(finding));
+  }
+
+  private void headline(Finding finding, RulePage page) {
+    String word = finding.consequence().word().toUpperCase(Locale.ROOT);
+    String beginning =
+        Layout.pad(Layout.pad("" + judgement.rank(finding.key()), 3) + word, Layout.INDENT);
+    text.append(
+        layout
+            .wrapped(beginning, page.says())
+            .replaceFirst(word, Emphasis.of(word, layout.coloured())));
+    text.append(layout.wrapped(" ".repeat(Layout.INDENT), finding.check().name()));
+  }
+
+  private void line(String label, String content) {
+    if (!content.isEmpty()) {
+      text.append(layout.labelled(label, content));
+    }
+  }
+
+  private String places(List<Pointer> pointers) {
+    return pointers.stream()
+        .map(this::place)
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
+  }
+
+  private Optional<String> place(Pointer pointer) {
+    return report.written(pointer).map(value -> pointer.dotted() + " " + value + line(pointer));
+  }
+
+  private String line(Pointer pointer) {
+    return report.place(pointer).map(Place::line).map(line -> " (line " + line + ")").orElse("");
+  }
+
+  private static String observed(@Nullable Measure measure) {
+    return measure == null ? "" : Words.withUnit(measure) + ", " + measure.quantity();
+  }
+
+  private static String limit(@Nullable Bound bound) {
+    if (bound == null) {
+      return "";
+    }
+    String source = bound.source().equals("none") ? "" : bound.source() + "; ";
+    return Words.withUnit(bound.measure())
+        + ", "
+        + bound.measure().quantity()
+        + " ("
+        + bound.name()
+        + ": "
+        + source
+        + bound.known()
+        + ")";
+  }
+
+  private static List<Measure> measures(Detail detail) {
+    List<Measure> measures = new ArrayList<>(detail.evidence());
+    if (detail.observed() != null) {
+      measures.add(detail.observed());
+    }
+    if (detail.limit() != null) {
+      measures.add(detail.limit().measure());
+    }
+    return measures;
+  }
+
+  private static String change(Change change) {
+    String from = change.from() == null ? "not told" : Words.value(change.from());
+    return change.pointer().dotted() + "   " + from + " -> " + Words.value(change.to());
+  }
+
+  private static String basis(Finding finding) {
+    List<Assumption> assumed = finding.provenance().assumed();
+    return assumed.isEmpty()
+        ? finding.detail().basis()
+        : finding.detail().basis() + "; assumed " + assumptions(assumed);
+  }
+
+  private static String assumptions(List<Assumption> assumptions) {
+    return assumptions.stream()
+        .map(assumed -> assumed.pointer().dotted() + " " + Words.value(assumed.value()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String accepted(@Nullable Accepted entry) {
+    if (entry == null) {
+      return "";
+    }
+    return entry.reason().optional().orElse("")
+        + entry.by().optional().map(by -> ", by " + by).orElse("")
+        + entry.on().optional().map(on -> ", on " + on).orElse("")
+        + entry.until().optional().map(until -> ", until " + until).orElse("");
+  }
+
+  /** The findings that go away with this one. */
+  private String consequences(Finding cause) {
+    return judgement.findings().stream()
+        .filter(finding -> cause.key().equals(finding.causedBy()))
+        .map(
+            finding ->
+                judgement.rank(finding.key())
+                    + " "
+                    + finding.consequence().word()
+                    + " "
+                    + finding.check().name())
+        .collect(Collectors.joining(", "));
+  }
+
+  private void tail() {
+    StringBuilder tail = new StringBuilder();
+    notJudged()
+        .forEach(
+            (missing, checks) -> tail.append(entry("not judged", tail, missing + ": " + checks)));
+    if (!judgement.assumptions().isEmpty()) {
+      tail.append(
+          layout.wrapped(
+              Layout.pad("assumed", Layout.INDENT), assumptions(judgement.assumptions())));
+    }
+    openOutlets()
+        .ifPresent(
+            outlets -> tail.append(layout.wrapped(Layout.pad("note", Layout.INDENT), outlets)));
+    if (isHazardInPlay()) {
+      tail.append(layout.wrapped(Layout.pad("take care", Layout.INDENT), CAUTION));
+    }
+    tail.append(layout.wrapped(Layout.pad("as of", Layout.INDENT), judgement.asOf().toString()));
+    text.append('\n').append(tail);
+  }
+
+  private String entry(String label, StringBuilder before, String content) {
+    return layout.wrapped(Layout.pad(before.isEmpty() ? label : "", Layout.INDENT), content);
+  }
+
+  /** The checks not judged, by what they miss; those that hold up sign-off first. */
+  private Map<String, String> notJudged() {
+    Map<String, String> byMissing = new LinkedHashMap<>();
+    judgement.notJudged().stream()
+        .sorted((one, other) -> Boolean.compare(other.holdsUpSignOff(), one.holdsUpSignOff()))
+        .forEach(
+            open -> byMissing.merge(missing(open), open.check().name(), (a, b) -> a + ", " + b));
+    return byMissing;
+  }
+
+  private static String missing(NotJudged open) {
+    return "no "
+        + open.missing().stream().map(Pointer::dotted).collect(Collectors.joining(", "))
+        + (open.accepted() == null ? "" : " (accepted)");
+  }
+
+  private Optional<String> openOutlets() {
+    String open =
+        report.setup().outlets().optional().orElse(List.of()).stream()
+            .filter(outlet -> outlet.blended().says(false))
+            .map(outlet -> outlet.at().optional().map(Outlet.Kind::word).orElse("an outlet"))
+            .collect(Collectors.joining(", "));
+    return open.isEmpty()
+        ? Optional.empty()
+        : Optional.of("not blended, as hot as the tank: " + open);
+  }
+
+  private boolean isHazardInPlay() {
+    return judgement.findings().stream()
+            .anyMatch(
+                finding -> isHazard(finding.check()) || finding.consequence() == Consequence.HAZARD)
+        || judgement.notJudged().stream().map(NotJudged::check).anyMatch(TextReport::isHazard);
+  }
+
+  private static boolean isHazard(Check check) {
+    return check.consequence() == Consequence.HAZARD;
+  }
+}
