@@ -29,6 +29,9 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
+    Metering.derive(setup, cases);
+    Siting.derive(setup, cases);
+    Paperwork.derive(setup, cases);
     return cases.entries();
   }
 
@@ -116,6 +119,18 @@ public final class Cases {
     Inquiry foundOnlyWith(List<Pointer> pointers) {
       openIfFound = Provenance.union(openIfFound, pointers);
       return this;
+    }
+
+    /** Nothing is told that a case could be about; it is not fitted, or not known. */
+    void notKnown() {
+      boolean absent = fitted.is(is -> !is);
+      entries.add(
+          new Entry(
+              type,
+              subject,
+              absent ? Standing.NOT_FITTED : Standing.NOT_KNOWN,
+              fitted.provenance(),
+              null));
     }
 
     /** There is nothing for a case to be about. */
