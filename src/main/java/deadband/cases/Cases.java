@@ -29,6 +29,12 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
+    RelayDelays.derive(setup, limits, cases);
+    DisinfectionCare.derive(setup, limits, cases);
+    GridDraw.derive(setup, cases);
+    MeteringInputs.derive(setup, cases);
+    Siting.derive(setup, cases);
+    Paperwork.derive(setup, cases);
     return cases.entries();
   }
 
@@ -121,6 +127,15 @@ public final class Cases {
     /** There is nothing for a case to be about. */
     void none() {
       entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
+    }
+
+    /** Whether there is a case cannot be said while this is not told. */
+    void unknownWithout(Pointer missing) {
+      given(Derived.missing(missing))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not told: " + missing);
+              });
     }
 
     /** Puts the case, where it arises and its values are known. */
