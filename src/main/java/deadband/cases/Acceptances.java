@@ -31,8 +31,7 @@ public final class Acceptances {
           .makes(
               because ->
                   new AcceptedEntry(
-                      because.explained(
-                          () -> Detail.at(List.of(entry.part().pointer())).size(1).done()),
+                      because.explained(() -> Detail.at(entry.part().pointer()).size(1).done()),
                       isReasoned(entry),
                       isInForce(entry, asOf),
                       matches.test(entry),

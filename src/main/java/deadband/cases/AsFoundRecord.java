@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** Whether every setting was photographed before anything was changed. */
+/** Whether the settings were photographed as they were found. */
 public record AsFoundRecord(Matter matter, boolean photographed) implements Case {}

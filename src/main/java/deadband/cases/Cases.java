@@ -29,7 +29,10 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
-    Metering.derive(setup, cases);
+    RelayDelays.derive(setup, limits, cases);
+    DisinfectionCare.derive(setup, limits, cases);
+    GridDraw.derive(setup, cases);
+    MeteringInputs.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);
     return cases.entries();
@@ -121,21 +124,18 @@ public final class Cases {
       return this;
     }
 
-    /** Nothing is told that a case could be about; it is not fitted, or not known. */
-    void notKnown() {
-      boolean absent = fitted.is(is -> !is);
-      entries.add(
-          new Entry(
-              type,
-              subject,
-              absent ? Standing.NOT_FITTED : Standing.NOT_KNOWN,
-              fitted.provenance(),
-              null));
-    }
-
     /** There is nothing for a case to be about. */
     void none() {
       entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
+    }
+
+    /** Whether there is a case cannot be said while this is not told. */
+    void unknownWithout(Pointer missing) {
+      given(Derived.missing(missing))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not told: " + missing);
+              });
     }
 
     /** Puts the case, where it arises and its values are known. */

@@ -38,9 +38,9 @@ public record Detail(
   }
 
   /** A detail about these places. */
-  public static Builder at(List<Pointer> pointers) {
+  public static Builder at(Pointer... pointers) {
     Builder builder = new Builder();
-    builder.at.addAll(pointers);
+    builder.at.addAll(List.of(pointers));
     return builder;
   }
 

@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** Whether everything was isolated and proved dead. */
-public record IsolationRecord(Matter matter, boolean confirmed) implements Case {}
+/** How many of the isolations that the work asks for are told not to have been made. */
+public record IsolationRecord(Matter matter, int notConfirmed) implements Case {}

@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** Whether a sensor on one phase sits on the phase that feeds the diverter. */
+/** Whether the grid sensor measures the phase the diverter feeds from. */
 public record SensorPhase(Matter matter, boolean same) implements Case {}

@@ -1,4 +1,4 @@
 package deadband.cases;
 
 /** Whether a hot surface lies below the diverter. */
-public record HotSurface(Matter matter, boolean below) implements Case {}
+public record SurfaceBelow(Matter matter, boolean hot) implements Case {}
