@@ -23,10 +23,8 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 
 /** The main job: judges setups and prints ranked findings. */
 @Command(
@@ -63,7 +61,6 @@ final class CheckCommand implements Callable<Integer> {
       names = "--fail-on",
       paramLabel = "VERDICT",
       defaultValue = "answers-needed",
-      converter = FailOnConverter.class,
       description = "verdict that ends in status 1: answers-needed (default), not-ready or never")
   private Exit.FailOn failOn = Exit.FailOn.ANSWERS_NEEDED;
 
@@ -197,21 +194,6 @@ final class CheckCommand implements Callable<Integer> {
     if (format == Format.TEXT) {
       console.out().flush();
       tally.lines().forEach(console.err()::println);
-    }
-  }
-
-  /** Takes the words of {@code --fail-on} as they are documented. */
-  static final class FailOnConverter implements ITypeConverter<Exit.FailOn> {
-    @Override
-    public Exit.FailOn convert(String word) {
-      return switch (word) {
-        case "answers-needed" -> Exit.FailOn.ANSWERS_NEEDED;
-        case "not-ready" -> Exit.FailOn.NOT_READY;
-        case "never" -> Exit.FailOn.NEVER;
-        default ->
-            throw new TypeConversionException(
-                word + " is none of answers-needed, not-ready, never");
-      };
     }
   }
 }

@@ -6,30 +6,36 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program and its commands. */
 @Command(
     name = "deadband",
-    description = {
-      "Checks the proposed settings of a home where a solar-surplus controller and a heat pump",
-      "share one hot water tank, before anyone signs them off."
-    },
+    description =
+        "Checks the proposed settings of a home where a solar-surplus controller and a heat pump"
+            + " share one hot water tank, before anyone signs them off.",
     mixinStandardHelpOptions = true,
+    footerHeading = "%nExit status, the highest of several files:%n",
     footer = {
-      "",
-      "Exit status: 0 ready for sign-off; 1 not, see --fail-on; 2 wrong use; 3 some input",
-      "unreadable; 4 nothing was checked; 70 a fault of the program."
+      "  0   ready for sign-off, or not as bad as --fail-on says",
+      "  1   a verdict at or above --fail-on",
+      "  2   wrong use of the command",
+      "  3   some input could not be read",
+      "  4   nothing was checked",
+      "  70  a fault of the program"
     })
 final class Program implements Runnable {
 
@@ -66,12 +72,32 @@ final class Program implements Runnable {
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
             .setParameterExceptionHandler(this::wrongUse)
             .setExecutionExceptionHandler(this::fault)
-            .setCaseInsensitiveEnumValuesAllowed(true);
+            .registerConverter(CheckCommand.Format.class, word(CheckCommand.Format.values()))
+            .registerConverter(ChecksCommand.Format.class, word(ChecksCommand.Format.values()))
+            .registerConverter(SchemaCommand.What.class, word(SchemaCommand.What.values()))
+            .registerConverter(Console.Colour.class, word(Console.Colour.values()))
+            .registerConverter(Exit.FailOn.class, word(Exit.FailOn.values()));
     line.getCommandSpec().versionProvider(() -> new String[] {"deadband " + Version.number()});
     for (CommandLine each : line.getSubcommands().values()) {
       each.setColorScheme(line.getColorScheme());
     }
     return line;
+  }
+
+  /** Takes a choice by its word: the constant's name in small letters, with hyphens. */
+  private static <E extends Enum<E>> ITypeConverter<E> word(E[] choices) {
+    return word -> {
+      List<String> words = Arrays.stream(choices).map(Program::word).toList();
+      int index = words.indexOf(word);
+      if (index < 0) {
+        throw new TypeConversionException(word + " is none of: " + String.join(", ", words));
+      }
+      return choices[index];
+    };
+  }
+
+  private static String word(Enum<?> choice) {
+    return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static PrintWriter writer(PrintStream stream) {

@@ -4,7 +4,6 @@ import deadband.report.SetupSchema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -20,8 +19,9 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Parameters(
       arity = "0..1",
+      paramLabel = "FORMAT",
       defaultValue = "setup",
-      description = "what to describe: setup (default) or report")
+      description = "setup (default) or report")
   private What what = What.SETUP;
 
   SchemaCommand(Console console) {
@@ -31,12 +31,7 @@ final class SchemaCommand implements Callable<Integer> {
   /** The published formats. */
   enum What {
     SETUP,
-    REPORT;
-
-    @Override
-    public String toString() {
-      return name().toLowerCase(Locale.ROOT);
-    }
+    REPORT
   }
 
   @Override

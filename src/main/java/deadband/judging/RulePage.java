@@ -62,7 +62,12 @@ public record RulePage(String text, String says, Map<String, String> sections) {
       }
     }
     sections.put(heading, section.toString().strip());
-    return new RulePage(text, sections.getOrDefault("", ""), sections);
+    return new RulePage(text, headline(sections.getOrDefault("", "")), sections);
+  }
+
+  private static String headline(String paragraph) {
+    String sentence = unwrapped(paragraph);
+    return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
   }
 
   /** One plain sentence on why it matters; empty where the page does not say. */

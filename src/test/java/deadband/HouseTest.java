@@ -1,0 +1,96 @@
+package deadband;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** How the house is built: one direction, no cycles, each library known where it is needed. */
+@AnalyzeClasses(packages = "deadband", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseTest {
+
+  @ArchTest
+  static final ArchRule DATA_FLOWS_ONE_WAY =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("document")
+          .definedBy("deadband.document")
+          .layer("trade")
+          .definedBy("deadband.trade")
+          .layer("setup")
+          .definedBy("deadband.setup")
+          .layer("cases")
+          .definedBy("deadband.cases")
+          .layer("reading")
+          .definedBy("deadband.reading")
+          .layer("judging")
+          .definedBy("deadband.judging..")
+          .layer("report")
+          .definedBy("deadband.report")
+          .layer("cli")
+          .definedBy("deadband.cli")
+          .whereLayer("document")
+          .mayNotAccessAnyLayer()
+          .whereLayer("trade")
+          .mayNotAccessAnyLayer()
+          .whereLayer("setup")
+          .mayOnlyAccessLayers("document")
+          .whereLayer("cases")
+          .mayOnlyAccessLayers("setup", "trade", "document")
+          .whereLayer("reading")
+          .mayOnlyAccessLayers("cases", "setup", "document")
+          .whereLayer("judging")
+          .mayOnlyAccessLayers("cases", "setup", "trade", "document")
+          .whereLayer("report")
+          .mayOnlyAccessLayers("judging", "cases", "setup", "trade", "document")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule NO_CYCLES = slices().matching("deadband.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule ONLY_JUDGING_KNOWS_THE_RULE_ENGINE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("deadband.judging..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.drools..", "org.kie..");
+
+  @ArchTest
+  static final ArchRule ONLY_READING_AND_REPORT_KNOW_JSON =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("deadband.reading", "deadband.report")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("tools.jackson..");
+
+  @ArchTest
+  static final ArchRule ONLY_THE_COMMANDS_KNOW_THE_COMMAND_LINE =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("deadband.cli")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("picocli..");
+
+  @ArchTest
+  static final ArchRule NO_PACKAGE_FOR_ODDS_AND_ENDS =
+      noClasses().should().resideInAnyPackage("..util..", "..utils..", "..common..", "..helper..");
+
+  @ArchTest
+  static final ArchRule ONLY_THE_CONSOLE_TOUCHES_STANDARD_OUTPUT =
+      noClasses()
+          .that()
+          .doNotHaveSimpleName("Console")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
+}

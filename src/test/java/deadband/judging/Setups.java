@@ -1,0 +1,95 @@
+package deadband.judging;
+
+import static org.assertj.core.api.Assertions.fail;
+
+import deadband.cases.Limits;
+import deadband.document.Document;
+import deadband.document.Node;
+import deadband.document.Pointer;
+import deadband.document.ProblemText;
+import deadband.reading.SetupReading;
+import deadband.report.JsonReport;
+import deadband.report.Report;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Setups of the tests: read from text, judged, and taken apart. */
+public final class Setups {
+
+  /** The date on which the tests judge. */
+  public static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
+
+  public static final Judge JUDGE = new Judge(RuleBook.builtIn());
+
+  private Setups() {}
+
+  /** The files of a folder of the project, by name. */
+  public static List<Path> files(String folder, String ending) {
+    try (Stream<Path> found = Files.walk(Path.of(folder))) {
+      return found.filter(path -> path.toString().endsWith(ending)).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The setups under {@code sample-configs/good}. */
+  public static List<Path> good() {
+    return files("sample-configs/good", ".json");
+  }
+
+  public static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A setup that must be readable. */
+  public static SetupReading.Read read(String name, String text) {
+    SetupReading reading = SetupReading.ofText(name, text);
+    if (reading instanceof SetupReading.Unreadable unreadable) {
+      return fail(ProblemText.of(unreadable.problems(), 100));
+    }
+    return (SetupReading.Read) reading;
+  }
+
+  public static Judgement judge(SetupReading.Read read) {
+    return JUDGE.judge(read.setup(), Limits.standard(), AS_OF);
+  }
+
+  public static Judgement judge(String text) {
+    return judge(read("test", text));
+  }
+
+  /** The JSON report of a setup. */
+  public static String json(SetupReading.Read read) {
+    return JsonReport.of(new Report(read.document(), read.setup(), judge(read)), "test", true);
+  }
+
+  /** The places of every value that is not a section or a list of sections. */
+  public static List<Pointer> leaves(Document document) {
+    List<Pointer> leaves = new ArrayList<>();
+    leaves(document.root(), Pointer.root(), leaves);
+    return leaves;
+  }
+
+  private static void leaves(Node node, Pointer at, List<Pointer> leaves) {
+    if (node instanceof Node.Section section) {
+      section.members().forEach(m -> leaves(m.value(), at.child(m.name()), leaves));
+    } else if (node instanceof Node.Sequence list
+        && list.items().stream().anyMatch(Node.Section.class::isInstance)) {
+      for (int i = 0; i < list.items().size(); i++) {
+        leaves(list.items().get(i), at.child(i), leaves);
+      }
+    } else {
+      leaves.add(at);
+    }
+  }
+}
