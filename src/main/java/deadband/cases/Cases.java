@@ -2,6 +2,7 @@ package deadband.cases;
 
 import deadband.document.Pointer;
 import deadband.setup.Setup;
+import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -29,6 +30,7 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
+    TemperatureLadder.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
@@ -136,6 +138,12 @@ public final class Cases {
               because -> {
                 throw new IllegalStateException("a case of what is not told: " + missing);
               });
+    }
+
+    /** The case cannot be put while this is not told. */
+    void waitsFor(Told<?> value) {
+      Provenance missing = Provenance.missing(value.pointer());
+      entries.add(new Entry(type, subject, Standing.NOT_KNOWN, missing, null));
     }
 
     /** Puts the case, where it arises and its values are known. */
