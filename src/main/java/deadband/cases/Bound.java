@@ -2,6 +2,7 @@ package deadband.cases;
 
 import deadband.setup.Told;
 import deadband.setup.Unit;
+import deadband.trade.Known;
 
 /**
  * What an observed quantity is held against.
@@ -28,6 +29,12 @@ public record Bound(Measure measure, String name, String source, String known, b
         limit.source(),
         limit.known().words(),
         limit.isFirm());
+  }
+
+  /** A limit that a document sets; firm unless it is known from memory or common practice alone. */
+  public static Bound sourced(Measure measure, String name, String source, Known known) {
+    boolean firm = known != Known.MEMORY && known != Known.COMMON_PRACTICE;
+    return new Bound(measure, name, source, known.words(), firm);
   }
 
   /** A limit that the setup itself tells. */

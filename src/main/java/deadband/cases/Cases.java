@@ -30,7 +30,13 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
+    RelayDelays.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
+    DisinfectionCare.derive(setup, limits, cases);
+    GridDraw.derive(setup, cases);
+    MeteringInputs.derive(setup, cases);
+    Siting.derive(setup, cases);
+    Paperwork.derive(setup, cases);
     return cases.entries();
   }
 
@@ -127,8 +133,11 @@ public final class Cases {
 
     /** The case cannot be put while this is not told. */
     void waitsFor(Told<?> value) {
-      Provenance missing = Provenance.missing(value.pointer());
-      entries.add(new Entry(type, subject, Standing.NOT_KNOWN, missing, null));
+      given(Derived.missing(value.pointer()))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not told: " + value);
+              });
     }
 
     /** Puts the case, where it arises and its values are known. */

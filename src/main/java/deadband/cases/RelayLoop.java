@@ -1,6 +1,7 @@
 package deadband.cases;
 
 import deadband.document.Pointer;
+import deadband.setup.GridSensor;
 import deadband.setup.HeatPump;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Counts;
@@ -12,12 +13,16 @@ import deadband.trade.HeaterCircuit;
 import deadband.trade.HuntingCycle;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The loop of relay, immersion heater and heat pump as a setup tells it: the quantities that the
  * checks of thresholds share.
  */
 final class RelayLoop {
+
+  private static final double STEP_MIN = 1;
 
   private final Setup setup;
   private final Relay relay;
@@ -57,6 +62,13 @@ final class RelayLoop {
     return Derived.of(relay.stop_kW());
   }
 
+  /**
+   * Whether the relay sees what goes out to the grid at all; where it does not, see there first.
+   */
+  Derived<Boolean> countsExport() {
+    return counts(Counts.EXPORT);
+  }
+
   /** Whether the stop lies below the start; where it does not, another check owns the fault. */
   Derived<Boolean> stopBelowStart() {
     return gap_kW().map(gap -> gap > 0);
@@ -75,6 +87,23 @@ final class RelayLoop {
   /** What must be told before the most the heat pump draws is sure. */
   List<Pointer> openDraw() {
     return Derived.toldOnly(heatPump.hotWaterInput_kW()).provenance().missing();
+  }
+
+  /**
+   * The part of the draw that the relay sees vanish when the heat pump starts: all of it, or what
+   * falls on the phases its sensor measures. Where that part is open it is all of it, the side on
+   * which a gap is judged with caution.
+   */
+  Derived<Double> seenDraw_kW() {
+    Derived<Double> share = new SensedPhases(setup).shareOfPump();
+    return share.isKnown()
+        ? draw_kW().with(share, (draw, seen) -> Unit.KILOWATT.round(draw * seen))
+        : draw_kW();
+  }
+
+  /** What must be told before it is sure how much of the draw the relay sees. */
+  List<Pointer> openSight() {
+    return new SensedPhases(setup).shareOfPump().provenance().missing();
   }
 
   /** The least the heat pump draws; where only the most is told, that. */
@@ -100,6 +129,11 @@ final class RelayLoop {
     if (heaterFitted().is(fitted -> !fitted)) {
       return heaterFitted().map(fitted -> 0.0);
     }
+    return element_kW();
+  }
+
+  /** Power of the immersion heater at the site's voltage. */
+  Derived<Double> element_kW() {
     return Derived.of(setup.immersion().power_kW())
         .with(Derived.of(setup.immersion().ratedAt_V()), Rating::new)
         .with(
@@ -134,11 +168,57 @@ final class RelayLoop {
     return Derived.any(sensorBelow, startReached);
   }
 
+  /**
+   * Whether a heater that the relay does not count still runs whenever the relay closes: its start
+   * lies above what the diverter leaves to export, and the heat pump cannot start once the heater
+   * is off at the tank limit.
+   */
+  Derived<Boolean> heaterRunsAtStart() {
+    Derived<Double> leastSeen =
+        Derived.sum(Unit.KILOWATT, exportMargin_kW(), Derived.of(setup.diverter().minimum_kW()));
+    return Derived.all(
+        heaterHidden(),
+        start_kW().with(leastSeen, (start, least) -> start >= least),
+        Derived.not(startsWithHeaterAtLimit()));
+  }
+
+  /**
+   * Whether such a heater gives way before the relay opens: the stop lies below what the diverter
+   * leaves to export, so that the heater must be off first.
+   */
+  Derived<Boolean> heaterGivesWay() {
+    return Derived.all(
+        heaterRunsAtStart(), stop_kW().with(exportMargin_kW(), (stop, margin) -> stop < margin));
+  }
+
+  private Derived<Double> exportMargin_kW() {
+    return Derived.of(setup.diverter().exportMargin_kW());
+  }
+
   /** Greatest error of the grid sensor at a power, either way; not known beyond its range. */
   Derived<Double> sensorError_kW(Derived<Double> power_kW) {
-    return Derived.of(setup.gridSensor().accuracyClass())
+    return sensorError_kW(
+        power_kW,
+        Derived.of(setup.gridSensor().accuracyClass()),
+        Derived.of(setup.gridSensor().rated_A()));
+  }
+
+  /** The same, of a coarse sensor where its plate is not told. */
+  Derived<Double> coarseSensorError_kW(Derived<Double> power_kW) {
+    GridSensor sensor = setup.gridSensor();
+    return sensorError_kW(
+        power_kW,
+        Derived.toldOnly(sensor.accuracyClass())
+            .or(Derived.assumed(sensor.accuracyClass().pointer(), 1.0, "the coarsest class known")),
+        Derived.toldOnly(sensor.rated_A())
+            .or(Derived.assumed(sensor.rated_A().pointer(), 100.0, "common practice")));
+  }
+
+  private Derived<Double> sensorError_kW(
+      Derived<Double> power_kW, Derived<Double> accuracyClass, Derived<Double> rated_A) {
+    return accuracyClass
         .then(this::knownClass)
-        .with(Derived.of(setup.gridSensor().rated_A()), Sensor::new)
+        .with(rated_A, Sensor::new)
         .with(Derived.of(setup.supply().voltage_V()), Powers::new)
         .then(powers -> power_kW.then(power -> error_kW(powers, power)));
   }
@@ -153,52 +233,78 @@ final class RelayLoop {
 
   private record Powers(Sensor sensor, double voltage_V) {}
 
+  /** The errors of the sensors of all loaded phases may add up. */
   private Derived<Double> error_kW(Powers at, double power_kW) {
+    double phases = new SensedPhases(setup).loaded();
     double rated_A = at.sensor().rated_A();
-    if (!CurrentSensor.measures(rated_A, power_kW, at.voltage_V())) {
+    double each_kW = power_kW / phases;
+    if (!CurrentSensor.measures(rated_A, each_kW, at.voltage_V())) {
       return Derived.missing(setup.gridSensor().rated_A().pointer());
     }
-    return Derived.constant(
-        Unit.KILOWATT.round(
-            CurrentSensor.error_kW(at.sensor().accuracy(), rated_A, power_kW, at.voltage_V())));
+    double error_kW =
+        CurrentSensor.error_kW(at.sensor().accuracy(), rated_A, each_kW, at.voltage_V());
+    return Derived.constant(Unit.KILOWATT.round(phases * error_kW));
   }
 
-  /** How the loop hunts with and without the heat pump's own timers. */
-  record Timing(HuntingCycle withTimers, HuntingCycle withoutTimers) {}
+  /**
+   * How the loop hunts with and without the heat pump's own timers, and on the relay's delays
+   * alone, as a relay without a gap does.
+   */
+  record Timing(HuntingCycle withTimers, HuntingCycle withoutTimers, HuntingCycle onDelays) {}
 
   /** The timing of a loop that hunts; a delay not told counts as one step of a minute. */
   Timing timing() {
-    HuntingCycle.Delays delays =
-        new HuntingCycle.Delays(
-            orZero(Derived.of(relay.startDelay_min())),
-            orZero(Derived.of(relay.stopDelay_min())),
-            orZero(Derived.of(heatPump.startLag_min())),
-            1);
+    HuntingCycle.Delays delays = delays(orZero(Derived.of(heatPump.startLag_min())));
     return new Timing(
         HuntingCycle.withTimers(
             delays,
             orZero(Derived.of(heatPump.minimumRun_min())),
             orZero(Derived.of(heatPump.minimumOff_min()))),
-        HuntingCycle.withoutTimers(delays));
+        HuntingCycle.withoutTimers(delays),
+        HuntingCycle.withoutTimers(delays(0)));
+  }
+
+  private HuntingCycle.Delays delays(double startLag_min) {
+    return new HuntingCycle.Delays(
+        orZero(Derived.of(relay.startDelay_min())),
+        orZero(Derived.of(relay.stopDelay_min())),
+        startLag_min,
+        STEP_MIN);
+  }
+
+  /** The defaults that its timing rests on, in words; empty where all of it is told. */
+  String assumedTiming() {
+    return Stream.of(heatPump.startLag_min(), heatPump.minimumRun_min(), heatPump.minimumOff_min())
+        .filter(timer -> !timer.isTold())
+        .map(timer -> timer.pointer().dotted())
+        .collect(Collectors.joining(", "));
   }
 
   private static double orZero(Derived<Double> value) {
     return value.isKnown() ? value.get() : 0;
   }
 
-  /** The loop in closed form, where all of it is known. */
-  Optional<ControlLoop> closedForm() {
+  /** The loop in closed form, where all that its bands depend on is known. */
+  Optional<LoopForm> form() {
     Derived<List<Counts>> counted = Derived.of(relay.counts());
+    Derived<Double> heater = heaterHidden().then(is -> is ? heater_kW() : Derived.constant(0.0));
     boolean known =
         counted.isKnown()
             && start_kW().isKnown()
             && stop_kW().isKnown()
-            && draw_kW().isKnown()
-            && heater_kW().isKnown();
-    return known ? Optional.of(closedForm(counted.get())) : Optional.empty();
+            && seenDraw_kW().isKnown()
+            && heater.isKnown();
+    return known
+        ? Optional.of(LoopForm.of(closed(counted.get(), heater.get()), hiddenMargin_kW()))
+        : Optional.empty();
   }
 
-  private ControlLoop closedForm(List<Counts> counted) {
+  /** What the diverter leaves to export shifts only what a relay sees that counts export alone. */
+  private double hiddenMargin_kW() {
+    return heaterHidden().is(is -> is) ? orZero(exportMargin_kW()) : 0;
+  }
+
+  private ControlLoop closed(List<Counts> counted, double heater_kW) {
     return new ControlLoop(
         new ControlLoop.Counts(
             counted.contains(Counts.EXPORT),
@@ -206,28 +312,8 @@ final class RelayLoop {
             counted.contains(Counts.HEAT_PUMP)),
         start_kW().get(),
         stop_kW().get(),
-        draw_kW().get(),
-        heater_kW().get(),
+        seenDraw_kW().get(),
+        heater_kW,
         orZero(Derived.of(setup.diverter().minimum_kW())));
-  }
-
-  /** The most that sun and export limit can ever show the relay. */
-  Derived<Double> reach_kW() {
-    Derived<Double> sun =
-        Derived.of(setup.solar().peak_kW())
-            .with(Derived.of(setup.solar().inverter_kW()), Math::min)
-            .with(Derived.of(setup.house().baseLoad_kW()), (pv, house) -> pv - house);
-    Derived<Double> taken =
-        heaterHidden().then(hidden -> hidden ? heater_kW() : Derived.constant(0.0));
-    return sun.with(taken, (most, heater) -> Unit.KILOWATT.round(Math.max(0, most - heater)));
-  }
-
-  /** The most the export limit lets the relay see; not known where no limit is told. */
-  Derived<Double> exportReach_kW() {
-    Derived<Double> limit = Derived.of(setup.solar().exportLimit_kW());
-    Derived<Double> counted =
-        Derived.all(heaterFitted(), counts(Counts.IMMERSION))
-            .then(seen -> seen ? heater_kW() : Derived.constant(0.0));
-    return Derived.sum(Unit.KILOWATT, limit, counted);
   }
 }

@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Thresholds that would make the loop of relay and heat pump stand, in the order to try them: lower
- * the stop; raise the start as well; count the heat pump's draw.
+ * Thresholds that would make the loop of a relay and what it switches stand, in the order to try
+ * them: lower the stop; raise the start; count what it switches.
  *
  * <p>A negative stop, which buys while it holds, is never proposed; longer delays only mask the
- * fault.
+ * fault. No more settings are changed than it takes.
  */
 final class ThresholdCures {
 
@@ -21,30 +21,59 @@ final class ThresholdCures {
 
   private final Relay relay;
   private final RelayLoop loop;
+  private final Derived<Double> draw;
+  private final Derived<Boolean> counted;
+  private final Counts own;
+  private final double reach_kW;
 
-  ThresholdCures(Setup setup) {
+  private ThresholdCures(Setup setup, Derived<Double> draw, Derived<Boolean> counted, Counts own) {
     this.relay = setup.relay();
     this.loop = new RelayLoop(setup);
+    this.draw = draw;
+    this.counted = counted;
+    this.own = own;
+    Derived<Double> most = new SurplusReach(setup, loop).most_kW();
+    this.reach_kW = most.isKnown() ? most.get() : Double.POSITIVE_INFINITY;
   }
 
-  /** Pairs of thresholds without hunting or import; empty where the draw is not known. */
+  /** For a relay that calls the heat pump. */
+  static ThresholdCures ofHeatPump(Setup setup) {
+    RelayLoop loop = new RelayLoop(setup);
+    return new ThresholdCures(setup, seenWhole(loop), loop.countsHeatPump(), Counts.HEAT_PUMP);
+  }
+
+  /** For a relay that switches an element. */
+  static ThresholdCures ofElement(Setup setup, ElementLoop element) {
+    return new ThresholdCures(setup, element.draw_kW(), element.countsElement(), Counts.IMMERSION);
+  }
+
+  /** A pump that is counted is counted whole; else what the sensor sees of it decides. */
+  private static Derived<Double> seenWhole(RelayLoop loop) {
+    return loop.countsHeatPump().is(is -> is) ? loop.draw_kW() : loop.seenDraw_kW();
+  }
+
+  /** Changes after which nothing hunts or is bought; empty where the draw is not known. */
   List<List<Change>> candidates() {
-    List<List<Change>> candidates = new ArrayList<>();
-    if (!loop.draw_kW().isKnown() || !loop.start_kW().isKnown()) {
-      return candidates;
+    List<List<Change>> candidates = new ArrayList<>(thresholds());
+    boolean mayCount = draw.isKnown() && loop.start_kW().isKnown() && counted.is(is -> !is);
+    if (mayCount) {
+      candidates.add(countingTheLoad(loop.start_kW().get(), draw.get()));
     }
-    double draw_kW = loop.draw_kW().get();
+    return candidates;
+  }
+
+  /** Those that leave alone what is counted. */
+  List<List<Change>> thresholds() {
+    if (!draw.isKnown() || !loop.start_kW().isKnown()) {
+      return List.of();
+    }
     double start_kW = loop.start_kW().get();
-    boolean counted = loop.countsHeatPump().is(is -> is);
-    if (counted) {
-      addCounted(candidates, start_kW, draw_kW);
-      return candidates;
+    if (counted.is(is -> is)) {
+      return List.of(thresholdsAbove(start_kW, draw.get()));
     }
-    addLowerStop(candidates, start_kW, draw_kW);
-    addHigherStart(candidates, draw_kW);
-    if (relay.counts().isTold()) {
-      addCountingThePump(candidates, start_kW, draw_kW);
-    }
+    List<List<Change>> candidates = new ArrayList<>();
+    addLowerStop(candidates, start_kW, draw.get());
+    addHigherStart(candidates, draw.get());
     return candidates;
   }
 
@@ -58,27 +87,27 @@ final class ThresholdCures {
     }
   }
 
+  /** A start above the draw and a small stop, as long as the sun can reach it. */
   private void addHigherStart(List<List<Change>> candidates, double draw_kW) {
-    double start_kW = above(draw_kW + STEP_KW);
-    if (start_kW <= reach_kW()) {
-      candidates.add(
-          List.of(Change.of(relay.stop_kW(), STEP_KW), Change.of(relay.start_kW(), start_kW)));
+    boolean isSmall = loop.stop_kW().is(stop -> stop >= 0 && stop <= STEP_KW);
+    double stop_kW = isSmall ? loop.stop_kW().get() : STEP_KW;
+    Change start = Change.of(relay.start_kW(), above(draw_kW + stop_kW));
+    if ((double) start.to() > reach_kW) {
+      return;
     }
+    candidates.add(isSmall ? List.of(start) : List.of(Change.of(relay.stop_kW(), stop_kW), start));
   }
 
-  private void addCountingThePump(List<List<Change>> candidates, double start_kW, double draw_kW) {
-    List<Counts> counted = new ArrayList<>(relay.counts().optional().orElseThrow());
-    counted.add(Counts.HEAT_PUMP);
+  private List<Change> countingTheLoad(double start_kW, double draw_kW) {
+    List<Counts> all = new ArrayList<>(relay.counts().optional().orElse(List.of()));
+    all.add(own);
+    all.sort(null);
     List<Change> changes = new ArrayList<>(thresholdsAbove(start_kW, draw_kW));
-    changes.add(0, Change.of(relay.counts(), List.copyOf(counted)));
-    candidates.add(List.copyOf(changes));
+    changes.add(0, Change.of(relay.counts(), List.copyOf(all)));
+    return List.copyOf(changes);
   }
 
-  private void addCounted(List<List<Change>> candidates, double start_kW, double draw_kW) {
-    candidates.add(thresholdsAbove(start_kW, draw_kW));
-  }
-
-  /** With the pump counted: the stop at its draw, the start above the stop. */
+  /** With the load counted: the stop at its draw, the start above the stop. */
   private List<Change> thresholdsAbove(double start_kW, double draw_kW) {
     double stop_kW = Dial.up_kW(draw_kW);
     double needed_kW = above(stop_kW);
@@ -102,11 +131,7 @@ final class ThresholdCures {
   }
 
   private double meterMargin_kW() {
-    Derived<Double> error = loop.sensorError_kW(loop.draw_kW());
+    Derived<Double> error = loop.sensorError_kW(draw);
     return error.isKnown() ? 2 * error.get() : 0;
-  }
-
-  private double reach_kW() {
-    return loop.reach_kW().isKnown() ? loop.reach_kW().get() : Double.POSITIVE_INFINITY;
   }
 }

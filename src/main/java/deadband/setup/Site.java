@@ -6,4 +6,27 @@ public record Site(
     @Described("name of the job") Told<String> reference,
     @Described("country, ISO 3166-1 alpha-2") Told<CountryCode> country,
     @Described("whether young children, old or ill people use the hot water")
-        Told<Boolean> vulnerableOccupants) {}
+        Told<Boolean> vulnerableOccupants,
+    @Described("disinfection cycle it is held to, where that is not its country's")
+        Told<DisinfectionCycle> disinfectionCycle) {
+
+  /** National disinfection cycles, by the short name of the document. */
+  public enum DisinfectionCycle implements Choice {
+    AS_3498("AS 3498"),
+    ISSO_55_1("ISSO 55.1"),
+    ORDER_2005("Order of 30 Nov 2005"),
+    HSE_L8("HSE L8"),
+    GB_DOMESTIC("GB domestic");
+
+    private final String word;
+
+    DisinfectionCycle(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+}

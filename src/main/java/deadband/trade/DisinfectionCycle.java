@@ -1,6 +1,8 @@
 package deadband.trade;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a national rule asks of a heat disinfection of stored hot water.
@@ -123,6 +125,65 @@ public record DisinfectionCycle(
   /** Every cycle known, in the order of the trade values page. */
   public static final List<DisinfectionCycle> ALL =
       List.of(AS_3498, ISSO_55_1, ORDER_2005, HSE_L8, GB_DOMESTIC);
+
+  /** The cycle of this name; empty where none has it. */
+  public static Optional<DisinfectionCycle> named(String name) {
+    return ALL.stream().filter(cycle -> cycle.name.equals(name)).findFirst();
+  }
+
+  /**
+   * The cycle that speaks of hot water stores in the homes of a country.
+   *
+   * @param code ISO 3166 alpha-2
+   * @return empty where none is known
+   */
+  public static Optional<DisinfectionCycle> inHomesOf(String code) {
+    return ALL.stream()
+        .filter(cycle -> !cycle.equals(HSE_L8))
+        .filter(cycle -> cycle.country.contains(code))
+        .findFirst();
+  }
+
+  /** Lowest target of any treatment [°C]: a programme below it can pass by none. */
+  public double leastTarget_C() {
+    return treatments.stream().mapToDouble(Treatment::target_C).min().orElseThrow();
+  }
+
+  /**
+   * Longest time between two treatments that any treatment within reach of a target allows [d].
+   *
+   * @param target_C temperature the programme reaches [°C]; one below every target counts as the
+   *     lowest
+   */
+  public double longestInterval_days(double target_C) {
+    return reached(target_C).mapToDouble(Treatment::every_days).max().orElseThrow();
+  }
+
+  /**
+   * Shortest hold with which a programme of this target and interval passes [min].
+   *
+   * <p>Together with {@link #leastTarget_C} and {@link #longestInterval_days} it says which number
+   * of a programme falls short: none does exactly where {@link #isMetBy} a treatment of the whole
+   * store.
+   *
+   * @param target_C temperature the programme reaches [°C]; one below every target counts as the
+   *     lowest
+   * @param every_days time between two of its treatments [d]; one beyond every interval counts as
+   *     the longest
+   */
+  public double leastHold_min(double target_C, double every_days) {
+    double often_days = Math.min(every_days, longestInterval_days(target_C));
+    return reached(target_C)
+        .filter(treatment -> treatment.every_days >= often_days)
+        .mapToDouble(Treatment::hold_min)
+        .min()
+        .orElseThrow();
+  }
+
+  private Stream<Treatment> reached(double target_C) {
+    double reached_C = Math.max(target_C, leastTarget_C());
+    return treatments.stream().filter(treatment -> treatment.target_C <= reached_C);
+  }
 
   /**
    * Time from a starting temperature to the end of the hold.

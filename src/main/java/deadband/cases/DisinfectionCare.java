@@ -1,0 +1,381 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.CELSIUS;
+
+import deadband.document.Pointer;
+import deadband.setup.Change;
+import deadband.setup.CountryCode;
+import deadband.setup.DemandInput;
+import deadband.setup.Disinfection;
+import deadband.setup.Disinfection.Heater;
+import deadband.setup.Setup;
+import deadband.setup.Signal;
+import deadband.setup.Site;
+import deadband.setup.Told;
+import deadband.setup.Unit;
+import deadband.trade.DecimalReduction;
+import deadband.trade.DisinfectionCycle;
+import deadband.trade.DisinfectionCycle.Treatment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Cases about the disinfection of the store: does anything do it, by the cycle of the country, and
+ * does the call reach the heater that is to do it?
+ */
+final class DisinfectionCare {
+
+  private static final double HOTTEST_WATER_C = 100;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Disinfection programme;
+  private final DemandInput demand;
+
+  private DisinfectionCare(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.programme = setup.heatPump().disinfection();
+    this.demand = setup.diverter().demandInput();
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    DisinfectionCare topic = new DisinfectionCare(setup, limits, cases);
+    topic.disinfected();
+    topic.target();
+    topic.hold();
+    topic.interval();
+    topic.diverterOpens();
+    topic.thermostatOpens();
+    topic.answered();
+    topic.signal();
+  }
+
+  private Derived<Boolean> heatPumpFitted() {
+    return Derived.of(setup.heatPump().part().isFitted());
+  }
+
+  /**
+   * Whether the everyday programme lets the store fall below the temperature that needs no cycle.
+   */
+  private Derived<Boolean> restsCool() {
+    double kept_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
+    return Derived.of(setup.heatPump().everyday().start_C()).map(start -> start < kept_C);
+  }
+
+  /** Whether a programme runs, with a heater to carry it. */
+  private Derived<Boolean> runs() {
+    return Derived.all(
+        Derived.of(programme.enabled()),
+        Derived.of(programme.heater()).map(heater -> heater != Heater.NONE));
+  }
+
+  private Derived<Boolean> runsOnImmersion() {
+    return Derived.all(
+        Derived.of(programme.enabled()),
+        Derived.of(programme.heater()).map(heater -> heater == Heater.IMMERSION));
+  }
+
+  /** The cycle the site is held to: the one chosen for it, else its country's. */
+  private Derived<DisinfectionCycle> cycle() {
+    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
+    if (chosen.isTold()) {
+      return Derived.of(chosen).map(cycle -> DisinfectionCycle.named(cycle.word()).orElseThrow());
+    }
+    return Derived.of(setup.site().country()).then(this::cycleOf);
+  }
+
+  /** Where no cycle is known for a country, the one to be held to must be chosen. */
+  private Derived<DisinfectionCycle> cycleOf(CountryCode country) {
+    return DisinfectionCycle.inHomesOf(country.code())
+        .map(Derived::constant)
+        .orElseGet(() -> Derived.missing(setup.site().disinfectionCycle().pointer()));
+  }
+
+  /** Whether the cycle speaks of a store of this volume. */
+  private Derived<Boolean> asked() {
+    return cycle()
+        .then(
+            cycle ->
+                cycle.leastVolume_L() == 0
+                    ? Derived.constant(true)
+                    : Derived.of(setup.tank().volume_L()).map(cycle::speaksOf));
+  }
+
+  private void disinfected() {
+    Derived<Boolean> runs = runs();
+    cases
+        .into(StoreDisinfection.class, programme.part().pointer())
+        .fitted(heatPumpFitted())
+        .where(restsCool(), asked())
+        .given(runs)
+        .makes(
+            because -> new StoreDisinfection(because.explained(this::undisinfected), runs.get()));
+  }
+
+  private Detail undisinfected() {
+    DisinfectionCycle cycle = cycle().get();
+    Treatment asked = cycle.treatments().get(0);
+    double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
+    return Detail.at(culprits().toArray(new Pointer[0]))
+        .observed(Measure.of("the store may rest at", start_C, CELSIUS))
+        .limit(bound(cycle, "reached in each cycle", cycle.leastTarget_C(), CELSIUS))
+        .size(cycle.leastTarget_C() - start_C)
+        .evidence(
+            Measure.of("held for", asked.hold_min(), Unit.MINUTE),
+            Measure.of("at least every", (double) asked.every_days(), "days"))
+        .cures(programmes(asked))
+        .basis("the national cycle, " + cycle.name())
+        .done();
+  }
+
+  private List<Pointer> culprits() {
+    Pointer start = setup.heatPump().everyday().start_C().pointer();
+    return programme.heater().says(Heater.NONE)
+        ? List.of(programme.heater().pointer(), start)
+        : List.of(programme.enabled().pointer(), start);
+  }
+
+  /** The programme as it stands switched on; else one with the numbers of the cycle. */
+  private List<List<Change>> programmes(Treatment asked) {
+    List<Change> on = new ArrayList<>();
+    if (!programme.enabled().says(true)) {
+      on.add(Change.of(programme.enabled(), true));
+    }
+    if (programme.heater().says(Heater.NONE)) {
+      on.add(Change.of(programme.heater(), Heater.IMMERSION));
+    }
+    List<Change> whole = new ArrayList<>(on);
+    whole.add(Change.of(programme.target_C(), asked.target_C()));
+    whole.add(Change.of(programme.hold_min(), asked.hold_min()));
+    whole.add(Change.of(programme.every_days(), (double) asked.every_days()));
+    return List.of(List.copyOf(on), List.copyOf(whole));
+  }
+
+  private static Bound bound(DisinfectionCycle cycle, String quantity, double value, Unit unit) {
+    return Bound.sourced(
+        Measure.of(quantity, value, unit), cycle.name(), cycle.source(), cycle.known());
+  }
+
+  private void target() {
+    Derived<Double> target = Derived.of(programme.target_C());
+    Derived<DisinfectionCycle> cycle = cycle();
+    cases
+        .into(DisinfectionTarget.class, programme.target_C().pointer())
+        .fitted(heatPumpFitted())
+        .where(runs(), restsCool(), asked())
+        .given(target, cycle)
+        .makes(
+            because ->
+                new DisinfectionTarget(
+                    because.explained(() -> tooCool(target.get(), cycle.get())),
+                    target.get(),
+                    cycle.get().leastTarget_C()));
+  }
+
+  private Detail tooCool(double target_C, DisinfectionCycle cycle) {
+    double least_C = cycle.leastTarget_C();
+    return Detail.at(programme.target_C())
+        .observed(Measure.of("disinfection target", target_C, CELSIUS))
+        .limit(bound(cycle, "lowest target of the cycle", least_C, CELSIUS))
+        .size(least_C - target_C)
+        .cure(Change.of(programme.target_C(), least_C))
+        .done();
+  }
+
+  private void hold() {
+    Derived<Double> hold = Derived.of(programme.hold_min());
+    Derived<Double> target = Derived.of(programme.target_C());
+    Derived<Double> every = Derived.of(programme.every_days());
+    Derived<DisinfectionCycle> cycle = cycle();
+    Derived<Double> least =
+        cycle.then(asked -> target.with(every, (to, often) -> asked.leastHold_min(to, often)));
+    cases
+        .into(DisinfectionHold.class, programme.hold_min().pointer())
+        .fitted(heatPumpFitted())
+        .where(runs(), restsCool(), asked())
+        .given(hold, least)
+        .makes(
+            because ->
+                new DisinfectionHold(
+                    because.explained(() -> tooShort(hold.get(), least.get(), cycle.get())),
+                    hold.get(),
+                    least.get()));
+  }
+
+  private Detail tooShort(double hold_min, double least_min, DisinfectionCycle cycle) {
+    return Detail.at(programme.hold_min(), programme.target_C())
+        .observed(Measure.of("hold", hold_min, Unit.MINUTE))
+        .limit(bound(cycle, "shortest hold at that target", least_min, Unit.MINUTE))
+        .evidence(reduction(hold_min))
+        .cure(Change.of(programme.hold_min(), least_min))
+        .basis("the national cycle; log reduction by the slowest kill rate any source gives")
+        .done();
+  }
+
+  /** A hint at what the hold is worth; never what it is judged by. */
+  private Measure reduction(double hold_min) {
+    double target_C = programme.target_C().optional().orElse(0.0);
+    double log = DecimalReduction.hold_log(Math.min(target_C, HOTTEST_WATER_C), hold_min);
+    return Measure.of("log reduction of the hold, 8 at most counted", log, "log");
+  }
+
+  private void interval() {
+    Derived<Double> every = Derived.of(programme.every_days());
+    Derived<DisinfectionCycle> cycle = cycle();
+    Derived<Double> longest =
+        cycle.then(asked -> Derived.of(programme.target_C()).map(asked::longestInterval_days));
+    cases
+        .into(DisinfectionInterval.class, programme.every_days().pointer())
+        .fitted(heatPumpFitted())
+        .where(runs(), restsCool(), asked())
+        .given(every, longest)
+        .makes(
+            because ->
+                new DisinfectionInterval(
+                    because.explained(() -> tooRare(every.get(), longest.get(), cycle.get())),
+                    every.get(),
+                    longest.get()));
+  }
+
+  private Detail tooRare(double every_days, double most_days, DisinfectionCycle cycle) {
+    return Detail.at(programme.every_days())
+        .observed(Measure.of("from one to the next", every_days, Unit.DAY))
+        .limit(bound(cycle, "longest interval of the cycle", most_days, Unit.DAY))
+        .cure(Change.of(programme.every_days(), most_days))
+        .done();
+  }
+
+  /** Where the side of the hysteresis is not told, the lower opening is judged. */
+  private void diverterOpens() {
+    TankLimit limit = new TankLimit(setup);
+    Derived<Double> opens = limit.lowestOpening_C();
+    Derived<Double> target = Derived.of(programme.target_C());
+    boolean sideMatters = !limit.highestOpening_C().is(high -> target.is(to -> high < to));
+    cases
+        .into(ElementControl.class, setup.diverter().limit_C().pointer())
+        .fitted(
+            heatPumpFitted(),
+            Derived.of(setup.immersion().part().isFitted()),
+            Derived.of(setup.diverter().part().isFitted()))
+        .where(runsOnImmersion(), restsCool())
+        .given(opens, target)
+        .foundOnlyWith(sideMatters ? limit.open() : List.of())
+        .makes(
+            because ->
+                new ElementControl(
+                    because.explained(() -> diverterCuts(opens.get(), target.get())),
+                    opens.get(),
+                    target.get()));
+  }
+
+  private Detail diverterCuts(double opens_C, double target_C) {
+    Told<Double> limit = setup.diverter().limit_C();
+    return cuts(limit, opens_C, target_C).cure(Change.of(limit, Dial.up_C(target_C))).done();
+  }
+
+  private Detail.Builder cuts(Told<Double> control, double opens_C, double target_C) {
+    return Detail.at(control, programme.target_C())
+        .observed(Measure.of("opens at", opens_C, CELSIUS))
+        .limit(Bound.told("disinfection target", target_C, CELSIUS, programme.target_C()))
+        .size(CELSIUS.round(target_C - opens_C));
+  }
+
+  private void thermostatOpens() {
+    Told<Double> thermostat = setup.immersion().thermostat_C();
+    Derived<Double> opens = Derived.of(thermostat);
+    Derived<Double> target = Derived.of(programme.target_C());
+    cases
+        .into(ElementControl.class, thermostat.pointer())
+        .fitted(heatPumpFitted(), Derived.of(setup.immersion().part().isFitted()))
+        .where(runsOnImmersion(), restsCool())
+        .given(opens, target)
+        .makes(
+            because ->
+                new ElementControl(
+                    because.explained(() -> thermostatCuts(opens.get(), target.get())),
+                    opens.get(),
+                    target.get()));
+  }
+
+  /** The thermostat goes above the diverter's opening too, or it would open first again. */
+  private Detail thermostatCuts(double opens_C, double target_C) {
+    Derived<Double> diverter = new TankLimit(setup).highestOpening_C();
+    double least_C = diverter.isKnown() ? Math.max(target_C, diverter.get() + 0.5) : target_C;
+    Told<Double> thermostat = setup.immersion().thermostat_C();
+    return cuts(thermostat, opens_C, target_C)
+        .cure(Change.of(thermostat, Dial.up_C(least_C)))
+        .cure(Change.of(thermostat, Dial.up_C(target_C)))
+        .done();
+  }
+
+  private Derived<Boolean> diverterFitted() {
+    return Derived.of(setup.diverter().part().isFitted());
+  }
+
+  private Derived<Boolean> demandFitted() {
+    return Derived.of(demand.part().isFitted());
+  }
+
+  private void answered() {
+    Derived<Boolean> answered =
+        Derived.all(
+            demandFitted(),
+            Derived.of(demand.from()).map(from -> from == DemandInput.From.HEAT_PUMP),
+            Derived.of(demand.action()).map(action -> action == DemandInput.Action.FULL_POWER));
+    cases
+        .into(DemandAnswer.class, demand.part().pointer())
+        .fitted(heatPumpFitted(), diverterFitted())
+        .where(runsOnImmersion(), restsCool())
+        .given(answered)
+        .makes(because -> new DemandAnswer(because.explained(this::unanswered), answered.get()));
+  }
+
+  private Detail unanswered() {
+    Detail.Builder detail =
+        Detail.at(unansweredAt(), programme.heater().pointer()).size(missed_K());
+    return demand.action().says(DemandInput.Action.NONE)
+        ? detail.cure(Change.of(demand.action(), DemandInput.Action.FULL_POWER)).done()
+        : detail.done();
+  }
+
+  private Pointer unansweredAt() {
+    if (demand.part().isFitted().says(false)) {
+      return demand.part().pointer();
+    }
+    return demand.from().says(DemandInput.From.OTHER)
+        ? demand.from().pointer()
+        : demand.action().pointer();
+  }
+
+  /** How far the store stays below the target that it is never brought to; 0 where not told. */
+  private double missed_K() {
+    Optional<Double> everyday = setup.heatPump().everyday().stop_C().optional();
+    Optional<Double> target = programme.target_C().optional();
+    return everyday.isPresent() && target.isPresent()
+        ? CELSIUS.round(Math.max(0, target.get() - everyday.get()))
+        : 0;
+  }
+
+  /** A signal that does not fit is dangerous where it is mains, or where disinfection needs it. */
+  private void signal() {
+    Derived<Signal> arrives = Derived.of(demand.signal());
+    Derived<Boolean> accepted = arrives.with(Derived.of(demand.accepts()), Signal::equals);
+    cases
+        .into(DemandSignal.class, demand.part().pointer())
+        .fitted(diverterFitted(), demandFitted())
+        .where(
+            Derived.any(
+                arrives.map(signal -> signal == Signal.MAINS),
+                Derived.all(runsOnImmersion(), restsCool())))
+        .given(accepted)
+        .makes(because -> new DemandSignal(because.explained(this::misfits), accepted.get()));
+  }
+
+  private Detail misfits() {
+    return Detail.at(demand.signal(), demand.accepts()).size(missed_K()).done();
+  }
+}

@@ -1,0 +1,242 @@
+package deadband.cases;
+
+import deadband.document.Pointer;
+import deadband.setup.Change;
+import deadband.setup.CurrentSensor;
+import deadband.setup.CurrentSensor.Assigned;
+import deadband.setup.GridSensor;
+import deadband.setup.LinkedController;
+import deadband.setup.LinkedController.Role;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.setup.Unit;
+import java.util.List;
+import java.util.function.Function;
+
+/** Cases about the sensors that surplus is reckoned from, and about controllers linked together. */
+final class MeteringInputs {
+
+  private final Setup setup;
+  private final Cases cases;
+  private final GridSensor sensor;
+  private final Told<List<CurrentSensor>> inputs;
+
+  private MeteringInputs(Setup setup, Cases cases) {
+    this.setup = setup;
+    this.cases = cases;
+    this.sensor = setup.gridSensor();
+    this.inputs = setup.diverter().currentSensors();
+  }
+
+  static void derive(Setup setup, Cases cases) {
+    MeteringInputs topic = new MeteringInputs(setup, cases);
+    topic.unusedInputs();
+    topic.gridSensing();
+    topic.sensorPhase();
+    topic.sensorFacing();
+    topic.leads();
+    topic.linkLosses();
+  }
+
+  private Derived<Boolean> diverterFitted() {
+    return Derived.of(setup.diverter().part().isFitted());
+  }
+
+  private Derived<Boolean> sensorFitted() {
+    return Derived.of(sensor.part().isFitted());
+  }
+
+  private void unusedInputs() {
+    if (!inputs.isTold()) {
+      cases
+          .into(UnusedSensorInput.class, inputs.pointer())
+          .fitted(diverterFitted())
+          .waitsFor(inputs);
+      return;
+    }
+    List<CurrentSensor> all = inputs.optional().orElseThrow();
+    if (all.isEmpty()) {
+      cases.into(UnusedSensorInput.class, inputs.pointer()).none();
+    }
+    all.forEach(this::unusedInput);
+  }
+
+  private void unusedInput(CurrentSensor input) {
+    Derived<Boolean> assigned = Derived.of(input.assigned()).map(to -> to != Assigned.NONE);
+    cases
+        .into(UnusedSensorInput.class, input.part().pointer())
+        .fitted(diverterFitted())
+        .where(Derived.not(Derived.of(input.part().isFitted())))
+        .given(assigned)
+        .makes(
+            because ->
+                new UnusedSensorInput(
+                    because.explained(
+                        () ->
+                            Detail.at(input.assigned())
+                                .cure(Change.of(input.assigned(), Assigned.NONE))
+                                .done()),
+                    assigned.get()));
+  }
+
+  private void gridSensing() {
+    Derived<Boolean> sensed = isSensed();
+    cases
+        .into(GridSensing.class, sensor.part().pointer())
+        .fitted(Derived.any(diverterFitted(), Derived.of(setup.relay().part().isFitted())))
+        .given(sensed)
+        .makes(because -> new GridSensing(because.explained(this::blind), sensed.get()));
+  }
+
+  /** Where the controller's inputs are told, one of them must be the grid's. */
+  private Derived<Boolean> isSensed() {
+    List<CurrentSensor> all = inputs.optional().orElse(List.of());
+    if (all.isEmpty()) {
+      return Derived.all(
+          sensorFitted(), Derived.of(sensor.at()).map(at -> at != GridSensor.Place.NONE));
+    }
+    return all.stream()
+        .map(MeteringInputs::measuresGrid)
+        .reduce(Derived.constant(false), (one, other) -> Derived.any(one, other));
+  }
+
+  private static Derived<Boolean> measuresGrid(CurrentSensor input) {
+    return Derived.all(
+        Derived.of(input.part().isFitted()),
+        Derived.of(input.assigned()).map(to -> to == Assigned.GRID));
+  }
+
+  private Detail blind() {
+    return inputs.optional().filter(all -> !all.isEmpty()).isPresent()
+        ? Detail.at(inputs).done()
+        : Detail.at(sensor.at()).done();
+  }
+
+  private void sensorPhase() {
+    SensedPhases phases = new SensedPhases(setup);
+    Derived<Boolean> same =
+        Derived.of(sensor.phase())
+            .with(Derived.of(setup.diverter().phase()), (measured, fed) -> measured == fed);
+    cases
+        .into(SensorPhase.class, sensor.phase().pointer())
+        .fitted(diverterFitted(), sensorFitted())
+        .where(phases.several(), phases.measured().map(measured -> measured == 1))
+        .given(same)
+        .makes(because -> new SensorPhase(because.explained(this::elsewhere), same.get()));
+  }
+
+  private Detail elsewhere() {
+    Told<Double> heater = setup.immersion().power_kW();
+    Detail.Builder detail =
+        Detail.at(sensor.phase(), setup.diverter().phase())
+            .size(heater.optional().orElse(0.0))
+            .cure(Change.of(sensor.phase(), setup.diverter().phase().optional().orElseThrow()));
+    return heater.isTold()
+        ? detail
+            .evidence(
+                Measure.of(
+                    "fed without being seen", heater.optional().orElseThrow(), Unit.KILOWATT))
+            .done()
+        : detail.done();
+  }
+
+  private void sensorFacing() {
+    Derived<Boolean> checked =
+        Derived.of(sensor.facing()).map(facing -> facing == GridSensor.Facing.CHECKED);
+    cases
+        .into(SensorFacing.class, sensor.facing().pointer())
+        .fitted(sensorFitted())
+        .given(checked)
+        .makes(
+            because ->
+                new SensorFacing(
+                    because.explained(() -> Detail.at(sensor.facing()).size(1).done()),
+                    checked.get()));
+  }
+
+  private void leads() {
+    Told<List<LinkedController>> group = setup.group();
+    List<LinkedController> linked = group.optional().orElse(List.of());
+    if (!group.isTold()) {
+      cases.into(LinkedGroup.class, group.pointer()).waitsFor(group);
+      return;
+    }
+    if (linked.isEmpty()) {
+      cases.into(LinkedGroup.class, group.pointer()).none();
+      return;
+    }
+    Derived<Integer> leads = leads(linked);
+    cases
+        .into(LinkedGroup.class, group.pointer())
+        .given(leads)
+        .makes(
+            because ->
+                new LinkedGroup(
+                    because.explained(() -> wrongly(linked, leads.get())), leads.get()));
+  }
+
+  /** Two that lead are one too many, whatever the rest do. */
+  private static Derived<Integer> leads(List<LinkedController> linked) {
+    Function<LinkedController, Derived<Integer>> one =
+        controller -> Derived.of(controller.role()).map(role -> role == Role.LEAD ? 1 : 0);
+    Derived<Integer> told =
+        count(linked.stream().filter(each -> each.role().isTold()).toList(), one);
+    return told.is(leads -> leads > 1) ? told : count(linked, one);
+  }
+
+  private static Derived<Integer> count(
+      List<LinkedController> linked, Function<LinkedController, Derived<Integer>> one) {
+    return linked.stream()
+        .map(one)
+        .reduce(Derived.constant(0), (sum, next) -> sum.with(next, Integer::sum));
+  }
+
+  private static Detail wrongly(List<LinkedController> linked, int leads) {
+    Detail.Builder detail =
+        Detail.at(linked.stream().map(each -> each.role().pointer()).toArray(Pointer[]::new))
+            .observed(Measure.of("leads in the group", (double) leads, ""))
+            .size(Math.abs(leads - 1));
+    return leads == 0
+        ? detail.cure(Change.of(linked.get(0).role(), Role.LEAD)).done()
+        : detail.cure(onlyFirstLeads(linked)).done();
+  }
+
+  private static Change[] onlyFirstLeads(List<LinkedController> linked) {
+    return linked.stream()
+        .filter(each -> each.role().says(Role.LEAD))
+        .skip(1)
+        .map(each -> Change.of(each.role(), Role.FOLLOWER))
+        .toArray(Change[]::new);
+  }
+
+  private void linkLosses() {
+    Told<List<LinkedController>> group = setup.group();
+    if (!group.isTold()) {
+      cases.into(LinkLoss.class, group.pointer()).waitsFor(group);
+      return;
+    }
+    List<LinkedController> linked = group.optional().orElseThrow();
+    if (linked.isEmpty()) {
+      cases.into(LinkLoss.class, group.pointer()).none();
+    }
+    linked.forEach(this::linkLoss);
+  }
+
+  private void linkLoss(LinkedController controller) {
+    Derived<Boolean> falls = Derived.of(controller.zeroOnLinkLoss());
+    cases
+        .into(LinkLoss.class, controller.part().pointer())
+        .where(Derived.of(controller.role()).map(role -> role == Role.FOLLOWER))
+        .given(falls)
+        .makes(
+            because ->
+                new LinkLoss(
+                    because.explained(
+                        () ->
+                            Detail.at(controller.zeroOnLinkLoss())
+                                .size(1)
+                                .cure(Change.of(controller.zeroOnLinkLoss(), true))
+                                .done()),
+                    falls.get()));
+  }
+}

@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** The phases the heat pump draws from, against those the sun feeds. */
+public record PhaseSpread(Matter matter, double drawn, double fed) implements Case {}

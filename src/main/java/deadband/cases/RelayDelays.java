@@ -1,0 +1,100 @@
+package deadband.cases;
+
+import deadband.setup.Change;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.setup.Unit;
+import deadband.trade.HuntingCycle;
+
+/** Cases about the delays of the relay: what they keep away, and what they cost. */
+final class RelayDelays {
+
+  /** For cloud a minute will do; the heat pump has timers of its own (common practice). */
+  private static final double CLOUD_DELAY_MIN = 1;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Relay relay;
+  private final RelayLoop loop;
+
+  private RelayDelays(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.relay = setup.relay();
+    this.loop = new RelayLoop(setup);
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    RelayDelays topic = new RelayDelays(setup, limits, cases);
+    topic.shortestPhase(setup.relay().stopDelay_min(), setup.heatPump().minimumRun_min());
+    topic.shortestPhase(setup.relay().startDelay_min(), setup.heatPump().minimumOff_min());
+    topic.cloudCost();
+  }
+
+  private void shortestPhase(Told<Double> delay, Told<Double> timer) {
+    Derived<Double> held = held_min(delay, timer);
+    cases
+        .into(ShortestPhase.class, delay.pointer())
+        .fitted(loop.fitted())
+        .where(loop.drivesHeatPump())
+        .given(held)
+        .makes(
+            because ->
+                new ShortestPhase(
+                    because.explained(() -> unheld(delay, timer, held.get())), held.get()));
+  }
+
+  /** The relay's own delay keeps a phase up, or else the heat pump's timer does. */
+  private static Derived<Double> held_min(Told<Double> delay, Told<Double> timer) {
+    Derived<Double> own = Derived.of(delay);
+    Derived<Double> pump = Derived.toldOnly(timer);
+    if (own.is(min -> min > 0)) {
+      return own;
+    }
+    return pump.is(min -> min > 0) ? pump : own.with(Derived.of(timer), Math::max);
+  }
+
+  private Detail unheld(Told<Double> delay, Told<Double> timer, double held_min) {
+    return Detail.at(delay, timer)
+        .observed(Measure.of("held for", held_min, Unit.MINUTE))
+        .size(new HuntingEvidence(setup, loop).startsPerHour())
+        .cure(Change.of(delay, CLOUD_DELAY_MIN))
+        .done();
+  }
+
+  private void cloudCost() {
+    Derived<Double> bought =
+        loop.draw_kW()
+            .with(
+                Derived.of(relay.stopDelay_min()),
+                (draw_kW, delay_min) ->
+                    Unit.KILOWATT_HOUR.round(HuntingCycle.cloudCost_kWh(draw_kW, delay_min, 0)));
+    double tolerated_kWh = limits.value(Limit.CLOUD_COST);
+    cases
+        .into(CloudCost.class, relay.stopDelay_min().pointer())
+        .fitted(loop.fitted())
+        .where(loop.drivesHeatPump())
+        .given(bought)
+        .clearOnlyWith(loop.openDraw())
+        .makes(
+            because ->
+                new CloudCost(
+                    because.explained(() -> lingers(bought.get())), bought.get(), tolerated_kWh));
+  }
+
+  private Detail lingers(double bought_kWh) {
+    Limits.Entry limit = limits.of(Limit.CLOUD_COST);
+    double draw_kW = loop.draw_kW().get();
+    return Detail.at(relay.stopDelay_min())
+        .observed(Measure.of("bought in one cloud", bought_kWh, Unit.KILOWATT_HOUR))
+        .limit(Bound.of("tolerated in one cloud", limit.value(), limit))
+        .size(draw_kW)
+        .evidence(Measure.of("draw of the heat pump", draw_kW, Unit.KILOWATT))
+        .cure(Change.of(relay.stopDelay_min(), Math.floor(60 * limit.value() / draw_kW)))
+        .basis("control loop arithmetic")
+        .done();
+  }
+}

@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Whether the grid sensor measures the phase the diverter feeds from. */
+public record SensorPhase(Matter matter, boolean same) implements Case {}

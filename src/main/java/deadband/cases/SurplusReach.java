@@ -1,0 +1,89 @@
+package deadband.cases;
+
+import deadband.document.Pointer;
+import deadband.setup.Relay.Counts;
+import deadband.setup.Setup;
+import deadband.setup.Unit;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The most that a relay can ever see: sun or export limit, less the house, less a heater that
+ * always stands first.
+ *
+ * <p>Each value told can only lower it, so what is told bounds it from above and the values not
+ * told are open only where a start was found within reach.
+ */
+final class SurplusReach {
+
+  private final Setup setup;
+  private final RelayLoop loop;
+
+  SurplusReach(Setup setup, RelayLoop loop) {
+    this.setup = setup;
+    this.loop = loop;
+  }
+
+  /** The lowest bound that follows from what is told; not known where nothing bounds it. */
+  Derived<Double> most_kW() {
+    return lowest(sun_kW(), export_kW());
+  }
+
+  /** What must be told before a start is sure to lie within reach. */
+  List<Pointer> open(double start_kW) {
+    List<Pointer> open =
+        Stream.of(peak_kW(), inverter_kW(), house_kW(), export_kW())
+            .flatMap(part -> part.provenance().missing().stream())
+            .toList();
+    return Provenance.union(open, openHeater(start_kW));
+  }
+
+  private List<Pointer> openHeater(double start_kW) {
+    Derived<Double> first = heaterFirst_kW();
+    boolean settled = first.isKnown() || !most_kW().isKnown();
+    boolean withinAnyway =
+        loop.heater_kW().is(heater -> most_kW().is(most -> start_kW <= most - heater));
+    return settled || withinAnyway ? List.of() : first.provenance().missing();
+  }
+
+  private Derived<Double> sun_kW() {
+    Derived<Double> sun = lowest(peak_kW(), inverter_kW());
+    return less(less(sun, house_kW()), heaterFirst_kW());
+  }
+
+  /** What the export limit lets the relay see: with the heater counted, its power on top. */
+  private Derived<Double> export_kW() {
+    Derived<Double> counted =
+        Derived.all(loop.heaterFitted(), loop.counts(Counts.IMMERSION))
+            .then(seen -> seen ? loop.heater_kW() : Derived.constant(0.0));
+    return Derived.sum(Unit.KILOWATT, Derived.of(setup.solar().exportLimit_kW()), counted);
+  }
+
+  /** What a heater takes before the relay sees it, where the relay never sees more without it. */
+  private Derived<Double> heaterFirst_kW() {
+    return Derived.all(loop.heaterHidden(), Derived.not(loop.startsWithHeaterAtLimit()))
+        .then(first -> first ? loop.heater_kW() : Derived.constant(0.0));
+  }
+
+  private Derived<Double> peak_kW() {
+    return Derived.of(setup.solar().peak_kW());
+  }
+
+  private Derived<Double> inverter_kW() {
+    return Derived.of(setup.solar().inverter_kW());
+  }
+
+  private Derived<Double> house_kW() {
+    return Derived.of(setup.house().baseLoad_kW());
+  }
+
+  private static Derived<Double> less(Derived<Double> power, Derived<Double> taken) {
+    return taken.isKnown()
+        ? power.with(taken, (most, part) -> Unit.KILOWATT.round(Math.max(0, most - part)))
+        : power;
+  }
+
+  private static Derived<Double> lowest(Derived<Double> one, Derived<Double> other) {
+    return one.isKnown() && other.isKnown() ? one.with(other, Math::min) : one.or(other);
+  }
+}
