@@ -2,6 +2,7 @@ package deadband.cases;
 
 import deadband.document.Pointer;
 import deadband.setup.Setup;
+import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -30,6 +31,7 @@ public final class Cases {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
+    TemperatureLadder.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
     MeteringInputs.derive(setup, cases);
@@ -129,12 +131,12 @@ public final class Cases {
       entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
     }
 
-    /** Whether there is a case cannot be said while this is not told. */
-    void unknownWithout(Pointer missing) {
-      given(Derived.missing(missing))
+    /** The case cannot be put while this is not told. */
+    void waitsFor(Told<?> value) {
+      given(Derived.missing(value.pointer()))
           .makes(
               because -> {
-                throw new IllegalStateException("a case of what is not told: " + missing);
+                throw new IllegalStateException("a case of what is not told: " + value);
               });
     }
 

@@ -133,6 +133,24 @@ public final class Derived<T> {
     return one.with(other, (a, b) -> unit.round(a - b));
   }
 
+  /** The highest of those that are known; not known where none is. */
+  public static Derived<Double> highestKnown(List<Derived<Double>> values) {
+    List<Derived<Double>> known = values.stream().filter(Derived::isKnown).toList();
+    return (known.isEmpty() ? values : known)
+        .stream()
+            .reduce((one, other) -> one.with(other, Math::max))
+            .orElseGet(() -> new Derived<>(null, Provenance.NONE));
+  }
+
+  /** What is missing of any of them. */
+  public static List<Pointer> missingOf(List<? extends Derived<?>> values) {
+    Provenance all = Provenance.NONE;
+    for (Derived<?> value : values) {
+      all = all.and(value.provenance);
+    }
+    return all.missing();
+  }
+
   /** True where all are true; false as soon as one is known to be. */
   @SafeVarargs
   @SuppressWarnings("varargs")

@@ -5,7 +5,12 @@ import static deadband.trade.Known.DERIVED;
 import static deadband.trade.Known.READ;
 
 import deadband.setup.Unit;
+import deadband.trade.Blending;
+import deadband.trade.Figure;
+import deadband.trade.Hygiene;
 import deadband.trade.Known;
+import deadband.trade.SafetyChain;
+import deadband.trade.Scald;
 import java.util.Optional;
 
 /** The limits of the rule book. Each name carries its unit; a limits file uses the same names. */
@@ -35,12 +40,69 @@ public enum Limit {
       23,
       "most a domestic single-phase supply carries: 100 A at 230 V",
       "arithmetic",
-      DERIVED);
+      DERIVED),
+  HOT_SUPPLY_TYPE_2(
+      "hotSupplyType2_C",
+      Blending.Valve.TMV2.hotSupply_C().most(),
+      "hottest supply of a Type 2 thermostatic mixing valve",
+      "UK TMV2 scheme, conditions of use",
+      Blending.Valve.TMV2.known()),
+  HOT_SUPPLY_TYPE_3(
+      "hotSupplyType3_C",
+      Blending.Valve.TMV3.hotSupply_C().most(),
+      "hottest supply of a Type 3 thermostatic mixing valve",
+      "UK TMV3 scheme, Table 1",
+      Blending.Valve.TMV3.known()),
+  HOT_SUPPLY_IN_LINE(
+      "hotSupplyInLine_C",
+      Blending.Valve.EN_15092.hotSupply_C().most(),
+      "hottest supply of an in-line tempering valve at the store",
+      "EN 15092:2008, abstract",
+      Blending.Valve.EN_15092.known()),
+  HOT_SUPPLY_ASSUMED("hotSupplyAssumed_C", Blending.ASSUMED_HOT_SUPPLY_C),
+  LEAST_SUPPLY_TYPE_3(
+      "leastSupplyType3_C",
+      Blending.Valve.TMV3.hotSupply_C().least(),
+      "coolest hot supply of a Type 3 thermostatic mixing valve",
+      "UK TMV3 scheme, Table 1",
+      Blending.Valve.TMV3.known()),
+  OUTLET_BATH("outletBath_C", Scald.Outlet.BATH),
+  OUTLET_SHOWER("outletShower_C", Scald.Outlet.SHOWER),
+  OUTLET_BASIN("outletBasin_C", Scald.Outlet.BASIN),
+  OUTLET_BIDET("outletBidet_C", Scald.Outlet.BIDET),
+  OUTLET_VULNERABLE(
+      "outletVulnerable_C",
+      Scald.VULNERABLE_C.value(),
+      "hottest water from any other outlet that vulnerable people use",
+      "carried over from whole-body immersion (UK HSE)",
+      COMMON_PRACTICE),
+  STORED_WATER("storedWater_C", SafetyChain.STORED_WATER_C),
+  CUT_OUT_MARGIN("cutOutMargin_K", SafetyChain.CUT_OUT_MARGIN_K),
+  RELIEF_CLASS_A(
+      "reliefClassA_C",
+      SafetyChain.ReliefClass.A.opens_C().least(),
+      "lowest opening temperature of a class A temperature and pressure relief valve",
+      "prEN 1490, abstract",
+      READ),
+  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C);
 
   private final Limits.Entry entry;
 
   Limit(String name, double value, String what, String source, Known known) {
     this.entry = new Limits.Entry(name, what, value, Unit.of(name), source, known);
+  }
+
+  Limit(String name, Figure figure) {
+    this(name, figure.value(), figure.what(), figure.source(), figure.known());
+  }
+
+  Limit(String name, Scald.Outlet outlet) {
+    this(
+        name,
+        outlet.most_C(),
+        "hottest mixed water at that outlet",
+        "UK TMV2 and TMV3 schemes",
+        READ);
   }
 
   /** The limit as the rule book has it. */

@@ -2,6 +2,7 @@ package deadband.cases;
 
 import deadband.document.Pointer;
 import deadband.setup.Diverter;
+import deadband.setup.Diverter.HysteresisLies;
 import deadband.setup.Setup;
 import deadband.setup.Unit;
 import java.util.List;
@@ -25,19 +26,29 @@ final class TankLimit {
     return Derived.of(diverter.limit_C());
   }
 
-  /** The temperature at which it opens; the lower of the two where the side is not told. */
-  Derived<Double> lowestOpening_C() {
-    return onBothSides(false) ? highest_C() : limit_C();
+  /** The temperature at which it opens; not known while the side is not told and matters. */
+  Derived<Double> opening_C() {
+    if (diverter.hysteresis_K().says(0.0)) {
+      return limit_C();
+    }
+    return limit_C()
+        .then(limit -> Derived.of(diverter.hysteresisLies()))
+        .then(side -> side == HysteresisLies.BOTH ? highest_C() : limit_C());
   }
 
-  /** The temperature at which it opens; the higher of the two where the side is not told. */
+  /** The lowest temperature at which it may open. */
+  Derived<Double> lowestOpening_C() {
+    return opening_C().isKnown() ? opening_C() : limit_C();
+  }
+
+  /** The highest temperature at which it may open. */
   Derived<Double> highestOpening_C() {
-    return onBothSides(true) ? highest_C() : limit_C();
+    return opening_C().isKnown() ? opening_C() : highest_C();
   }
 
   /** What must be told before the opening temperature is sure. */
   List<Pointer> open() {
-    return Derived.toldOnly(diverter.hysteresisLies()).provenance().missing();
+    return opening_C().provenance().missing();
   }
 
   /** The temperature at which it closes again. */
@@ -47,13 +58,5 @@ final class TankLimit {
 
   private Derived<Double> highest_C() {
     return Derived.sum(Unit.CELSIUS, limit_C(), Derived.of(diverter.hysteresis_K()));
-  }
-
-  private boolean onBothSides(boolean whereNotTold) {
-    return diverter
-        .hysteresisLies()
-        .optional()
-        .map(side -> side == Diverter.HysteresisLies.BOTH)
-        .orElse(whereNotTold);
   }
 }

@@ -12,6 +12,7 @@ import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.core.util.Separators;
 
 /** JSON, indented for people or on one line for programs. */
 final class JsonText {
@@ -35,11 +36,18 @@ final class JsonText {
 
   private static final class Indented extends ObjectWriteContext.Base {
 
+    private static final Separators SEPARATORS =
+        Separators.createDefaultInstance()
+            .withObjectNameValueSpacing(Separators.Spacing.AFTER)
+            .withObjectEmptySeparator("")
+            .withArrayEmptySeparator("");
     private static final DefaultIndenter LINES = new DefaultIndenter("  ", "\n");
 
     @Override
     public PrettyPrinter getPrettyPrinter() {
-      return new DefaultPrettyPrinter().withObjectIndenter(LINES).withArrayIndenter(LINES);
+      return new DefaultPrettyPrinter(SEPARATORS)
+          .withObjectIndenter(LINES)
+          .withArrayIndenter(LINES);
     }
 
     @Override

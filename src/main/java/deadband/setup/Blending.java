@@ -6,7 +6,12 @@ public record Blending(
     Part part,
     @Described("standard the valve is made to") Told<Valve> valve,
     @Described("greatest hot supply temperature, as on the valve or in its instructions")
-        Told<Double> hotSupplyMax_C) {
+        Told<Double> hotSupplyMax_C,
+    @Described(
+            value = "least that the hot supply must lie above the mixed water",
+            assumed = "10",
+            because = "common practice, from memory")
+        Told<Double> leastDifferential_K) {
 
   /** The standard a thermostatic mixing valve is made to. */
   public enum Valve implements Choice {

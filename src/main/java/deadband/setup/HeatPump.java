@@ -29,6 +29,8 @@ public record HeatPump(
     @Described(value = "starts an hour its plate allows", least = 0, most = 60)
         Told<Double> startsPerHour,
     @Described("height of its tank sensor above the base") Told<Double> sensor_mm,
+    @Described("tolerance of its tank sensor either way, where its data sheet states it")
+        Told<Double> sensorTolerance_K,
     @Described("the everyday hot water programme") Programme everyday,
     @Described("the hot water programme on a surplus call") Programme surplus,
     @Described("the input that takes the surplus call") SurplusInput surplusInput,

@@ -7,6 +7,7 @@ public record TankSensor(
     @Described("sensing element") Told<Element> element,
     @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
         Told<ToleranceClass> toleranceClass,
+    @Described("tolerance either way, where its data sheet states it") Told<Double> tolerance_K,
     @Described("height above the base of the tank") Told<Double> height_mm,
     @Described("whether it sits in a pocket") Told<Boolean> inPocket,
     @Described("resistance measured at its ends") Told<Double> measured_ohm,

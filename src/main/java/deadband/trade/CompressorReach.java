@@ -10,6 +10,10 @@ public final class CompressorReach {
   public static final Figure COIL_AREA_M2 =
       new Figure("coil area of a heat-pump cylinder", 1.5, "m²", "trade", Known.SECOND_HAND);
 
+  /** Coil area for each kW of output, least: 3 m² serve 12 kW. */
+  public static final Figure COIL_AREA_M2_PER_KW =
+      new Figure("coil area for each kW of output", 0.25, "m²/kW", "none", Known.MEMORY);
+
   private CompressorReach() {}
 
   /** Highest flow temperature by refrigerant, trade press. */

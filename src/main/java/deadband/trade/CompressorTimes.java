@@ -28,5 +28,23 @@ public final class CompressorTimes {
           "Dynamic modelling of heat pumps, 2011",
           Known.READ);
 
+  /** What a shorter run loses, at least. */
+  public static final Figure SHORT_RUN_LOSS_FROM =
+      new Figure(
+          "loss of a shorter run from",
+          0.02,
+          "",
+          "Dynamic modelling of heat pumps, 2011",
+          Known.READ);
+
+  /** What a shorter run loses, at most. */
+  public static final Figure SHORT_RUN_LOSS_TO =
+      new Figure(
+          "loss of a shorter run to",
+          0.05,
+          "",
+          "Dynamic modelling of heat pumps, 2011",
+          Known.READ);
+
   private CompressorTimes() {}
 }

@@ -172,9 +172,9 @@ public record ControlLoop(
     return new Span(Double.NEGATIVE_INFINITY, most_W);
   }
 
-  /** Whether the heater ever takes anything: below its least power it never does. */
+  /** Whether the heater can take anything: one weaker than its least power never does. */
   private boolean heaterActive() {
-    return heater_kW > 0 && heater_kW >= heaterLeast_kW;
+    return heater_kW >= heaterLeast_kW;
   }
 
   /** Power left to heater and grid at which the relay sees at least {@code threshold_W} of it. */

@@ -12,6 +12,10 @@ public final class HeatPumpCop {
   /** Field over test bench (Ruhnau et al. 2019, Scientific Data 6:189; read). */
   public static final double FIELD_FACTOR = 0.85;
 
+  /** Ground a metre down. */
+  public static final Figure GROUND_C =
+      new Figure("ground a metre down", 10, "°C", "none", Known.COMMON_PRACTICE);
+
   private static final double ZERO_CELSIUS_K = 273.15;
 
   private HeatPumpCop() {}

@@ -36,6 +36,10 @@ public final class HeaterCircuit {
           "Electrical Safety Council note",
           Known.SECOND_HAND);
 
+  /** Least power a diverter can trickle into an element. */
+  public static final Figure LEAST_POWER_KW =
+      new Figure("least power of a diverter", 0.15, "kW", "none", Known.COMMON_PRACTICE);
+
   private HeaterCircuit() {}
 
   /**

@@ -109,11 +109,14 @@ public record HuntingCycle(double run_min, double pause_min) {
    * @return starts; 0 where the tank is already warmer than {@code start_C}
    */
   public static long startsInARow(double start_C, double tank_C, double rise_K) {
-    double room = Math.rint((start_C - tank_C) * 100);
-    if (room < 0) {
-      return 0;
-    }
-    return (long) Math.floor(room / (Require.positive("rise_K", rise_K) * 100)) + 1;
+    long room = hundredths(start_C - tank_C);
+    long rise = Math.max(1, hundredths(Require.positive("rise_K", rise_K)));
+    return room < 0 ? 0 : room / rise + 1;
+  }
+
+  /** Differences of temperature count in 0.01 K, so that equal decimals are equal. */
+  private static long hundredths(double difference_K) {
+    return Math.round(difference_K * 100);
   }
 
   /**

@@ -12,11 +12,19 @@ public final class SignalContact {
 
   /** Voltage silver contacts want, at least. */
   public static final Figure SILVER_V =
-      new Figure("silver contact wants more than", 12, "V", "trade", Known.SECOND_HAND);
+      new Figure("voltage a silver contact wants, more than", 12, "V", "trade", Known.SECOND_HAND);
 
   /** Current silver contacts want, at least. */
   public static final Figure SILVER_A =
-      new Figure("silver contact wants more than", 0.4, "A", "trade", Known.SECOND_HAND);
+      new Figure("current a silver contact wants, more than", 0.4, "A", "trade", Known.SECOND_HAND);
+
+  /** Longest block by the SG Ready contacts. */
+  public static final Figure SG_READY_BLOCK_H =
+      new Figure("SG Ready block at most", 2, "h", "label text as quoted", Known.SECOND_HAND);
+
+  /** Shortest time the SG Ready contacts hold a state. */
+  public static final Figure SG_READY_HOLD_MIN =
+      new Figure("SG Ready state held at least", 10, "min", "none", Known.MEMORY);
 
   private SignalContact() {}
 

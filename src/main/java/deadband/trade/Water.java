@@ -6,8 +6,8 @@ package deadband.trade;
  * <p>Two polynomials in x = t/100, fitted for this project to IAPWS-IF97 (region 1) at 0.3 MPa in
  * steps of 0.1 K by a near-minimax least-squares fit of the relative error. The reference values
  * came from running the library {@code com.hummeling:if97:1.0.5}. Greatest error over the whole
- * range 0.0006 % for the density and 0.0031 % for the specific heat. Between 0.1 and 1 MPa pressure
- * moves either by less than 0.05 %.
+ * range 0.0006 % for the density and 0.0031 % for the specific heat. Between 0.15 and 0.6 MPa
+ * pressure moves either by less than 0.04 %.
  *
  * <p>Outside 0 to 100 °C every function refuses. None allocates.
  */

@@ -25,7 +25,7 @@ final class Unpacked {
   static final Path BUILT =
       Path.of(System.getProperty("deadband.distribution", "target/deadband")).toAbsolutePath();
 
-  private static final Duration PATIENCE = Duration.ofMinutes(2);
+  private static final Duration PATIENCE = Duration.ofMinutes(5);
 
   private final Path folder;
   private final Path root;

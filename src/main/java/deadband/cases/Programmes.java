@@ -1,0 +1,80 @@
+package deadband.cases;
+
+import deadband.setup.HeatPump;
+import deadband.setup.Programme;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Unit;
+import deadband.trade.CompressorReach;
+import deadband.trade.HuntingCycle;
+import java.util.List;
+
+/** The heat pump's two hot water programmes, and what bounds them. */
+final class Programmes {
+
+  private static final double STEP_MIN = 1;
+
+  private final HeatPump heatPump;
+  private final Relay relay;
+  private final SensorTolerance tolerance;
+
+  Programmes(Setup setup) {
+    this.heatPump = setup.heatPump();
+    this.relay = setup.relay();
+    this.tolerance = new SensorTolerance(setup);
+  }
+
+  /** One programme, and whether anything calls it. */
+  record Named(String name, Programme programme, Derived<Boolean> used) {}
+
+  List<Named> all() {
+    return List.of(
+        new Named("everyday", heatPump.everyday(), Derived.constant(true)),
+        new Named("surplus", heatPump.surplus(), surplusIsCalled()));
+  }
+
+  Derived<Boolean> fitted() {
+    return Derived.of(heatPump.part().isFitted());
+  }
+
+  /**
+   * Whether a relay may call the surplus programme: not where it is told to drive another thing.
+   */
+  Derived<Boolean> surplusIsCalled() {
+    Derived<Boolean> fitted = Derived.of(relay.part().isFitted());
+    Derived<Boolean> drives =
+        Derived.of(relay.drives()).map(driven -> driven == Relay.Drives.HEAT_PUMP);
+    if (fitted.is(is -> !is)) {
+      return fitted;
+    }
+    return drives.isKnown() ? drives : Derived.constant(true);
+  }
+
+  /** The warmest the compressor makes the tank, as the flow allows. */
+  Derived<Double> highestTank_C() {
+    return Derived.of(heatPump.maximumFlow_C())
+        .with(
+            Derived.of(heatPump.flowAboveTank_K()),
+            (flow, above) -> Unit.CELSIUS.round(CompressorReach.highestTank_C(flow, above)));
+  }
+
+  /** Tolerance of the heat pump's sensor there. */
+  Derived<Double> toleranceAtReach_K() {
+    return tolerance.heatPump_K(highestTank_C());
+  }
+
+  /** The highest reading that is sure to be reached: less the sensor's tolerance, where known. */
+  Derived<Double> reach_C() {
+    Derived<Double> tolerance_K = toleranceAtReach_K();
+    return tolerance_K.isKnown()
+        ? Derived.difference(Unit.CELSIUS, highestTank_C(), tolerance_K)
+        : highestTank_C();
+  }
+
+  /** Starts an hour where only the heat pump's own timers space them, for ranking. */
+  double startsPerHour() {
+    double run_min = Math.max(STEP_MIN, Derived.of(heatPump.minimumRun_min()).get());
+    double off_min = Derived.of(heatPump.minimumOff_min()).get();
+    return new HuntingCycle(run_min, off_min).startsPerHour();
+  }
+}

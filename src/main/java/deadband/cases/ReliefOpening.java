@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** The opening temperature of the relief valve, and the least it must be. */
+public record ReliefOpening(Matter matter, double relief_C, double least_C) implements Case {}
