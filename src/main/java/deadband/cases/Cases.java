@@ -32,6 +32,7 @@ public final class Cases {
     Thresholds.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
+    TemperatureLadder.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
     MeteringInputs.derive(setup, cases);

@@ -166,7 +166,7 @@ final class GridDraw {
                     Unit.NONE,
                     setup.supply().phases()))
             .basis("balanced draw, phase by phase");
-    return hidden.isKnown()
+    return hidden.is(power -> power > 0)
         ? detail
             .size(hidden.get())
             .evidence(Measure.of("drawn on phases not measured", hidden.get(), KILOWATT))

@@ -51,7 +51,7 @@ final class MeteringInputs {
       cases
           .into(UnusedSensorInput.class, inputs.pointer())
           .fitted(diverterFitted())
-          .unknownWithout(inputs.pointer());
+          .waitsFor(inputs);
       return;
     }
     List<CurrentSensor> all = inputs.optional().orElseThrow();
@@ -158,7 +158,7 @@ final class MeteringInputs {
     Told<List<LinkedController>> group = setup.group();
     List<LinkedController> linked = group.optional().orElse(List.of());
     if (!group.isTold()) {
-      cases.into(LinkedGroup.class, group.pointer()).unknownWithout(group.pointer());
+      cases.into(LinkedGroup.class, group.pointer()).waitsFor(group);
       return;
     }
     if (linked.isEmpty()) {
@@ -212,7 +212,7 @@ final class MeteringInputs {
   private void linkLosses() {
     Told<List<LinkedController>> group = setup.group();
     if (!group.isTold()) {
-      cases.into(LinkLoss.class, group.pointer()).unknownWithout(group.pointer());
+      cases.into(LinkLoss.class, group.pointer()).waitsFor(group);
       return;
     }
     List<LinkedController> linked = group.optional().orElseThrow();

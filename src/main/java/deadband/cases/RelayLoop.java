@@ -174,11 +174,12 @@ final class RelayLoop {
    * is off at the tank limit.
    */
   Derived<Boolean> heaterRunsAtStart() {
-    Derived<Double> leastSeen =
-        Derived.sum(Unit.KILOWATT, exportMargin_kW(), Derived.of(setup.diverter().minimum_kW()));
+    Derived<Double> least = Derived.of(setup.diverter().minimum_kW());
+    Derived<Double> leastSeen = Derived.sum(Unit.KILOWATT, exportMargin_kW(), least);
     return Derived.all(
         heaterHidden(),
-        start_kW().with(leastSeen, (start, least) -> start >= least),
+        start_kW().with(leastSeen, (start, seen) -> start >= seen),
+        heater_kW().with(least, (heater, power) -> heater >= power),
         Derived.not(startsWithHeaterAtLimit()));
   }
 
