@@ -1,0 +1,170 @@
+package deadband.judging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import deadband.document.Document;
+import deadband.document.Literal;
+import deadband.document.Node;
+import deadband.document.Pointer;
+import deadband.reading.SetupReading;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The samples: silent where they are good, telling their story where they are not. */
+class SamplesTest {
+
+  static Stream<Path> good() {
+    return Setups.good().stream();
+  }
+
+  static Stream<Path> faulty() {
+    return Setups.files("sample-configs/faulty", ".json").stream()
+        .filter(file -> !file.toString().endsWith(".expected.json"));
+  }
+
+  static Stream<Path> all() {
+    return Stream.concat(good(), faulty());
+  }
+
+  private static SetupReading.Read read(Path file) {
+    return Setups.read(file.toString(), Setups.text(file));
+  }
+
+  @ParameterizedTest
+  @MethodSource("good")
+  void everyCheckIsSilentOnAGoodSample(Path file) {
+    Judgement judgement = Setups.judge(read(file));
+
+    assertThat(judgement.findings()).isEmpty();
+    assertThat(judgement.notJudged()).isEmpty();
+    assertThat(judgement.verdict()).isEqualTo(Verdict.READY);
+  }
+
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void aFaultySampleTellsItsStoryInOrder(Path file) {
+    Path beside = Path.of(file.toString().replace(".json", ".expected.json"));
+    Node.Section expected = (Node.Section) Fragment.parse(Setups.text(beside));
+    Node.Section report = (Node.Section) Fragment.parse(Setups.json(read(file)));
+
+    List<Node> stories = items(expected, "findings");
+    List<Node> findings = items(report, "findings");
+    assertThat(findings).as(summary(findings)).hasSameSizeAs(stories);
+    for (int i = 0; i < stories.size(); i++) {
+      Node finding = findings.get(i);
+      assertThat(Fragment.isIn(stories.get(i), finding)).as(summary(findings)).isTrue();
+    }
+    assertThat(
+            Fragment.isIn(
+                expected.get("verdict").orElseThrow(), report.get("verdict").orElseThrow()))
+        .isTrue();
+  }
+
+  private static List<Node> items(Node.Section section, String name) {
+    return ((Node.Sequence) section.get(name).orElseThrow()).items();
+  }
+
+  private static String summary(List<Node> findings) {
+    return findings.stream()
+        .map(Node.Section.class::cast)
+        .map(f -> ((Node.Text) f.get("check").orElseThrow()).value())
+        .collect(Collectors.joining(", ", "found: ", ""));
+  }
+
+  /** Removing what is told may leave a check silent or not judged; it never makes a finding. */
+  @ParameterizedTest
+  @MethodSource("good")
+  void aMissingValueNeverMakesAFinding(Path file) {
+    Document document = read(file).document();
+    for (Pointer pointer : Setups.leaves(document)) {
+      assertNothingFound(document.without(pointer), pointer.toString());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("good")
+  void noPairOfMissingValuesMakesAFinding(Path file) {
+    Document document = read(file).document();
+    List<Pointer> leaves = Setups.leaves(document);
+    for (int i = 0; i < leaves.size(); i++) {
+      Document less = Setups.read("less", document.without(leaves.get(i))).document();
+      for (int j = i + 1; j < leaves.size(); j++) {
+        if (less.find(leaves.get(j)).isPresent()) {
+          assertNothingFound(less.without(leaves.get(j)), leaves.get(i) + " and " + leaves.get(j));
+        }
+      }
+    }
+  }
+
+  private static void assertNothingFound(String text, String removed) {
+    Judgement judgement = Setups.judge(text);
+    if (!judgement.findings().isEmpty()) {
+      assertThat(judgement.findings().stream().map(f -> f.check().name()))
+          .as("without " + removed)
+          .isEmpty();
+    }
+  }
+
+  /** A value that is missing never clears a check that would be found with it. */
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void aMissingValueNeverClearsInSilence(Path file) {
+    SetupReading.Read whole = read(file);
+    Judgement before = Setups.judge(whole);
+    for (Pointer pointer : Setups.leaves(whole.document())) {
+      Judgement after = Setups.judge(whole.document().without(pointer));
+      for (Finding finding : before.findings()) {
+        boolean concerns = finding.provenance().told().contains(pointer);
+        if (concerns && finding.check().consequence() == Consequence.HAZARD) {
+          assertThat(after.clear())
+              .as("%s without %s", finding.check().name(), pointer)
+              .doesNotContain(finding.check());
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void theOrderOfTheFileNeverChangesTheReport(Path file) {
+    SetupReading.Read read = read(file);
+    String expected = withoutPlaces(Setups.json(read));
+    Random random = new Random(20260531);
+    for (int i = 0; i < 5; i++) {
+      String shuffled = shuffled(read.document().root(), random);
+      assertThat(withoutPlaces(Setups.json(Setups.read(file.toString(), shuffled))))
+          .isEqualTo(expected);
+    }
+  }
+
+  private static String withoutPlaces(String json) {
+    return json.replaceAll("\"(line|column)\": ?\\d+", "");
+  }
+
+  private static String shuffled(Node node, Random random) {
+    if (node instanceof Node.Section section) {
+      Map<String, String> members = new TreeMap<>();
+      section.members().forEach(m -> members.put(m.name(), shuffled(m.value(), random)));
+      List<String> order = new ArrayList<>(members.keySet());
+      Collections.shuffle(order, random);
+      return order.stream()
+          .map(name -> "\"" + name + "\": " + members.get(name))
+          .collect(Collectors.joining(", ", "{", "}"));
+    }
+    if (node instanceof Node.Sequence list) {
+      return list.items().stream()
+          .map(item -> shuffled(item, random))
+          .collect(Collectors.joining(", ", "[", "]"));
+    }
+    return Literal.of(node).json();
+  }
+}
