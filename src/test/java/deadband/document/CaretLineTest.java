@@ -96,7 +96,8 @@ class CaretLineTest {
       assertThat(whole).contains(shown.line().replace("…", ""));
       boolean many = text.length() > 4 * room;
       assertThat(shown.line().contains("…") && !many)
-          .as(whole).isEqualTo(Printable.width(whole) > room && !many);
+          .as(whole)
+          .isEqualTo(Printable.width(whole) > room && !many);
     }
   }
 }

@@ -22,7 +22,9 @@ class RankingTest {
             .formatted(start_kW, stop_kW));
   }
 
-  /** Both are waste: 1.4 kW bought on starting comes before 0.6 kW while held, and the other way. */
+  /**
+   * Both are waste: 1.4 kW bought on starting comes before 0.6 kW while held, and the other way.
+   */
   @Test
   void oneClassIsRankedBySize() {
     assertThat(names(relay(0.6, -1.9)))
