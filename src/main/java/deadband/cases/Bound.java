@@ -16,6 +16,9 @@ import deadband.trade.Known;
  */
 public record Bound(Measure measure, String name, String source, String known, boolean firm) {
 
+  /** The source of a limit that the setup itself tells. */
+  public static final String THIS_SETUP = "this setup";
+
   /** A limit out of the table. */
   public static Bound of(String quantity, double value, Limits.Entry limit) {
     return of(quantity, value, limit, limit.unit());
@@ -40,11 +43,11 @@ public record Bound(Measure measure, String name, String source, String known, b
   /** A limit that the setup itself tells. */
   public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
     return new Bound(
-        Measure.of(quantity, value, unit), by.pointer().dotted(), "this setup", "as told", true);
+        Measure.of(quantity, value, unit), by.pointer().dotted(), THIS_SETUP, "as told", true);
   }
 
   /** A limit reckoned from values told. */
   public static Bound reckoned(String quantity, double value, Unit unit, String how) {
-    return new Bound(Measure.of(quantity, value, unit), how, "this setup", "reckoned", true);
+    return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "reckoned", true);
   }
 }

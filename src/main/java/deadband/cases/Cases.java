@@ -30,7 +30,6 @@ public final class Cases {
   public static List<Entry> of(Setup setup, Limits limits) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
-    TemperatureLadder.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
@@ -132,19 +131,13 @@ public final class Cases {
       entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
     }
 
-    /** Whether there is a case cannot be said while this is not told. */
-    void unknownWithout(Pointer missing) {
-      given(Derived.missing(missing))
-          .makes(
-              because -> {
-                throw new IllegalStateException("a case of what is not told: " + missing);
-              });
-    }
-
     /** The case cannot be put while this is not told. */
     void waitsFor(Told<?> value) {
-      Provenance missing = Provenance.missing(value.pointer());
-      entries.add(new Entry(type, subject, Standing.NOT_KNOWN, missing, null));
+      given(Derived.missing(value.pointer()))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not told: " + value);
+              });
     }
 
     /** Puts the case, where it arises and its values are known. */

@@ -21,7 +21,12 @@ final class HeatedVolume {
   /** Volume above a height. */
   Derived<Double> above_L(Derived<Double> height_mm) {
     return height_mm
-        .with(Derived.of(tank.height_mm()), (height, whole) -> Math.max(0, 1 - height / whole))
+        .with(Derived.of(tank.height_mm()), HeatedVolume::shareAbove)
         .with(Derived.of(tank.volume_L()), (share, volume) -> Unit.LITRE.round(share * volume));
+  }
+
+  /** Share above a height; nothing in a tank without one. */
+  private static double shareAbove(double height_mm, double whole_mm) {
+    return height_mm < whole_mm ? 1 - height_mm / whole_mm : 0;
   }
 }

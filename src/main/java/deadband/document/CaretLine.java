@@ -53,17 +53,18 @@ record CaretLine(String line, int before, int carets) {
 
     /** Keeps the value in sight: a third of the room before it, the rest from it on. */
     CaretLine of(int start, int end) {
-      int from = boundary(Math.max(line.start(), start - room));
-      int to = boundary(Math.min(line.end(), start + 2 * room));
+      // far more than can be shown, combining marks and all, however long the line
+      int from = boundary(Math.max(line.start(), start - 4 * room));
+      int to = boundary(Math.min(line.end(), start + 4 * room));
       List<Glyph> glyphs = glyphs(from, to);
-      int lead = cells(glyphs, from, start);
       boolean whole = from == line.start() && to == line.end();
-      if (whole && Math.max(cells(glyphs, from, to), lead + 1) <= room) {
+      int caretEnd = cells(glyphs, from, start) + 1;
+      if (whole && Math.max(cells(glyphs, from, to), caretEnd) <= room) {
         return shown(glyphs, new Span(from, to), start, end);
       }
-      int first = lead <= room / 3 && from == line.start() ? from : firstShown(glyphs, start);
-      int used = first > line.start() ? 1 : 0;
-      int last = lastShown(glyphs, first, to, room - used);
+      int first = firstShown(glyphs, start);
+      int mark = first > line.start() ? 1 : 0;
+      int last = lastShown(glyphs, first, to, room - mark);
       return shown(glyphs, new Span(first, Math.max(last, start)), start, end);
     }
 
@@ -100,33 +101,31 @@ record CaretLine(String line, int before, int carets) {
     /** The end of what still fits, a cell left for the mark of a cut. */
     private int lastShown(List<Glyph> glyphs, int first, int to, int cells) {
       int left = cells;
-      int last = first;
       for (Glyph glyph : glyphs) {
-        if (glyph.offset < first) {
-          continue;
-        }
-        left -= glyph.cells;
-        boolean fits = left >= 1 || (left == 0 && glyph.offset + 1 >= line.end());
-        if (!fits) {
+        left -= glyph.offset < first ? 0 : glyph.cells;
+        if (left < (isLast(glyph) ? 0 : 1)) {
           return glyph.offset;
         }
-        last = glyph.offset;
       }
-      return glyphs.isEmpty() ? last : to;
+      return to;
+    }
+
+    private boolean isLast(Glyph glyph) {
+      return text.offsetByCodePoints(glyph.offset, 1) == line.end();
     }
 
     private List<Glyph> glyphs(int from, int to) {
       List<Glyph> glyphs = new ArrayList<>(to - from);
       int column = 0;
-      int last = 0;
+      int last = ' ';
       for (int at = from; at < to; at += Character.charCount(text.codePointAt(at))) {
         int code = text.codePointAt(at);
         String shown = code == '\t' ? " ".repeat(TAB - column % TAB) : Printable.of(code);
-        int cells =
-            shown.length() > 2 || code == '\t' ? shown.length() : Printable.width(code, last);
+        boolean one = shown.codePointCount(0, shown.length()) == 1;
+        int cells = one ? Printable.width(shown.codePointAt(0), last) : shown.length();
         glyphs.add(new Glyph(at, shown, cells));
         column += cells;
-        last = cells > 0 ? cells : last;
+        last = cells > 0 ? shown.codePointBefore(shown.length()) : last;
       }
       return glyphs;
     }

@@ -54,12 +54,12 @@ public final class Printable {
    */
   public static int width(String text) {
     int cells = 0;
-    int last = 0;
+    int last = ' ';
     for (int i = 0; i < text.length(); ) {
       int code = text.codePointAt(i);
       int next = width(code, last);
       cells += next;
-      last = next > 0 ? next : last;
+      last = next > 0 ? code : last;
       i += Character.charCount(code);
     }
     return cells;
@@ -73,17 +73,22 @@ public final class Printable {
   /**
    * Cells one character adds.
    *
-   * @param before the cells of the last character that had any, 0 at the start
+   * @param before the last character before it that takes a cell
    */
   static int width(int code, int before) {
     if (code < 0x300) {
       return 1;
     }
     if (code == EMOJI_SIGN) {
-      // shown as an emoji, the character before it is wide (UAX 11, section 5, ED4)
-      return before == 1 ? 1 : 0;
+      // the sign before it is then shown as an emoji, which is wide
+      return canBeEmoji(before) && !isWide(before) ? 1 : 0;
     }
     return isMark(code) || isSkinTone(code, before) ? 0 : isWide(code) ? 2 : 1;
+  }
+
+  private static boolean canBeEmoji(int code) {
+    boolean key = (code >= '0' && code <= '9') || code == '#' || code == '*';
+    return key || (code >= 0xA9 && code != EMOJI_SIGN);
   }
 
   private static boolean isMark(int code) {
@@ -94,7 +99,7 @@ public final class Printable {
 
   /** Whether the character only colours the emoji before it. */
   private static boolean isSkinTone(int code, int before) {
-    return code >= 0x1F3FB && code <= 0x1F3FF && before == 2;
+    return code >= 0x1F3FB && code <= 0x1F3FF && isWide(before);
   }
 
   private static boolean isWide(int code) {

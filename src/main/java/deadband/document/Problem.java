@@ -93,7 +93,7 @@ public record Problem(
     NOT_A_FILE("This is a device or a pipe, not a file"),
     NO_PERMISSION("This file may not be read"),
     NOT_READABLE("This file could not be read"),
-    TOO_LARGE("This is too large to be a setup"),
+    TOO_LARGE("This file is too large"),
     EMPTY("There is nothing in this file"),
     OTHER_ENCODING("This file is not written in UTF-8"),
     NOT_UTF8("This byte is not UTF-8"),
@@ -133,7 +133,7 @@ public record Problem(
     COMMENT_NOT_CLOSED("A comment is opened and not closed"),
     COMMENT_BY_HASH("A comment begins with a hash"),
     STRANGE_BLANK("A blank that JSON does not know"),
-    TEXT_AFTER_END("Something follows the end of the setup"),
+    TEXT_AFTER_END("Something follows the end"),
 
     // what reading can go on after
     NAME_TWICE("The same name stands twice"),

@@ -35,7 +35,7 @@ public final class ProblemText {
   }
 
   /**
-   * One problem; the file's name stands in it only where no place does.
+   * One problem, without the name of its file.
    *
    * @param width cells a line may have
    */
@@ -90,7 +90,8 @@ public final class ProblemText {
   private void writePlace(Place place, @Nullable Pointer pointer) {
     out.append(place);
     if (pointer != null && !pointer.isRoot()) {
-      out.append("  ").append(Printable.of(pointer.toString()));
+      int room = width - place.toString().length() - 2;
+      out.append("  ").append(fitted(Printable.of(pointer.toString()), room));
     }
     out.append('\n');
   }
@@ -102,7 +103,8 @@ public final class ProblemText {
     out.append(label).append(" ".repeat(LABEL - label.length()));
     int room = width - LABEL;
     int used = 0;
-    for (String word : Printable.of(value).split(" ", -1)) {
+    for (String whole : Printable.of(value).split(" ", -1)) {
+      String word = fitted(whole, room);
       int cells = Printable.width(word);
       if (used > 0 && used + 1 + cells > room) {
         out.append('\n').append(" ".repeat(LABEL));
@@ -112,5 +114,14 @@ public final class ProblemText {
       used += cells + (used > 0 ? 1 : 0);
     }
     out.append('\n');
+  }
+
+  /** A word that is too long for its line loses its middle. */
+  private static String fitted(String word, int room) {
+    if (Printable.width(word) <= room) {
+      return word;
+    }
+    boolean narrow = Printable.width(word) == word.length();
+    return Source.shortened(word, Math.max(4, narrow ? room : room / 2));
   }
 }

@@ -44,7 +44,7 @@ final class Removal {
       return Document.index(sequence.items(), token);
     }
     if (holder instanceof Node.Section section) {
-      return section.members().indexOf(section.member(token).orElse(null));
+      return section.member(token).map(section.members()::indexOf).orElse(-1);
     }
     return -1;
   }

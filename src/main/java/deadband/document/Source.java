@@ -106,12 +106,18 @@ public final class Source {
 
   /** At most 40 characters of a text, its middle left out where it is longer. */
   public static String shortened(String whole) {
-    if (whole.codePointCount(0, whole.length()) <= MOST_SHOWN) {
+    return shortened(whole, MOST_SHOWN);
+  }
+
+  /** At most so many characters of a text, four or more. */
+  static String shortened(String whole, int most) {
+    if (whole.codePointCount(0, whole.length()) <= most) {
       return whole;
     }
-    int head = whole.offsetByCodePoints(0, MOST_SHOWN - 10);
-    int tail = whole.offsetByCodePoints(whole.length(), -9);
-    return whole.substring(0, head) + "…" + whole.substring(tail);
+    int tail = most / 4;
+    int headEnd = whole.offsetByCodePoints(0, most - tail - 1);
+    int tailStart = whole.offsetByCodePoints(whole.length(), -tail);
+    return whole.substring(0, headEnd) + "…" + whole.substring(tailStart);
   }
 
   /** Two sources are the same where name and text are. */

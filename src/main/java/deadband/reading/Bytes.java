@@ -55,8 +55,7 @@ final class Bytes {
 
   static JsonReading of(Source source, byte[] bytes) {
     if (bytes.length > JsonReading.MOST_BYTES) {
-      return unreadable(
-          Problem.of(source, Kind.TOO_LARGE, "more than 4 MiB", "one setup, some kilobytes"));
+      return unreadable(Problem.of(source, Kind.TOO_LARGE, "more than 4 MiB", "at most 4 MiB"));
     }
     String other = otherEncoding(bytes);
     if (other != null) {
@@ -68,19 +67,18 @@ final class Bytes {
   /** Why a thing of that sort is not read; null for a plain file. */
   private static @Nullable Problem refusal(Source source, BasicFileAttributes attributes) {
     if (attributes.isDirectory()) {
-      return Problem.of(source, Kind.A_FOLDER, "a folder", "a setup file");
+      return Problem.of(source, Kind.A_FOLDER, "a folder", "a file");
     }
     // a pipe may never end and never begin; standard input is read by its own way
     return attributes.isRegularFile()
         ? null
         : Problem.of(
-            source, Kind.NOT_A_FILE, "a device or a pipe", "a setup file, or - for standard input");
+            source, Kind.NOT_A_FILE, "a device or a pipe", "a file, or - for standard input");
   }
 
   static Problem refusal(Source source, IOException e) {
     if (e instanceof NoSuchFileException) {
-      return Problem.of(
-          source, Kind.NO_SUCH_FILE, "nothing of that name", "the path of a setup file");
+      return Problem.of(source, Kind.NO_SUCH_FILE, "nothing of that name", "the path of a file");
     }
     if (e instanceof AccessDeniedException) {
       return Problem.of(

@@ -24,7 +24,7 @@ import java.util.List;
  */
 public sealed interface JsonReading {
 
-  /** The most a setup file may hold: 4 MiB, some thousand times what one needs. */
+  /** The most a setup file may hold: 4 MiB, some hundred times what one needs. */
   int MOST_BYTES = 4 * 1024 * 1024;
 
   /** The most brackets that may stand inside each other; a setup has about six. */

@@ -28,34 +28,41 @@ final class Mistake {
   private final Source source;
   private final String text;
   private final Deque<Bracket> open = new ArrayDeque<>();
+  private final Line line;
   private int at;
   private Pointer here = Pointer.root();
   private @Nullable Bracket suspect;
   private @Nullable Problem found;
 
   /** A bracket that was opened. */
-  private record Bracket(int start, char closer, int indent) {}
+  private record Bracket(Pointer pointer, int start, char closer, int indent) {}
 
   private Mistake(Source source) {
     this.source = source;
     this.text = source.text();
+    this.line = new Line(text);
     this.at = text.indexOf(Source.MARK) == 0 ? 1 : 0;
   }
 
   /**
-   * The first mistake.
+   * The first mistake in a text that the parser refused.
    *
-   * @param refused offset at which the parser gave up, in case this walk finds nothing wrong
+   * @param refused offset at which it did, in case this walk finds nothing wrong
    */
   static Problem in(Source source, int refused) {
+    Problem first = first(source);
+    if (first != null) {
+      return first;
+    }
+    Span there = Span.at(Math.min(refused, source.text().length()));
+    return Problem.of(source, Kind.NOT_JSON, "what no rule of JSON allows", "JSON").at(there);
+  }
+
+  /** The first mistake of a text, null where it has none. */
+  static @Nullable Problem first(Source source) {
     Mistake walk = new Mistake(source);
     walk.file();
-    Problem found = walk.found;
-    if (found != null) {
-      return found;
-    }
-    walk.at = Math.min(refused, source.text().length());
-    return walk.problem(walk.rest(), Kind.NOT_JSON, walk.source.excerpt(walk.rest()), "JSON");
+    return walk.found;
   }
 
   // ---- the file
@@ -65,12 +72,17 @@ final class Mistake {
       return;
     }
     if (isEnd()) {
-      fail(Kind.EMPTY, text.isBlank() ? "no text" : "only comments", SECTION);
+      String what = isAllBlank() ? "no text" : "only comments";
+      fail(Problem.of(source, Kind.EMPTY, what, SECTION));
     } else if (!is('{')) {
       beginning();
     } else if (section(Pointer.root()) && blanks() && !isEnd()) {
       afterEnd();
     }
+  }
+
+  private boolean isAllBlank() {
+    return Gap.isBlank(text, text.indexOf(Source.MARK) == 0 ? 1 : 0, text.length());
   }
 
   private void beginning() {
@@ -112,7 +124,7 @@ final class Mistake {
   }
 
   private boolean section(Pointer pointer) {
-    if (!enter('}')) {
+    if (!enter(pointer, '}')) {
       return false;
     }
     while (blanks()) {
@@ -128,7 +140,7 @@ final class Mistake {
   }
 
   private boolean list(Pointer pointer) {
-    if (!enter(']')) {
+    if (!enter(pointer, ']')) {
       return false;
     }
     for (int i = 0; blanks(); i++) {
@@ -155,7 +167,7 @@ final class Mistake {
       return noName();
     }
     int start = at;
-    if (!quoted()) {
+    if (!quoted() || !wholeCharacters(start)) {
       return false;
     }
     Span name = new Span(start, at);
@@ -176,7 +188,7 @@ final class Mistake {
     if (isEnd()) {
       return failAtEnd();
     }
-    if (text.startsWith("=", at) || text.startsWith("=>", at)) {
+    if (is('=')) {
       here = child;
       return fail(Kind.EQUALS_SIGN, "=", ":");
     }
@@ -251,6 +263,7 @@ final class Mistake {
       return failAtEnd();
     }
     if (is('}') || is(']')) {
+      here = around;
       return mismatched();
     }
     if (is(';')) {
@@ -290,35 +303,26 @@ final class Mistake {
 
   // ---- brackets
 
-  private boolean enter(char closer) {
+  private boolean enter(Pointer pointer, char closer) {
     // the parser never goes deeper without refusing
     if (open.size() > JsonReading.MOST_DEEP) {
       return false;
     }
-    open.push(new Bracket(at, closer, indent(at)));
+    line.moveTo(at);
+    open.push(new Bracket(pointer, at, closer, line.indent()));
     at++;
     return true;
   }
 
   private boolean leave() {
     Bracket bracket = open.pop();
-    int line = Gap.lineStart(text, at);
-    boolean outdented = Gap.isBlank(text, line, at) && at - line < bracket.indent;
+    line.moveTo(at);
+    boolean outdented = line.startsWith(at) && line.indent() < bracket.indent;
     if (outdented && suspect == null) {
       suspect = bracket;
     }
     at++;
     return true;
-  }
-
-  /** Blanks before the first ink on the line. */
-  private int indent(int offset) {
-    int line = Gap.lineStart(text, offset);
-    int ink = line;
-    while (ink < offset && Gap.isBlank(text.charAt(ink))) {
-      ink++;
-    }
-    return ink - line;
   }
 
   private boolean mismatched() {
@@ -337,24 +341,26 @@ final class Mistake {
    * outer one, going by how far the lines are indented, it is that.
    */
   private Problem notClosed() {
-    Bracket bracket = suspect != null ? suspect : open.peek();
-    int start = bracket == null ? 0 : bracket.start;
-    String closer = bracket == null ? "}" : String.valueOf(bracket.closer);
+    Bracket bracket = suspect != null ? suspect : open.getFirst();
     String end = "the end of the file at " + source.place(text.length());
-    return Problem.of(source, Kind.BRACKET_NOT_CLOSED, end, closer + " before it")
-        .at(new Span(start, Math.min(start + 1, text.length())));
+    return Problem.of(source, Kind.BRACKET_NOT_CLOSED, end, bracket.closer + " before it")
+        .at(bracket.pointer, new Span(bracket.start, bracket.start + 1));
   }
 
   // ---- values
 
   private boolean quoted() {
     QuoteSlip.Found slip = QuoteSlip.within(text, at);
-    if (slip == null) {
-      at = Quotes.close(text, at) + 1;
-      return true;
+    if (slip != null) {
+      return fail(slip);
     }
-    Span span = new Span(slip.start(), slip.slip().end());
-    return fail(span, slip.slip().kind(), slip.slip().right());
+    at = Quotes.close(text, at) + 1;
+    return true;
+  }
+
+  private boolean wholeCharacters(int start) {
+    QuoteSlip.Found slip = QuoteSlip.halfCharacter(text, start, at - 1);
+    return slip == null || fail(slip);
   }
 
   private boolean number(boolean named) {
@@ -378,7 +384,7 @@ final class Mistake {
     if (c == '=') {
       return fail(Kind.EQUALS_SIGN, "=", "a colon alone");
     }
-    return signed(c) || fail(Kind.NOT_JSON, piece(), VALUE);
+    return signed(c) || fail(pieceSpan(), Kind.NOT_JSON, VALUE);
   }
 
   private boolean knownWord() {
@@ -482,12 +488,15 @@ final class Mistake {
   }
 
   private String piece() {
-    int end = is('"') ? Math.min(Quotes.close(text, at) + 1, Gap.lineEnd(text, at)) : pieceEnd();
-    return source.excerpt(new Span(at, Math.max(end, one().end())));
+    return source.excerpt(pieceSpan());
   }
 
-  private int pieceEnd() {
-    return NumberSlip.runEnd(text, at);
+  private Span pieceSpan() {
+    int end =
+        is('"')
+            ? Math.min(Quotes.close(text, at) + 1, Gap.lineEnd(text, at))
+            : NumberSlip.runEnd(text, at);
+    return new Span(at, Math.max(end, one().end()));
   }
 
   private String letter() {
@@ -515,6 +524,11 @@ final class Mistake {
 
   private boolean fail(Slip slip) {
     return fail(new Span(at, slip.end()), slip.kind(), slip.right());
+  }
+
+  private boolean fail(QuoteSlip.Found found) {
+    Slip slip = found.slip();
+    return fail(new Span(found.start(), slip.end()), slip.kind(), slip.right());
   }
 
   private boolean fail(Span span, Kind kind, String right) {

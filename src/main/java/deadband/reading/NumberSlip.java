@@ -195,11 +195,13 @@ final class NumberSlip {
     return at == end ? null : ifNumber(Kind.DIGITS_GROUPED, at, digits.toString());
   }
 
-  /** 3 kW. */
+  /** 3 kW; but in {@code 1 b: 2} it is a comma that is missing. */
   private @Nullable Slip partedUnit(int next) {
     int unitEnd = runEnd(text, next);
     String word = text.substring(next, unitEnd);
+    int after = Gap.next(text, unitEnd);
+    boolean name = text.startsWith(":", after) || text.startsWith("=", after);
     boolean value = word.equals("true") || word.equals("false") || word.equals("null");
-    return value ? null : new Slip(Kind.UNIT_WRITTEN, unitEnd, text.substring(start, end));
+    return name || value ? null : new Slip(Kind.UNIT_WRITTEN, unitEnd, text.substring(start, end));
   }
 }

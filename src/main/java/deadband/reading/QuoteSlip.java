@@ -64,6 +64,45 @@ final class QuoteSlip {
     return notClosed(start, text.length());
   }
 
+  /**
+   * The escape in a name that stands for half a character. In a text the parser lets it pass, and
+   * reading reports it; in a name the parser ends there.
+   *
+   * @param start offset of the opening quote
+   * @param close offset of the closing quote
+   * @return null where the name has none
+   */
+  static @Nullable Found halfCharacter(String text, int start, int close) {
+    for (int at = start + 1; at < close; at++) {
+      if (text.charAt(at) != '\\') {
+        continue;
+      }
+      int length = escapeLength(text, at);
+      boolean pair = length == 6 && isHigh(text, at) && isLow(text, at + 6);
+      if (length == 6 && !pair && (isHigh(text, at) || isLow(text, at))) {
+        return new Found(at, new Slip(Kind.HALF_CHARACTER, at + 6, "the character itself"));
+      }
+      at += (pair ? 12 : length) - 1;
+    }
+    return null;
+  }
+
+  private static boolean isHigh(String text, int at) {
+    return isCode(text, at) && Character.isHighSurrogate(code(text, at));
+  }
+
+  private static boolean isLow(String text, int at) {
+    return isCode(text, at) && Character.isLowSurrogate(code(text, at));
+  }
+
+  private static boolean isCode(String text, int at) {
+    return text.startsWith("\\u", at) && escapeLength(text, at) == 6;
+  }
+
+  private static char code(String text, int at) {
+    return (char) Integer.parseInt(text.substring(at + 2, at + 6), 16);
+  }
+
   /** A slip with the offset where it begins. */
   record Found(int start, Slip slip) {}
 

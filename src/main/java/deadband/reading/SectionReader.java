@@ -24,6 +24,7 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamFactory;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
+import tools.jackson.core.util.JsonRecyclerPools;
 
 /** Builds the located values of a text from its tokens. */
 final class SectionReader {
@@ -72,6 +73,8 @@ final class SectionReader {
         .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
         .disable(TokenStreamFactory.Feature.CANONICALIZE_PROPERTY_NAMES)
         .streamReadConstraints(bounds)
+        // a file or a few are read: keeping buffers would cost more than it saves
+        .recyclerPool(JsonRecyclerPools.nonRecyclingPool())
         .build();
   }
 
@@ -231,7 +234,10 @@ final class SectionReader {
 
   private List<Problem> ordered() {
     List<Problem> ordered = new ArrayList<>(problems);
-    ordered.sort(Problem.inOrder());
+    // most files have none, and the comparator costs time at the start of a run
+    if (ordered.size() > 1) {
+      ordered.sort(Problem.inOrder());
+    }
     return ordered;
   }
 

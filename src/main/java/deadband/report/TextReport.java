@@ -141,14 +141,14 @@ public final class TextReport {
     if (bound == null) {
       return "";
     }
-    String source = bound.source().equals("none") ? "" : bound.source() + "; ";
+    boolean sourced = !bound.source().equals("none") && !bound.source().equals(Bound.THIS_SETUP);
     return Words.withUnit(bound.measure())
         + ", "
         + bound.measure().quantity()
         + " ("
         + bound.name()
-        + ": "
-        + source
+        + (sourced ? ": " + bound.source() : "")
+        + "; "
         + bound.known()
         + ")";
   }

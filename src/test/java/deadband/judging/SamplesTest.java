@@ -27,8 +27,7 @@ class SamplesTest {
   }
 
   static Stream<Path> faulty() {
-    return Setups.files("sample-configs/faulty", ".json").stream()
-        .filter(file -> !file.toString().endsWith(".expected.json"));
+    return Setups.files("sample-configs/faulty", ".json").stream();
   }
 
   static Stream<Path> all() {
@@ -52,7 +51,7 @@ class SamplesTest {
   @ParameterizedTest
   @MethodSource("faulty")
   void aFaultySampleTellsItsStoryInOrder(Path file) {
-    Path beside = Path.of(file.toString().replace(".json", ".expected.json"));
+    Path beside = Path.of(file.toString().replace(".json", ".expected"));
     Node.Section expected = (Node.Section) Fragment.parse(Setups.text(beside));
     Node.Section report = (Node.Section) Fragment.parse(Setups.json(read(file)));
 

@@ -1,0 +1,223 @@
+package deadband.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import deadband.judging.Check;
+import deadband.judging.RuleBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ProgramTest {
+
+  private static final String GOOD = "sample-configs/good/mill-cottage.json";
+  private static final String FAULTY = "sample-configs/faulty/stop-a-whisker-under-start.json";
+  private static final String AS_OF = "--as-of=2026-05-31";
+
+  @TempDir private Path folder;
+
+  private String file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  @Test
+  void aGoodSetupEndsWithZero() {
+    CommandLineRun run = CommandLineRun.of("check", GOOD);
+
+    assertThat(run.exit()).isEqualTo(0);
+    assertThat(run.out()).contains("READY FOR SIGN-OFF");
+    assertThat(run.err()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"answers-needed, 1", "not-ready, 1", "never, 0"})
+  void failOnDecidesWhatAVerdictEndsWith(String failOn, int exit) {
+    assertThat(CommandLineRun.of("check", "--fail-on", failOn, FAULTY).exit()).isEqualTo(exit);
+  }
+
+  @Test
+  void theHighestStatusOfSeveralFilesWins() throws IOException {
+    String empty = file("empty.json", "{}");
+    String broken = file("broken.json", "{ \"relay\": ");
+
+    assertThat(CommandLineRun.of("check", GOOD, FAULTY).exit()).isEqualTo(1);
+    assertThat(CommandLineRun.of("check", GOOD, broken).exit()).isEqualTo(3);
+    assertThat(CommandLineRun.of("check", GOOD, broken, empty).exit()).isEqualTo(4);
+  }
+
+  @Test
+  void anEmptyObjectIsNotSuccess() {
+    CommandLineRun run = CommandLineRun.with("{}", Map.of(), "check", "-");
+
+    assertThat(run.exit()).isEqualTo(4);
+    assertThat(run.err()).contains("nothing could be checked");
+  }
+
+  @Test
+  void standardInputHasAName() {
+    CommandLineRun run =
+        CommandLineRun.with("{ \"relay\": 3 }", Map.of(), "check", "-", "--name", "from the desk");
+
+    assertThat(run.exit()).isEqualTo(3);
+    assertThat(run.out()).startsWith("from the desk\n");
+  }
+
+  @Test
+  void everyProblemOfAFileIsTold() {
+    String text = "{ \"relay\": { \"strat_kW\": 1, \"stop_kW\": 2700 }, \"tank\": [] }";
+
+    CommandLineRun run = CommandLineRun.with(text, Map.of(), "check", "-");
+
+    assertThat(run.out())
+        .contains("near   start_kW", "if watts were meant, 2.7", "/tank", "line 1, column 14");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "chek",
+        "check --formt json",
+        "check --format xml x",
+        "check",
+        "explain",
+        "check --as-of 31.5.2026 x"
+      })
+  void wrongUseIsSaidInASentence(String line) {
+    CommandLineRun run = CommandLineRun.of(line.split(" ", -1));
+
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("help: deadband").doesNotContain("Exception", "\tat ");
+  }
+
+  @Test
+  void theNearestNameIsOffered() {
+    assertThat(CommandLineRun.of("chek").err()).contains("nearest: check");
+    assertThat(CommandLineRun.of("check", "--formt", "json", "x").err())
+        .contains("nearest: --format");
+    CommandLineRun explain = CommandLineRun.of("explain", "stop-not-bellow-start");
+    assertThat(explain.err()).contains("nearest: stop-not-below-start");
+    assertThat(explain.exit()).isEqualTo(2);
+  }
+
+  @Test
+  void explainShowsThePage() throws IOException {
+    CommandLineRun run = CommandLineRun.of("explain", "gap-below-heat-pump-draw");
+
+    assertThat(run.exit()).isEqualTo(0);
+    assertThat(run.out())
+        .isEqualTo(Files.readString(Path.of("rules/thresholds/gap-below-heat-pump-draw.md")));
+  }
+
+  @Test
+  void checksListsThemAll() {
+    List<String> names = RuleBook.builtIn().checks().stream().map(Check::name).toList();
+
+    assertThat(CommandLineRun.of("checks").out()).contains(names);
+    assertThat(CommandLineRun.of("checks", "--format", "json").out()).contains(names);
+  }
+
+  @Test
+  void severalFilesInJsonAreAnArrayAndInJsonlALineEach() throws IOException {
+    String broken = file("broken.json", "{");
+
+    CommandLineRun array = CommandLineRun.of("check", "--format", "json", GOOD, FAULTY);
+    CommandLineRun lines = CommandLineRun.of("check", "--format", "jsonl", GOOD, FAULTY, broken);
+
+    assertThat(array.out()).startsWith("[\n{").endsWith("}\n]\n");
+    assertThat(lines.out().lines())
+        .hasSize(3)
+        .allMatch(line -> line.startsWith("{\"deadband\":1,"));
+    assertThat(lines.out()).contains("\"problems\":[");
+    assertThat(lines.err()).isEmpty();
+  }
+
+  @Test
+  void aFolderStandsForTheSetupsInIt() {
+    CommandLineRun run = CommandLineRun.of("check", "sample-configs/good");
+
+    assertThat(run.exit()).isEqualTo(0);
+    assertThat(run.err()).contains("files: ").contains("ready for sign-off");
+  }
+
+  @Test
+  void theSameInputGivesTheSameBytes() {
+    for (String format : List.of("text", "json", "jsonl")) {
+      String first = CommandLineRun.of("check", AS_OF, "--format", format, FAULTY).out();
+
+      assertThat(CommandLineRun.of("check", AS_OF, "--format", format, FAULTY).out())
+          .isEqualTo(first);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {60, 80, 120})
+  void noLineIsWiderThanTheTerminal(int columns) {
+    Map<String, String> environment = Map.of("COLUMNS", Integer.toString(columns));
+
+    CommandLineRun run =
+        CommandLineRun.with("", environment, "check", AS_OF, "sample-configs/faulty");
+
+    assertThat(run.out().lines().filter(line -> line.codePointCount(0, line.length()) > columns))
+        .isEmpty();
+  }
+
+  @Test
+  void colourIsForTerminalsUnlessAskedFor() {
+    assertThat(CommandLineRun.of("check", FAULTY).out()).doesNotContain("\u001b");
+    assertThat(CommandLineRun.of("check", "--color", "always", FAULTY).out()).contains("\u001b[1m");
+  }
+
+  @Test
+  void aSiteSetsItsOwnLimits() throws IOException {
+    String limits =
+        file("limits.json", "{ \"cloudCost_kWh\": { \"value\": 0.01, \"source\": \"our own\" } }");
+
+    CommandLineRun run = CommandLineRun.of("check", "--limits", limits, GOOD);
+
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.out()).contains("delay-longer-than-useful", "cloudCost_kWh: our own");
+  }
+
+  @Test
+  void aLimitOfAnUnknownNameIsAProblem() throws IOException {
+    CommandLineRun run =
+        CommandLineRun.of("check", "--limits", file("l.json", "{ \"cloudcost\": 1 }"), GOOD);
+
+    assertThat(run.exit()).isEqualTo(3);
+    assertThat(run.err()).contains("near   cloudCost_kWh");
+  }
+
+  @Test
+  void goldenReports() throws IOException {
+    Path golden = Path.of("src/test/resources/deadband/cli");
+    for (String format : List.of("text", "json", "jsonl")) {
+      Path file = golden.resolve("bath-as-hot-as-the-tank." + format);
+      String out =
+          CommandLineRun.of(
+                  "check",
+                  AS_OF,
+                  "--format",
+                  format,
+                  "sample-configs/faulty/bath-as-hot-as-the-tank.json")
+              .out();
+      if (Boolean.getBoolean("deadband.update.golden")) {
+        Files.createDirectories(golden);
+        Files.writeString(file, out);
+      }
+      assertThat(out).isEqualTo(Files.readString(file));
+    }
+  }
+
+  @Test
+  void theVersionIsToldInOneLine() {
+    assertThat(CommandLineRun.of("--version").out()).matches("deadband \\d+\\.\\d+\\.\\d+\n");
+  }
+}

@@ -1,0 +1,41 @@
+package deadband.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the README shows is what the program prints. */
+class ReadmeTest {
+
+  private static final String COMMAND = "target/deadband/bin/deadband ";
+
+  @Test
+  void theOutputShownIsReal() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    String command =
+        readme.lines().filter(line -> line.contains(COMMAND)).findFirst().orElseThrow();
+    String[] words = command.substring(command.indexOf(COMMAND) + COMMAND.length()).split(" ", -1);
+
+    CommandLineRun run = CommandLineRun.of(words);
+
+    assertThat(run.out()).isEqualTo(block(readme));
+    assertThat(run.exit()).isEqualTo(Exit.VERDICT);
+  }
+
+  private static String block(String readme) {
+    int from = readme.indexOf("```text\n") + "```text\n".length();
+    return readme.substring(from, readme.indexOf("```", from));
+  }
+
+  @Test
+  void everyCommandIsNamed() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+
+    assertThat(List.of("check", "explain", "checks", "schema"))
+        .allSatisfy(command -> assertThat(readme).contains("`deadband " + command));
+  }
+}

@@ -1,0 +1,46 @@
+package deadband.judging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RankingTest {
+
+  private static List<String> names(Judgement judgement) {
+    return judgement.findings().stream().map(finding -> finding.check().name()).toList();
+  }
+
+  private static Judgement relay(double start_kW, double stop_kW) {
+    return Setups.judge(
+        """
+        { "relay": { "drives": "heat pump", "counts": ["export", "immersion"], "start_kW": %s,
+                     "stop_kW": %s, "startDelay_min": 1, "stopDelay_min": 1 },
+          "heatPump": { "minimumInput_kW": 2.0, "hotWaterInput_kW": 2.0, "minimumRun_min": 10,
+                        "minimumOff_min": 10 },
+          "supply": { "phases": 1 }, "gridSensor": { "at": "supply", "phases": 1 } }"""
+            .formatted(start_kW, stop_kW));
+  }
+
+  /** Both are waste: 1.4 kW bought on starting comes before 0.6 kW while held, and the other way. */
+  @Test
+  void oneClassIsRankedBySize() {
+    assertThat(names(relay(0.6, -1.9)))
+        .containsSubsequence("stop-lets-grid-in", "start-below-heat-pump-draw");
+    assertThat(names(relay(0.2, -1.5)))
+        .containsSubsequence("start-below-heat-pump-draw", "stop-lets-grid-in");
+  }
+
+  @Test
+  void aGraverClassComesFirstWhateverTheSize() {
+    Judgement judgement =
+        Setups.judge(
+            """
+            { "diverter": { "hotSurfaceBelow": true },
+              "gridSensor": { "at": "supply", "facing": "unchecked" },
+              "asFound": { "photographed": false } }""");
+
+    assertThat(names(judgement))
+        .containsExactly("hot-surface-below", "sensor-facing-unchecked", "as-found-not-recorded");
+  }
+}

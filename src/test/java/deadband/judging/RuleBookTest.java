@@ -1,0 +1,109 @@
+package deadband.judging;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What keeps the rule book whole, whatever checks it holds. */
+class RuleBookTest {
+
+  private static final List<String> HEADINGS =
+      List.of(
+          "What it looks at",
+          "Why it matters",
+          "In numbers",
+          "Limits",
+          "Cure",
+          "What it misses",
+          "Fires",
+          "Stays silent",
+          "At the edge",
+          "Not judged");
+
+  static Stream<Check> checks() {
+    return Setups.JUDGE.book().checks().stream();
+  }
+
+  private static Path page(Check check) {
+    return Path.of("rules", check.topic(), check.name() + ".md");
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void everyRuleHasItsPage(Check check) {
+    assertThat(page(check)).exists();
+    assertThat(Setups.text(page(check))).startsWith("# " + check.name() + "\n");
+  }
+
+  @Test
+  void everyPageHasItsRule() {
+    List<Path> pages = new ArrayList<>(Setups.files("rules", ".md"));
+    pages.removeIf(page -> page.endsWith("README.md"));
+
+    assertThat(pages)
+        .containsExactlyInAnyOrderElementsOf(checks().map(RuleBookTest::page).toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void headingsStandInOrder(Check check) {
+    List<String> headings = new ArrayList<>(RulePage.of(check).sections().keySet());
+    headings.remove("");
+
+    assertThat(HEADINGS).containsAll(headings).containsSubsequence(headings);
+    assertThat(headings)
+        .contains(
+            "What it looks at",
+            "Why it matters",
+            "Limits",
+            "Cure",
+            "What it misses",
+            "Fires",
+            "Stays silent");
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void theHeadlineIsOneShortSentence(Check check) {
+    RulePage page = RulePage.of(check);
+
+    assertThat(page.says()).isNotBlank().hasSizeLessThanOrEqualTo(76).doesNotContain("\n");
+    assertThat(page.why()).isNotBlank().hasSizeLessThanOrEqualTo(240);
+    assertThat(page.sections().get("What it misses")).isNotBlank();
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void everyEdgeHasBothSides(Check check) {
+    String edge = RulePage.of(check).sections().getOrDefault("At the edge", "");
+    if (!edge.isEmpty()) {
+      assertThat(edge).containsPattern("\\| *fires *\\|").containsPattern("\\| *clear *\\|");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void causesAreChecksThatExist(Check check) {
+    assertThat(check.causes())
+        .allSatisfy(cause -> assertThat(Setups.JUDGE.book().find(cause)).isPresent());
+  }
+
+  @Test
+  void theFiveThatTheUserAskedForAreEssential() {
+    assertThat(checks().filter(Check::essential).map(Check::name))
+        .contains(
+            "stop-not-below-start",
+            "start-below-heat-pump-draw",
+            "stop-lets-grid-in",
+            "limit-below-disinfection",
+            "peak-above-blending-limit",
+            "backup-joins-on-surplus",
+            "clearance-too-small");
+  }
+}
