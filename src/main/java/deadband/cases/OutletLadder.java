@@ -80,9 +80,9 @@ final class OutletLadder {
 
   private Detail scalds(Outlet outlet, Limit most, double peak_C) {
     double most_C = limits.value(most);
-    Stream<Told<?>> culprits =
-        top.culprits(hot_C -> hot_C > most_C).stream().map(TankTop.Source::setting);
-    return Detail.at(Stream.concat(Stream.of(outlet.blended()), culprits).toArray(Told<?>[]::new))
+    Stream<Told<?>> hottest =
+        top.culprits(hot_C -> hot_C > most_C).stream().limit(1).map(TankTop.Source::setting);
+    return Detail.at(Stream.concat(Stream.of(outlet.blended()), hottest).toArray(Told<?>[]::new))
         .observed(Measure.of("hottest it gives", peak_C, CELSIUS))
         .limit(Bound.of("most at that outlet", most_C, limits.of(most)))
         .size(KELVIN.round(peak_C - most_C))

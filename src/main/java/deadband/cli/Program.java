@@ -5,6 +5,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -72,6 +74,7 @@ final class Program implements Runnable {
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
             .setParameterExceptionHandler(this::wrongUse)
             .setExecutionExceptionHandler(this::fault)
+            .registerConverter(LocalDate.class, Program::date)
             .registerConverter(CheckCommand.Format.class, word(CheckCommand.Format.values()))
             .registerConverter(ChecksCommand.Format.class, word(ChecksCommand.Format.values()))
             .registerConverter(SchemaCommand.What.class, word(SchemaCommand.What.values()))
@@ -94,6 +97,14 @@ final class Program implements Runnable {
       }
       return choices[index];
     };
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException(text + " is no date such as 2026-05-31");
+    }
   }
 
   private static String word(Enum<?> choice) {

@@ -30,12 +30,15 @@ final class Tally {
   void judged(Judgement judgement, int ending) {
     verdicts.merge(judgement.verdict(), 1, Integer::sum);
     exit = Math.max(exit, judgement.isEmpty() ? Exit.NOTHING_CHECKED : ending);
-    for (Finding finding :
-        judgement.findings().subList(0, Math.min(1, judgement.findings().size()))) {
-      if (worst == null || finding.consequence().compareTo(worst.consequence()) < 0) {
-        worst = finding;
-      }
-    }
+    judgement.findings().stream()
+        .filter(finding -> finding.causedBy() == null)
+        .findFirst()
+        .filter(first -> worst == null || isGraver(first, worst))
+        .ifPresent(first -> worst = first);
+  }
+
+  private static boolean isGraver(Finding one, Finding other) {
+    return one.consequence().compareTo(other.consequence()) < 0;
   }
 
   /** The highest status of all files. */

@@ -15,7 +15,8 @@ public final class Printable {
 
   /**
    * First and last code points of the ranges that take two cells: East Asian Width W and F (Unicode
-   * Standard Annex 11, Unicode 17), with characters between them that are unassigned there.
+   * Standard Annex 11) of Unicode 17, taken from the wcwidth library 0.7.0 for Python and joined
+   * where what lies between is unassigned.
    */
   private static final int[] WIDE = {
     0x1100, 0x115F, 0x231A, 0x231B, 0x2329, 0x232A, 0x23E9, 0x23EC, 0x23F0, 0x23F0, 0x23F3, 0x23F3,

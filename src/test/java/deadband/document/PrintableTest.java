@@ -55,7 +55,7 @@ class PrintableTest {
     }
   }
 
-  /** The characters that turn the direction of writing: Unicode Standard Annex 9, section 2. */
+  /** The characters that turn the direction of writing: Unicode Standard Annex 9 (from memory). */
   private static boolean isDirection(int code) {
     return (code >= 0x202A && code <= 0x202E)
         || (code >= 0x2066 && code <= 0x2069)

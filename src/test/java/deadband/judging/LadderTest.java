@@ -191,7 +191,7 @@ class LadderTest {
   @Test
   void noSetupIsTooOddToJudge() {
     Random random = new Random(20260531);
-    for (int i = 0; i < 400; i++) {
+    for (int i = 0; i < 150; i++) {
       Judgement judgement = Setups.JUDGE.judge(odd(random), Limits.standard(), Setups.AS_OF);
       assertThat(judgement.findings())
           .allSatisfy(finding -> assertThat(finding.detail().size()).isNotNaN());

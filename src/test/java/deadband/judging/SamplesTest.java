@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -94,23 +95,30 @@ class SamplesTest {
   void noPairOfMissingValuesMakesAFinding(Path file) {
     Document document = read(file).document();
     List<Pointer> leaves = Setups.leaves(document);
-    for (int i = 0; i < leaves.size(); i++) {
-      Document less = Setups.read("less", document.without(leaves.get(i))).document();
-      for (int j = i + 1; j < leaves.size(); j++) {
-        if (less.find(leaves.get(j)).isPresent()) {
-          assertNothingFound(less.without(leaves.get(j)), leaves.get(i) + " and " + leaves.get(j));
-        }
+    IntStream.range(0, leaves.size()).parallel().forEach(i -> assertNoPair(document, leaves, i));
+  }
+
+  private static void assertNoPair(Document document, List<Pointer> leaves, int first) {
+    Pointer one = leaves.get(first);
+    Document less = Setups.read("less", document.without(one)).document();
+    for (Pointer other : leaves.subList(first + 1, leaves.size())) {
+      if (less.find(other).isPresent()) {
+        assertNothingFound(less.without(other), one + " and " + other);
       }
     }
   }
 
+  /**
+   * Nothing but a question that a documented default raises: a mixing valve of which nothing is
+   * told is taken to be made for 65 °C, and a tank above that is asked about.
+   */
   private static void assertNothingFound(String text, String removed) {
-    Judgement judgement = Setups.judge(text);
-    if (!judgement.findings().isEmpty()) {
-      assertThat(judgement.findings().stream().map(f -> f.check().name()))
-          .as("without " + removed)
-          .isEmpty();
-    }
+    assertThat(Setups.judge(text).findings())
+        .as("without %s", removed)
+        .allMatch(
+            finding ->
+                finding.consequence() == Consequence.QUERY
+                    && !finding.provenance().assumed().isEmpty());
   }
 
   /** A value that is missing never clears a check that would be found with it. */
@@ -119,17 +127,19 @@ class SamplesTest {
   void aMissingValueNeverClearsInSilence(Path file) {
     SetupReading.Read whole = read(file);
     Judgement before = Setups.judge(whole);
-    for (Pointer pointer : Setups.leaves(whole.document())) {
-      Judgement after = Setups.judge(whole.document().without(pointer));
-      for (Finding finding : before.findings()) {
-        boolean concerns = finding.provenance().told().contains(pointer);
-        if (concerns && finding.check().consequence() == Consequence.HAZARD) {
-          assertThat(after.clear())
-              .as("%s without %s", finding.check().name(), pointer)
-              .doesNotContain(finding.check());
-        }
+    for (Finding finding : before.findings()) {
+      if (finding.check().consequence() == Consequence.HAZARD) {
+        finding.provenance().told().stream()
+            .filter(pointer -> whole.document().find(pointer).isPresent())
+            .forEach(pointer -> assertNotCleared(whole.document(), finding, pointer));
       }
     }
+  }
+
+  private static void assertNotCleared(Document document, Finding finding, Pointer pointer) {
+    assertThat(Setups.judge(document.without(pointer)).clear())
+        .as("%s without %s", finding.check().name(), pointer)
+        .doesNotContain(finding.check());
   }
 
   @ParameterizedTest

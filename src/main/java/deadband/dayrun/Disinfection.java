@@ -1,0 +1,105 @@
+package deadband.dayrun;
+
+/**
+ * The disinfection programme of the heat pump: from time to time it asks a heater for the target
+ * and holds it. An interruption of the hold begins it anew; after the time allowed it gives up.
+ *
+ * <p>The immersion heater is asked at full power until the hold is over, its own limits apart; the
+ * compressor or the back-up heater until a little above the target, and again at it.
+ */
+public final class Disinfection {
+  /** How far above the target the compressor or the back-up heater goes [K]; our own choice. */
+  static final double ABOVE_TARGET_K = 2;
+
+  /** What carries it. */
+  public enum Heater {
+    NONE,
+    IMMERSION,
+    HEAT_PUMP,
+    BACKUP_HEATER
+  }
+
+  private final Heater heater;
+  private final double target_C;
+  private final int holdSteps;
+  private final int allowedSteps;
+  private final long betweenSteps;
+  private final Thermostat aboveTarget;
+  private long untilDue;
+  private int elapsed;
+  private int held;
+  private boolean active;
+  private boolean wants;
+
+  Disinfection(Spec spec, StepLength step) {
+    heater = spec.heater;
+    target_C = spec.target_C;
+    holdSteps = step.delay(spec.hold_min);
+    allowedSteps = step.delay(spec.timeAllowed_min);
+    betweenSteps = Math.max(1, Math.round(spec.every_days * step.perDay()));
+    untilDue = step.until(spec.firstDue_min);
+    aboveTarget = Thermostat.closed(target_C + ABOVE_TARGET_K, target_C);
+  }
+
+  /**
+   * How it is set.
+   *
+   * @param heater what carries it
+   * @param target_C temperature it heats to [°C]
+   * @param hold_min time it holds the target [min]
+   * @param every_days days from one cycle to the next [d]
+   * @param firstDue_min time from the start of the run to the first cycle [min]
+   * @param sensor_mm height of the sensor it watches above the base [mm]
+   * @param timeAllowed_min time after which it gives up [min]
+   */
+  public record Spec(
+      Heater heater,
+      double target_C,
+      double hold_min,
+      double every_days,
+      double firstDue_min,
+      double sensor_mm,
+      double timeAllowed_min) {
+    /** No disinfection. */
+    public static Spec none() {
+      return new Spec(Heater.NONE, 60, 0, 1, 0, 0, 0);
+    }
+  }
+
+  /** Looks at one step and decides for the next. */
+  void decide(double sensor_C) {
+    if (heater == Heater.NONE) {
+      return;
+    }
+    if (active) {
+      hold(sensor_C);
+    }
+    if (untilDue-- <= 0) {
+      begin();
+    }
+    wants = active && (heater == Heater.IMMERSION || aboveTarget.follow(sensor_C));
+  }
+
+  private void hold(double sensor_C) {
+    elapsed++;
+    held = sensor_C >= target_C ? held + 1 : 0;
+    active = held < holdSteps && elapsed < allowedSteps;
+  }
+
+  private void begin() {
+    active = true;
+    elapsed = 0;
+    held = 0;
+    untilDue = betweenSteps - 1;
+  }
+
+  /** Whether a cycle is under way. */
+  boolean active() {
+    return active;
+  }
+
+  /** Whether it asks this heater for heat now. */
+  boolean calls(Heater asked) {
+    return wants && heater == asked;
+  }
+}

@@ -1,0 +1,64 @@
+package deadband.dayrun;
+
+import deadband.trade.ControlLoop;
+
+/**
+ * The controller that feeds surplus into the immersion heater in proportion, by a tank sensor of
+ * its own; on a demand call at full power, wherever the energy comes from.
+ */
+public final class Diverter {
+  private final double minimum_kW;
+  private final double exportMargin_kW;
+  private final boolean answersDemand;
+  private final Thermostat limit;
+
+  Diverter(Spec spec) {
+    minimum_kW = spec.minimum_kW;
+    exportMargin_kW = spec.exportMargin_kW;
+    answersDemand = spec.answersDemand;
+    limit = Thermostat.closed(spec.opening_C, spec.closing_C);
+  }
+
+  /**
+   * How it is set.
+   *
+   * @param opening_C tank temperature that ends its heating [°C]
+   * @param closing_C tank temperature that lets it heat again [°C]
+   * @param minimum_kW least power it feeds [kW]
+   * @param exportMargin_kW export it leaves untouched [kW]
+   * @param answersDemand whether a demand call reaches it and is answered at full power
+   * @param sensor_mm height of its tank sensor above the base [mm]
+   * @param line where the heater it feeds sits on the supply
+   */
+  public record Spec(
+      double opening_C,
+      double closing_C,
+      double minimum_kW,
+      double exportMargin_kW,
+      boolean answersDemand,
+      double sensor_mm,
+      Line line) {}
+
+  /** Follows its tank sensor [°C]. */
+  void follow(double sensor_C) {
+    limit.follow(sensor_C);
+  }
+
+  /**
+   * Power for this step: what {@link ControlLoop#heater} takes of the surplus less the margin; all
+   * the heater can take on demand.
+   *
+   * @param demanded whether the heat pump asks for the immersion heater
+   * @param available_kW what the heater can take [kW]
+   * @param surplus_kW what its sensor would see leaving the house without it [kW]
+   */
+  double power_kW(boolean demanded, double available_kW, double surplus_kW) {
+    if (!limit.isClosed()) {
+      return 0;
+    }
+    if (demanded && answersDemand) {
+      return available_kW;
+    }
+    return ControlLoop.heater(surplus_kW - exportMargin_kW, available_kW, minimum_kW);
+  }
+}

@@ -1,0 +1,66 @@
+package deadband.dayrun;
+
+import deadband.trade.ControlLoop;
+import java.util.Set;
+
+/**
+ * The surplus relay: closes when what it counts has reached the start for long enough, opens when
+ * it has fallen to the stop for long enough. Compared in whole watts.
+ */
+public final class Relay {
+  private final double start_W;
+  private final double stop_W;
+  private final int startSteps;
+  private final int stopSteps;
+  private boolean closed;
+  private int steps;
+
+  Relay(Spec spec, StepLength step) {
+    start_W = ControlLoop.watts(spec.start_kW);
+    stop_W = ControlLoop.watts(spec.stop_kW);
+    startSteps = step.delay(spec.startDelay_min);
+    stopSteps = step.delay(spec.stopDelay_min);
+  }
+
+  /**
+   * How the relay is set.
+   *
+   * @param counts what it counts as surplus
+   * @param start_kW closes at this and above [kW]; infinite for a relay that never closes
+   * @param stop_kW opens at this and below [kW]
+   * @param startDelay_min time at or above the start before it closes [min]; at least one step
+   * @param stopDelay_min time at or below the stop before it opens [min]; at least one step
+   */
+  public record Spec(
+      Set<Counted> counts,
+      double start_kW,
+      double stop_kW,
+      double startDelay_min,
+      double stopDelay_min) {
+    public Spec {
+      counts = Set.copyOf(counts);
+    }
+
+    /** No relay: nothing ever calls for surplus. */
+    public static Spec none() {
+      return new Spec(Set.of(), Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 1, 1);
+    }
+  }
+
+  boolean closed() {
+    return closed;
+  }
+
+  /** Looks at one step and decides for the next; true where it closes now. */
+  boolean closes(double counted_kW) {
+    double counted_W = ControlLoop.watts(counted_kW);
+    boolean beyond = closed ? counted_W <= stop_W : counted_W >= start_W;
+    steps = beyond ? steps + 1 : 0;
+    if (steps < (closed ? stopSteps : startSteps)) {
+      return false;
+    }
+    steps = 0;
+    closed = !closed;
+    return closed;
+  }
+}

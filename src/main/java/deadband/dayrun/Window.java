@@ -1,0 +1,32 @@
+package deadband.dayrun;
+
+/**
+ * A daily span by the clock; it may pass midnight, and from equal to until is the whole day.
+ *
+ * @param from_min first minute of the day inside [min], 0 to 1439
+ * @param until_min first minute of the day outside again [min], 0 to 1440
+ */
+public record Window(int from_min, int until_min) {
+  static final int MINUTES_PER_DAY = 1440;
+
+  /** The whole day. */
+  public static final Window ALWAYS = new Window(0, 0);
+
+  public Window {
+    if (from_min < 0
+        || from_min >= MINUTES_PER_DAY
+        || until_min < 0
+        || until_min > MINUTES_PER_DAY) {
+      throw new IllegalArgumentException(
+          "a window from minute " + from_min + " until " + until_min + " is not within a day");
+    }
+  }
+
+  /** Whether a minute of the day lies inside. */
+  public boolean holds(int minuteOfDay) {
+    if (from_min < until_min) {
+      return minuteOfDay >= from_min && minuteOfDay < until_min;
+    }
+    return minuteOfDay >= from_min || minuteOfDay < until_min;
+  }
+}

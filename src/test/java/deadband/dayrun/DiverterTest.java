@@ -1,0 +1,49 @@
+package deadband.dayrun;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Opens at 62, closes at 60 °C; least 0.15 kW, margin 0.1 kW. */
+class DiverterTest {
+  private static Diverter diverter(boolean answersDemand) {
+    return new Diverter(new Diverter.Spec(62, 60, 0.15, 0.1, answersDemand, 900, Line.L1));
+  }
+
+  @Test
+  void takesWhatIsLeftAboveItsMargin() {
+    assertThat(diverter(true).power_kW(false, 3, 2.1)).isEqualTo(2.0);
+  }
+
+  @Test
+  void takesNoMoreThanTheHeater() {
+    assertThat(diverter(true).power_kW(false, 3, 9)).isEqualTo(3);
+  }
+
+  @Test
+  void takesNothingBelowItsMinimum() {
+    assertThat(diverter(true).power_kW(false, 3, 0.24)).isZero();
+    assertThat(diverter(true).power_kW(false, 3, 0.26)).isPositive();
+    assertThat(diverter(true).power_kW(false, 3, -4)).isZero();
+  }
+
+  @Test
+  void givesFullPowerOnDemandWhereverTheEnergyComesFrom() {
+    assertThat(diverter(true).power_kW(true, 3, -4)).isEqualTo(3);
+    assertThat(diverter(false).power_kW(true, 3, -4)).isZero();
+  }
+
+  @Test
+  void stopsAtItsOpeningTemperatureAndStartsAgainAtItsClosingOne() {
+    Diverter diverter = diverter(true);
+    diverter.follow(61.99);
+    assertThat(diverter.power_kW(false, 3, 9)).isEqualTo(3);
+    diverter.follow(62);
+    assertThat(diverter.power_kW(false, 3, 9)).isZero();
+    assertThat(diverter.power_kW(true, 3, 9)).as("on demand too").isZero();
+    diverter.follow(60.01);
+    assertThat(diverter.power_kW(false, 3, 9)).isZero();
+    diverter.follow(60);
+    assertThat(diverter.power_kW(false, 3, 9)).isEqualTo(3);
+  }
+}

@@ -1,0 +1,24 @@
+package deadband.dayrun;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** 3 kW; thermostat opens at 65, closes 6 K below; cut-out 80 °C. */
+class ImmersionTest {
+  private final Immersion immersion = new Immersion(new Immersion.Spec(3, 120, 65, 6, 80));
+
+  @Test
+  void theRodThermostatOpensAndClosesAgain() {
+    assertThat(immersion.available_kW(64.9)).isEqualTo(3);
+    assertThat(immersion.available_kW(65)).isZero();
+    assertThat(immersion.available_kW(59.1)).isZero();
+    assertThat(immersion.available_kW(59)).isEqualTo(3);
+  }
+
+  @Test
+  void theCutOutDoesNotResetItself() {
+    assertThat(immersion.available_kW(80)).isZero();
+    assertThat(immersion.available_kW(20)).isZero();
+  }
+}
