@@ -373,7 +373,7 @@ class LauncherTest {
     deadband.run(env, "checks");
     deadband.awaitQuiet();
     List<Path> before = deadband.archives();
-    Path jar = deadband.library().resolve("deadband.jar");
+    Path jar = deadband.libFolder().resolve("deadband.jar");
     Files.setLastModifiedTime(jar, FileTime.from(Instant.now().minusSeconds(86_400)));
 
     deadband.run(env, "checks");
@@ -404,7 +404,7 @@ class LauncherTest {
 
   @Test
   void saysThatItsOtherHalfIsMissing() throws IOException {
-    Files.delete(deadband.library().resolve("deadband.jar"));
+    Files.delete(deadband.libFolder().resolve("deadband.jar"));
 
     Result result = deadband.run("checks");
 

@@ -49,12 +49,12 @@ final class Unpacked {
     return root.resolve("bin/deadband");
   }
 
-  Path library() {
+  Path libFolder() {
     return root.resolve("lib");
   }
 
   String sample() {
-    return library().resolve("training.json").toString();
+    return libFolder().resolve("training.json").toString();
   }
 
   Path cache() {
