@@ -240,10 +240,19 @@ public final class TextReport {
     return byMissing;
   }
 
+  /** What is missing, a whole section by its own name alone. */
   private static String missing(NotJudged open) {
+    List<Pointer> missing = open.missing();
     return "no "
-        + open.missing().stream().map(Pointer::dotted).collect(Collectors.joining(", "))
+        + missing.stream()
+            .filter(pointer -> missing.stream().noneMatch(other -> isWithin(pointer, other)))
+            .map(Pointer::dotted)
+            .collect(Collectors.joining(", "))
         + (open.accepted() == null ? "" : " (accepted)");
+  }
+
+  private static boolean isWithin(Pointer pointer, Pointer section) {
+    return pointer.startsWith(section) && !pointer.equals(section);
   }
 
   private Optional<String> openOutlets() {

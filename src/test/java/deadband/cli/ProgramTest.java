@@ -61,6 +61,16 @@ class ProgramTest {
   }
 
   @Test
+  void aSectionNotToldIsNamedOnce() {
+    CommandLineRun run =
+        CommandLineRun.with("{ \"site\": { \"country\": \"GB\" } }", Map.of(), "check", "-");
+
+    assertThat(run.out())
+        .contains("no diverter: ambient-above-rating")
+        .doesNotContain("diverter.ambient_C");
+  }
+
+  @Test
   void standardInputHasAName() {
     CommandLineRun run =
         CommandLineRun.with("{ \"relay\": 3 }", Map.of(), "check", "-", "--name", "from the desk");

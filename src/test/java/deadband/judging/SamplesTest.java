@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -67,6 +68,13 @@ class SamplesTest {
             Fragment.isIn(
                 expected.get("verdict").orElseThrow(), report.get("verdict").orElseThrow()))
         .isTrue();
+  }
+
+  @Test
+  void everyExpectationHasItsSample() {
+    assertThat(Setups.files("sample-configs", ".expected"))
+        .allSatisfy(
+            file -> assertThat(Path.of(file.toString().replace(".expected", ".json"))).exists());
   }
 
   private static List<Node> items(Node.Section section, String name) {

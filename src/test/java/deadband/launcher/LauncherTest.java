@@ -57,6 +57,8 @@ class LauncherTest {
 
   @Test
   void makesAnArchiveAfterTheRunAndUsesItInTheNext() throws IOException {
+    // JDK 17 archives no class of a jar whose path holds a blank.
+    deadband = Unpacked.into(folder, "plain");
     Result plain = check(withoutArchive());
     Result first = check(deadband.surroundings());
     deadband.awaitQuiet();
@@ -65,7 +67,9 @@ class LauncherTest {
     assertThat(deadband.archives()).hasSize(1);
     assertThat(deadband.locks()).isEmpty();
     assertThat(check(deadband.surroundings())).isEqualTo(plain);
-    assertThat(classesTakenFromArchive()).isGreaterThan(100);
+    assertThat(classesTakenFromArchive())
+        .contains("deadband.cli.Main")
+        .anyMatch(name -> name.startsWith("org.drools."));
   }
 
   @Test
@@ -124,14 +128,6 @@ class LauncherTest {
     env.remove("HOME");
 
     assertThat(check(env)).isEqualTo(check(withoutArchive()));
-  }
-
-  @Test
-  void keepsQuietAboutAnArchiveThatDoesNotFitTheOptions() throws IOException {
-    Result plain = check(withoutArchive());
-    trained();
-
-    assertThat(check(with("DEADBAND_JAVA_OPTS", "-XX:-UseCompressedOops"))).isEqualTo(plain);
   }
 
   @Test
@@ -471,11 +467,14 @@ class LauncherTest {
         true);
   }
 
-  private long classesTakenFromArchive() throws IOException {
+  private List<String> classesTakenFromArchive() throws IOException {
     Path log = deadband.workplace().resolve("classes.log");
-    check(with("DEADBAND_JAVA_OPTS", "-Xlog:class+load:file=classes.log"));
+    check(with("DEADBAND_JAVA_OPTS", "-Xlog:class+load:file=classes.log:none"));
     try (var lines = Files.lines(log)) {
-      return lines.filter(line -> line.contains("shared objects file (top)")).count();
+      return lines
+          .filter(line -> line.contains("shared objects file (top)"))
+          .map(line -> line.substring(0, line.indexOf(' ')))
+          .toList();
     }
   }
 
