@@ -88,16 +88,19 @@ final class MeteringInputs {
         .makes(because -> new GridSensing(because.explained(this::blind), sensed.get()));
   }
 
-  /** Where the controller's inputs are told, one of them must be the grid's. */
+  /** A sensor must be there; where the controller's inputs are told, one of them must be its. */
   private Derived<Boolean> isSensed() {
+    Derived<Boolean> placed =
+        Derived.all(sensorFitted(), Derived.of(sensor.at()).map(at -> at != GridSensor.Place.NONE));
     List<CurrentSensor> all = inputs.optional().orElse(List.of());
     if (all.isEmpty()) {
-      return Derived.all(
-          sensorFitted(), Derived.of(sensor.at()).map(at -> at != GridSensor.Place.NONE));
+      return placed;
     }
-    return all.stream()
-        .map(MeteringInputs::measuresGrid)
-        .reduce(Derived.constant(false), (one, other) -> Derived.any(one, other));
+    Derived<Boolean> read =
+        all.stream()
+            .map(MeteringInputs::measuresGrid)
+            .reduce(Derived.constant(false), (one, other) -> Derived.any(one, other));
+    return Derived.all(placed, read);
   }
 
   private static Derived<Boolean> measuresGrid(CurrentSensor input) {
@@ -107,9 +110,9 @@ final class MeteringInputs {
   }
 
   private Detail blind() {
-    return inputs.optional().filter(all -> !all.isEmpty()).isPresent()
-        ? Detail.at(inputs).done()
-        : Detail.at(sensor.at()).done();
+    boolean absent =
+        sensor.at().says(GridSensor.Place.NONE) || sensor.part().isFitted().says(false);
+    return absent ? Detail.at(sensor.at()).done() : Detail.at(inputs).done();
   }
 
   private void sensorPhase() {
