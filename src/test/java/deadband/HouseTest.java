@@ -44,13 +44,13 @@ class HouseTest {
           .whereLayer("setup")
           .mayOnlyAccessLayers("document")
           .whereLayer("cases")
-          .mayOnlyAccessLayers("setup", "trade", "document")
+          .mayOnlyAccessLayers("dayrun", "setup", "trade", "document")
           .whereLayer("reading")
-          .mayOnlyAccessLayers("cases", "setup", "document")
+          .mayOnlyAccessLayers("cases", "dayrun", "setup", "document")
           .whereLayer("judging")
-          .mayOnlyAccessLayers("cases", "setup", "trade", "document")
+          .mayOnlyAccessLayers("cases", "dayrun", "setup", "trade", "document")
           .whereLayer("report")
-          .mayOnlyAccessLayers("judging", "cases", "setup", "trade", "document")
+          .mayOnlyAccessLayers("judging", "cases", "dayrun", "setup", "trade", "document")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 

@@ -24,6 +24,16 @@ public record Bound(Measure measure, String name, String source, String known, b
     return of(quantity, value, limit, limit.unit());
   }
 
+  /** A limit out of the table that is a share, shown in per cent. */
+  public static Bound share(String quantity, Limits.Entry limit) {
+    return new Bound(
+        Measure.of(quantity, 100 * limit.value(), "%"),
+        limit.name(),
+        limit.source(),
+        limit.known().words(),
+        limit.isFirm());
+  }
+
   /** A limit reckoned with one out of the table, in a unit of its own. */
   public static Bound of(String quantity, double value, Limits.Entry limit, Unit unit) {
     return new Bound(

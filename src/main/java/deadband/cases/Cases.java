@@ -1,10 +1,12 @@
 package deadband.cases;
 
+import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +29,7 @@ public final class Cases {
   Cases() {}
 
   /** Every case of a setup, put or not. */
-  public static List<Entry> of(Setup setup, Limits limits) {
+  public static List<Entry> of(Setup setup, Limits limits, DayRuns runs) {
     Cases cases = new Cases();
     Thresholds.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
@@ -37,6 +39,7 @@ public final class Cases {
     MeteringInputs.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);
+    DayCases.derive(setup, limits, runs, cases);
     return cases.entries();
   }
 
@@ -67,6 +70,8 @@ public final class Cases {
     NOT_FITTED,
     DOES_NOT_ARISE,
     NOT_KNOWN,
+    /** It rests on day runs, which were not wanted. */
+    LEFT_OUT,
     PUT
   }
 
@@ -84,6 +89,7 @@ public final class Cases {
     private Derived<Boolean> fitted = Derived.constant(true);
     private Derived<Boolean> arises = Derived.constant(true);
     private Provenance needed = Provenance.NONE;
+    private boolean leftOut;
     private List<Pointer> openIfFound = List.of();
     private List<Pointer> openIfClear = List.of();
 
@@ -112,6 +118,12 @@ public final class Cases {
         needed = needed.and(value.provenance());
       }
       return this;
+    }
+
+    /** The case rests on what these days came to. */
+    Inquiry onDays(Derived<Optional<TestDays>> days) {
+      leftOut = days.is(Optional::isEmpty);
+      return given(days);
     }
 
     /** A case without violation proves nothing while these values are not told. */
@@ -158,6 +170,9 @@ public final class Cases {
       Provenance all = conditions.and(needed);
       if (!needed.missing().isEmpty()) {
         return new Entry(type, subject, Standing.NOT_KNOWN, all, null);
+      }
+      if (leftOut) {
+        return new Entry(type, subject, Standing.LEFT_OUT, all, null);
       }
       Case fact =
           make.apply(

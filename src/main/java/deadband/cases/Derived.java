@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +67,11 @@ public final class Derived<T> {
   /** A value that is not known for want of the one at this place. */
   public static <T> Derived<T> missing(Pointer pointer) {
     return new Derived<>(null, Provenance.missing(pointer));
+  }
+
+  /** A value made of others; not known where any of them is missing. */
+  static <T> Derived<T> from(Provenance provenance, Supplier<T> make) {
+    return new Derived<>(provenance.missing().isEmpty() ? make.get() : null, provenance);
   }
 
   public boolean isKnown() {

@@ -28,6 +28,13 @@ public record Detail(
     List<List<Change>> cures,
     String basis) {
 
+  /** This detail with more to show. */
+  public Detail withEvidence(List<Measure> more) {
+    List<Measure> all = new ArrayList<>(evidence);
+    all.addAll(more);
+    return new Detail(at, observed, limit, size, List.copyOf(all), cures, basis);
+  }
+
   /** A detail about these values. */
   public static Builder at(Told<?>... values) {
     Builder builder = new Builder();

@@ -6,6 +6,8 @@ import static deadband.trade.Known.READ;
 
 import deadband.setup.Unit;
 import deadband.trade.Blending;
+import deadband.trade.CompressorTimes;
+import deadband.trade.DisinfectionCycle;
 import deadband.trade.Figure;
 import deadband.trade.Hygiene;
 import deadband.trade.Known;
@@ -84,7 +86,32 @@ public enum Limit {
       "lowest opening temperature of a class A temperature and pressure relief valve",
       "prEN 1490, abstract",
       READ),
-  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C);
+  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C),
+  STARTS_PER_HOUR("startsPerHour", CompressorTimes.STARTS_PER_HOUR),
+  TIMER_RUNS_SHARE(
+      "timerRunsShare",
+      0.5,
+      "share of a day's compressor runs that its own minimum run may keep going alone",
+      "none",
+      COMMON_PRACTICE),
+  SUN_LOST(
+      "sunLost_kWh",
+      1,
+      "sun that a clear day may export while the tank has room for it",
+      "none",
+      COMMON_PRACTICE),
+  GROWTH_BAND_TIME(
+      "growthBandTime_min",
+      120,
+      "time of a day that a store without disinfection may stand at 20 to 45 °C",
+      "none",
+      COMMON_PRACTICE),
+  CYCLE_SHARE(
+      "cycleShare",
+      DisinfectionCycle.AS_3498.treatments().get(0).share(),
+      "share of the store that a disinfection cycle should hold at its target",
+      "AS 3498, whole treatment",
+      DisinfectionCycle.AS_3498.known());
 
   private final Limits.Entry entry;
 

@@ -1,5 +1,7 @@
 package deadband.cli;
 
+import deadband.cases.DayEvidence;
+import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
@@ -77,6 +79,11 @@ final class CheckCommand implements Callable<Integer> {
   private @Nullable Path limitsFile;
 
   @Option(
+      names = "--no-day-run",
+      description = "leaves out the days that are run by default; what they tell is not judged")
+  private boolean noDayRun;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
@@ -103,7 +110,9 @@ final class CheckCommand implements Callable<Integer> {
       return Exit.UNREADABLE;
     }
     List<SetupReading> readings = readings();
-    Judge judge = new Judge(RuleBook.builtIn());
+    DayRuns runs = noDayRun ? DayRuns.none() : DayRuns.remembered();
+    runAhead(readings, runs);
+    Judge judge = new Judge(RuleBook.builtIn(), runs);
     Limits inForce = ((LimitsReading.Read) limits).limits();
     LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     Tally tally = new Tally();
@@ -114,6 +123,22 @@ final class CheckCommand implements Callable<Integer> {
     print(reports);
     closing(tally);
     return tally.exit();
+  }
+
+  /** Runs the days on a thread of their own, while the rule book loads. */
+  private static void runAhead(List<SetupReading> readings, DayRuns runs) {
+    Thread ahead =
+        new Thread(
+            () -> {
+              for (SetupReading reading : readings) {
+                if (reading instanceof SetupReading.Read read) {
+                  DayEvidence.days(read.setup(), runs);
+                }
+              }
+            },
+            "day runs");
+    ahead.setDaemon(true);
+    ahead.start();
   }
 
   private List<SetupReading> readings() {

@@ -60,6 +60,12 @@ public final class Disinfection {
       double firstDue_min,
       double sensor_mm,
       double timeAllowed_min) {
+    /** The same programme, due for the first time so long after the start of the run [min]. */
+    public Spec firstDue(double later_min) {
+      return new Spec(
+          heater, target_C, hold_min, every_days, later_min, sensor_mm, timeAllowed_min);
+    }
+
     /** No disinfection. */
     public static Spec none() {
       return new Spec(Heater.NONE, 60, 0, 1, 0, 0, 0);

@@ -38,6 +38,13 @@ public record Installation(
    */
   public record Generator(double inverter_kW, Line line) {}
 
+  /** The same installation with another disinfection programme. */
+  public Installation with(Disinfection.Spec programme) {
+    return new Installation(
+        supply, generator, sensor, diverter, immersion, relay, heatPump, backup, programme, battery,
+        charger, tank);
+  }
+
   /**
    * The shortest delay that a step must not exceed if cycles are to be counted [min]: of the
    * relay's delays, and of lag and timers where there are any; none counts as less than a minute.

@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * @param cycles counts of relay and compressor; empty where the step is longer than the shortest
  *     delay, so that no count could be trusted
  * @param heatPump_kWh electricity the compressor took
+ * @param heatPumpOnSurplus_kWh of this, taken while the compressor ran for the relay, a leftover
+ *     minimum run included
  * @param heatPumpHeat_kWh heat the compressor gave the tank
  * @param immersion_kWh electricity the immersion heater took
  * @param backup_kWh electricity the back-up heater took
@@ -36,6 +38,7 @@ public record Result(
     long steps,
     Optional<Cycles> cycles,
     double heatPump_kWh,
+    double heatPumpOnSurplus_kWh,
     double heatPumpHeat_kWh,
     double immersion_kWh,
     double backup_kWh,

@@ -1,6 +1,7 @@
 package deadband.dayrun;
 
 import deadband.trade.AverageClimate;
+import deadband.trade.HeatPumpCop;
 import deadband.trade.HotWaterUse;
 import java.time.LocalDate;
 import java.time.Year;
@@ -16,9 +17,6 @@ import java.util.stream.Stream;
  * @param source what the heat pump takes its heat from
  */
 public record Surroundings(SolarArray array, Household household, Source source) {
-  /** Ground a metre down, and ground water [°C] (common practice). */
-  public static final double GROUND_C = 10;
-
   /** Clouds of the built-in broken-cloud day. */
   private static final int PATTERN = 0;
 
@@ -84,6 +82,6 @@ public record Surroundings(SolarArray array, Household household, Source source)
   }
 
   private double source_C(int month) {
-    return source == Source.AIR ? AverageClimate.outdoor_C(month) : GROUND_C;
+    return source == Source.AIR ? AverageClimate.outdoor_C(month) : HeatPumpCop.GROUND_C.value();
   }
 }

@@ -20,6 +20,7 @@ final class Tally {
   private long steps;
   private int endedByTimer;
   private double heatPump_kWh;
+  private double heatPumpOnSurplus_kWh;
   private double heatPumpHeat_kWh;
   private double immersion_kWh;
   private double backup_kWh;
@@ -68,6 +69,7 @@ final class Tally {
 
   private void addEnergies(Step now, double step_h) {
     heatPump_kWh += now.heatPump_kW * step_h;
+    heatPumpOnSurplus_kWh += now.onSurplus ? now.heatPump_kW * step_h : 0;
     heatPumpHeat_kWh += now.heatPumpHeat_kW * step_h;
     immersion_kWh += now.immersion_kW * step_h;
     backup_kWh += now.backup_kW * step_h;
@@ -103,6 +105,7 @@ final class Tally {
         steps,
         cycles,
         heatPump_kWh,
+        heatPumpOnSurplus_kWh,
         heatPumpHeat_kWh,
         immersion_kWh,
         backup_kWh,

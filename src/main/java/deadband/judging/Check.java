@@ -10,6 +10,7 @@ import java.util.List;
  * @param topic folder of the rule book it stands in
  * @param consequence what follows where a finding is left as it is
  * @param essential whether sign-off waits for it while it is not judged, whatever its class
+ * @param askedOnAssumption whether a finding that rests on an assumption is no more than a query
  * @param causes checks whose findings may lie behind this one's
  * @param caseType the case the rule looks at
  */
@@ -18,5 +19,6 @@ public record Check(
     String topic,
     Consequence consequence,
     boolean essential,
+    boolean askedOnAssumption,
     List<String> causes,
     Class<? extends Case> caseType) {}

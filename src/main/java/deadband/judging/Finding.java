@@ -1,11 +1,13 @@
 package deadband.judging;
 
 import deadband.cases.Detail;
+import deadband.cases.Measure;
 import deadband.cases.Provenance;
 import deadband.document.Pointer;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +62,28 @@ public record Finding(
         ? new Finding(
             check, consequence, subject, detail, changes, provenance, other.key(), accepted)
         : this;
+  }
+
+  /** This finding with those of the measures that its page quotes as a day's story. */
+  Finding withEvidence(List<Measure> onDays) {
+    Set<String> quoted = onDays.isEmpty() ? Set.of() : RulePage.of(check).quotedOfDays();
+    List<Measure> more =
+        onDays.stream().filter(measure -> quoted.contains(measure.quantity())).toList();
+    return more.isEmpty()
+        ? this
+        : new Finding(
+            check,
+            consequence,
+            subject,
+            detail.withEvidence(more),
+            changes,
+            provenance,
+            causedBy,
+            accepted);
+  }
+
+  Finding causedBy(@Nullable Key cause) {
+    return new Finding(check, consequence, subject, detail, changes, provenance, cause, accepted);
   }
 
   Finding curedBy(List<Change> proven) {

@@ -1,8 +1,10 @@
 package deadband.judging;
 
 import deadband.cases.Assumption;
+import deadband.dayrun.TestDays;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything a setup was judged to be.
@@ -14,6 +16,8 @@ import java.util.List;
  * @param clear checks that found nothing, by name
  * @param clearOnAssumption checks that found nothing only on a default, by name
  * @param assumptions the defaults used, by pointer
+ * @param days what a clear day, a cloudy one and a disinfection cycle come to; empty where they
+ *     could not be run, or were left out
  * @param asOf the date against which acceptances were held
  */
 public record Judgement(
@@ -24,6 +28,7 @@ public record Judgement(
     List<Check> clear,
     List<ClearOnAssumption> clearOnAssumption,
     List<Assumption> assumptions,
+    Optional<TestDays> days,
     LocalDate asOf) {
 
   public Verdict verdict() {

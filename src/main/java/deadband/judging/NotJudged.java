@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * A check that could not be judged.
  *
- * @param missing the values without which the answer stays open
+ * @param missing the values without which the answer stays open; empty where it rests on day runs
+ *     that were left out
  * @param accepted the entry that accepts them untold, null where it is open
  */
 public record NotJudged(Check check, List<Pointer> missing, @Nullable Accepted accepted) {

@@ -6,6 +6,7 @@ import deadband.cases.Case;
 import deadband.cases.Cases;
 import deadband.cases.Detail;
 import deadband.cases.Matter;
+import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -74,6 +76,7 @@ final class Outcomes {
     return switch (entry.standing()) {
       case NOT_FITTED -> new Outcome.NotFitted();
       case DOES_NOT_ARISE -> clear(check, entry.subject(), entry.provenance().assumed());
+      case LEFT_OUT -> new Outcome.Open(entry.subject(), List.of());
       case NOT_KNOWN -> new Outcome.Open(entry.subject(), entry.provenance().missing());
       case PUT -> judged(check, Objects.requireNonNull(entry.fact()), violations);
     };
@@ -111,12 +114,14 @@ final class Outcomes {
         null);
   }
 
-  /** A hazard only on what is told and on a firm limit; else the same finding is a question. */
+  /**
+   * A hazard only on what is told and on a firm limit, what a day run shows only on what is told;
+   * else the same finding is a question.
+   */
   private static Consequence consequence(Check check, Matter matter, @Nullable Bound limit) {
-    boolean firm = matter.provenance().assumed().isEmpty() && (limit == null || limit.firm());
-    return check.consequence() == Consequence.HAZARD && !firm
-        ? Consequence.QUERY
-        : check.consequence();
+    boolean told = matter.provenance().assumed().isEmpty();
+    boolean firm = check.consequence() != Consequence.HAZARD || limit == null || limit.firm();
+    return check.askedOnAssumption() && !(told && firm) ? Consequence.QUERY : check.consequence();
   }
 
   List<Finding> findings() {
@@ -169,8 +174,9 @@ final class Outcomes {
     byCheck.forEach(
         (check, outcomes) -> {
           TreeSet<Pointer> missing = new TreeSet<>();
-          of(outcomes, Outcome.Open.class).forEach(outcome -> missing.addAll(outcome.missing()));
-          if (!missing.isEmpty()) {
+          List<Outcome.Open> unjudged = of(outcomes, Outcome.Open.class);
+          unjudged.forEach(outcome -> missing.addAll(outcome.missing()));
+          if (!unjudged.isEmpty()) {
             open.add(new NotJudged(check, List.copyOf(missing), null));
           }
         });
@@ -178,7 +184,8 @@ final class Outcomes {
   }
 
   /** Everything told apart, with these findings and checks not judged. */
-  Judgement judgement(List<Finding> findings, List<NotJudged> open, LocalDate asOf) {
+  Judgement judgement(
+      List<Finding> findings, List<NotJudged> open, Optional<TestDays> days, LocalDate asOf) {
     List<Check> notFitted = new ArrayList<>();
     List<Check> clear = new ArrayList<>();
     List<ClearOnAssumption> onAssumption = new ArrayList<>();
@@ -208,6 +215,7 @@ final class Outcomes {
         clear,
         onAssumption,
         List.copyOf(assumptions),
+        days,
         asOf);
   }
 

@@ -95,11 +95,14 @@ public final class RuleBook {
 
   private static Check check(Rule rule) {
     Map<String, Object> declared = rule.getMetaData();
+    Consequence consequence = Consequence.of(text(declared, "consequence"));
+    boolean asked = text(declared, "onAssumption").equals(Consequence.QUERY.word());
     return new Check(
         rule.getName(),
         rule.getPackageName().substring(RULES.length()),
-        Consequence.of(text(declared, "consequence")),
+        consequence,
         Boolean.parseBoolean(text(declared, "essential")),
+        asked || consequence == Consequence.HAZARD,
         names(text(declared, "causedBy")),
         caseType((RuleImpl) rule));
   }

@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The page of a check in the rule book: the one place where its words stand.
@@ -22,6 +25,11 @@ public record RulePage(String text, String says, Map<String, String> sections) {
 
   /** Heading of the section that holds the sentence into which the numbers of a finding go. */
   public static final String IN_NUMBERS = "In numbers";
+
+  /** Heading of the section that holds the sentence about what a day run shows. */
+  public static final String A_DAY = "A day";
+
+  private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
   /**
    * The page of a built-in check.
@@ -80,6 +88,20 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   /** The sentence into which the numbers of a finding go; empty where the page has none. */
   public String inNumbers() {
     return unwrapped(sections.getOrDefault(IN_NUMBERS, ""));
+  }
+
+  /** The sentence about what a day run shows; empty where the page has none. */
+  public String aDay() {
+    return unwrapped(sections.getOrDefault(A_DAY, ""));
+  }
+
+  /** The quantities of the day runs that the page quotes. */
+  Set<String> quotedOfDays() {
+    return QUANTITY
+        .matcher(aDay())
+        .results()
+        .map(result -> result.group(1))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static String unwrapped(String paragraphs) {

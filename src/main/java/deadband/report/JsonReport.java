@@ -119,6 +119,7 @@ public final class JsonReport {
           json.writeEndObject();
         });
     list(json, "assumptions", judgement.assumptions(), this::assumption);
+    new DayJson(json).days(judgement.days());
     counts();
     string(json, "asOf", judgement.asOf().toString());
     json.writeEndObject();

@@ -94,6 +94,7 @@ public final class TextReport {
     line("found", observed(detail.observed()));
     line("limit", limit(detail.limit()));
     line("so", NumberSentence.of(page.inNumbers(), measures(detail)));
+    line("a day", NumberSentence.of(page.aDay(), measures(detail)));
     line("why", page.why());
     finding.changes().forEach(change -> line("change", change(change)));
     line("basis", basis(finding));
@@ -208,6 +209,9 @@ public final class TextReport {
 
   private void tail() {
     StringBuilder tail = new StringBuilder();
+    days().forEach(day -> tail.append(entry("days", tail, day)));
+    text.append(tail.isEmpty() ? "" : "\n").append(tail);
+    tail.setLength(0);
     notJudged()
         .forEach(
             (missing, checks) -> tail.append(entry("not judged", tail, missing + ": " + checks)));
@@ -224,6 +228,19 @@ public final class TextReport {
     }
     tail.append(layout.wrapped(Layout.pad("as of", Layout.INDENT), judgement.asOf().toString()));
     text.append('\n').append(tail);
+  }
+
+  private List<String> days() {
+    List<String> lines = new ArrayList<>();
+    judgement
+        .days()
+        .ifPresent(
+            days -> {
+              lines.add(DayWords.of("clear", days.clear()));
+              lines.add(DayWords.of("cloud", days.cloud()));
+              days.cycle().ifPresent(cycle -> lines.add(DayWords.of(cycle)));
+            });
+    return lines;
   }
 
   private String entry(String label, StringBuilder before, String content) {
@@ -243,6 +260,9 @@ public final class TextReport {
   /** What is missing, a whole section by its own name alone. */
   private static String missing(NotJudged open) {
     List<Pointer> missing = open.missing();
+    if (missing.isEmpty()) {
+      return "day runs left out";
+    }
     return "no "
         + missing.stream()
             .filter(pointer -> missing.stream().noneMatch(other -> isWithin(pointer, other)))

@@ -8,6 +8,7 @@ public record Solar(
     @Described("rated power of the inverter") Told<Double> inverter_kW,
     @Described(value = "phases the inverter feeds", least = 1, most = 3, whole = true)
         Told<Double> phases,
+    @Described("phase the inverter feeds where it feeds one") Told<Phase> phase,
     @Described("most that may be exported") Told<Double> exportLimit_kW,
     @Described(value = "latitude, north positive", least = -90, most = 90)
         Told<Double> latitude_deg,

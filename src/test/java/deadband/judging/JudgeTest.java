@@ -2,6 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.document.Pointer;
 import deadband.setup.Change;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class JudgeTest {
 
-  private static final Judge JUDGE = new Judge(RuleBook.builtIn());
+  private static final Judge JUDGE = new Judge(RuleBook.builtIn(), DayRuns.remembered());
   private static final Setup NOTHING = (Setup) Shape.of(Setup.class).untold(Pointer.root());
 
   private static Setup with(Object... pointersAndValues) {

@@ -18,6 +18,7 @@ class RuleBookTest {
           "What it looks at",
           "Why it matters",
           "In numbers",
+          "A day",
           "Limits",
           "Cure",
           "What it misses",

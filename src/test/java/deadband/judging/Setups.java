@@ -2,6 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.fail;
 
+import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.document.Document;
 import deadband.document.Node;
@@ -25,7 +26,7 @@ public final class Setups {
   /** The date on which the tests judge. */
   public static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
 
-  public static final Judge JUDGE = new Judge(RuleBook.builtIn());
+  public static final Judge JUDGE = new Judge(RuleBook.builtIn(), DayRuns.remembered());
 
   private Setups() {}
 

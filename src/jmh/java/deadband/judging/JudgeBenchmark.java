@@ -1,0 +1,53 @@
+package deadband.judging;
+
+import deadband.cases.DayRuns;
+import deadband.cases.Limits;
+import deadband.reading.SetupReading;
+import deadband.setup.Change;
+import deadband.setup.Setup;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Judging a changed setup: what a try of a remedy costs, with day runs and without. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.Throughput)
+@OutputTimeUnit(TimeUnit.SECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class JudgeBenchmark {
+  private static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
+
+  private final RuleBook book = RuleBook.builtIn();
+  private final Judge quick = new Judge(book, DayRuns.none());
+  private final Setup home =
+      ((SetupReading.Read) SetupReading.ofFile(Path.of("sample-configs/good/mill-cottage.json")))
+          .setup();
+  private int turn;
+
+  /** Another stop threshold each time, so that no day is known from before. */
+  private Setup changed() {
+    double stop_kW = 0.1 + 0.000_001 * (++turn % 100_000);
+    return Change.of(home.relay().stop_kW(), stop_kW).applyTo(home);
+  }
+
+  @Benchmark
+  public Judgement withoutDays() {
+    return quick.judge(changed(), Limits.standard(), AS_OF);
+  }
+
+  @Benchmark
+  public Judgement withDays() {
+    return new Judge(book, DayRuns.remembered()).judge(changed(), Limits.standard(), AS_OF);
+  }
+}

@@ -1,0 +1,304 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.CELSIUS;
+import static deadband.setup.Unit.KILOWATT_HOUR;
+import static deadband.setup.Unit.MINUTE;
+import static deadband.setup.Unit.NONE;
+
+import deadband.dayrun.CycleRun;
+import deadband.dayrun.Result;
+import deadband.dayrun.TestDays;
+import deadband.document.Pointer;
+import deadband.setup.Disinfection;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.trade.StoredHeat;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** Cases about what the settings do in a day: a clear one, a cloudy one, a disinfection cycle. */
+final class DayCases {
+
+  private static final String BASIS = "day run, minute by minute";
+  private static final double HOURS_PER_DAY = 24;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Relay relay;
+  private final Derived<Optional<TestDays>> days;
+
+  private DayCases(Setup setup, Limits limits, DayRuns runs, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.relay = setup.relay();
+    this.days = DayModel.of(setup).map(runs::of);
+  }
+
+  static void derive(Setup setup, Limits limits, DayRuns runs, Cases cases) {
+    DayCases topic = new DayCases(setup, limits, runs, cases);
+    topic.hourlyCalls();
+    topic.timerRuns();
+    topic.surplusImport();
+    topic.sunLost();
+    topic.growthBandTime();
+    topic.cycle();
+  }
+
+  private Cases.Inquiry into(Class<? extends Case> type, Pointer subject) {
+    return cases
+        .into(type, subject)
+        .fitted(DayModel.fits(setup))
+        .where(DayModel.callsHeatPump(setup))
+        .onDays(days);
+  }
+
+  private TestDays ran() {
+    return days.get().orElseThrow();
+  }
+
+  /** The greater of what a clear and a cloudy day come to. */
+  private double worse(ToDoubleFunction<Result> quantity) {
+    return Math.max(quantity.applyAsDouble(ran().clear()), quantity.applyAsDouble(ran().cloud()));
+  }
+
+  private static Result.Cycles cycles(Result result) {
+    return result.cycles().orElseThrow();
+  }
+
+  /** Closings of the relay, which the heat pump's own timers do not hide. */
+  private void hourlyCalls() {
+    Told<Double> plate = setup.heatPump().startsPerHour();
+    double allowed = plate.optional().orElse(limits.value(Limit.STARTS_PER_HOUR));
+    into(HourlyCalls.class, relay.part().pointer())
+        .makes(
+            because -> {
+              double calls = worse(result -> cycles(result).closingsInWorstHour());
+              return new HourlyCalls(
+                  because.explained(() -> calls(calls, plate, allowed)), calls, allowed);
+            });
+  }
+
+  private Detail calls(double calls, Told<Double> plate, double allowed) {
+    return Detail.at(relay.stop_kW(), relay.start_kW(), plate)
+        .observed(Measure.of("calls in the worst hour", calls, NONE))
+        .limit(
+            plate.isTold()
+                ? Bound.told("starts an hour on the plate", allowed, NONE, plate)
+                : Bound.of("starts an hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
+        .size(calls)
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  private void timerRuns() {
+    double most = limits.value(Limit.TIMER_RUNS_SHARE);
+    into(TimerRuns.class, setup.heatPump().minimumRun_min().pointer())
+        .makes(
+            because -> {
+              double share = NONE.round(timerShare());
+              return new TimerRuns(because.explained(() -> keptGoing(share)), share, most);
+            });
+  }
+
+  /** Of the runs of both days; 0 where there are none. */
+  private double timerShare() {
+    double starts = sum(Result.Cycles::heatPumpStarts);
+    return starts == 0 ? 0 : sum(Result.Cycles::runsEndedByTimer) / starts;
+  }
+
+  private double sum(ToDoubleFunction<Result.Cycles> count) {
+    return count.applyAsDouble(cycles(ran().clear())) + count.applyAsDouble(cycles(ran().cloud()));
+  }
+
+  private Detail keptGoing(double share) {
+    return Detail.at(relay.stop_kW(), relay.start_kW(), setup.heatPump().minimumRun_min())
+        .observed(Measure.of("runs that only the timer kept going", 100 * share, "%"))
+        .limit(Bound.share("share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
+        .size(worse(result -> cycles(result).startsInWorstHour()))
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  private void surplusImport() {
+    into(SurplusImport.class, relay.part().pointer())
+        .makes(
+            because -> {
+              Result clear = ran().clear();
+              double bought_kWh = KILOWATT_HOUR.round(clear.importWhileOnSurplus_kWh());
+              double tolerated_kWh = tolerated_kWh(clear);
+              return new SurplusImport(
+                  because.explained(() -> bought(clear, bought_kWh, tolerated_kWh)),
+                  bought_kWh,
+                  tolerated_kWh);
+            });
+  }
+
+  /** What one cloud may cost, or a share of what the compressor took where that is more. */
+  private double tolerated_kWh(Result day) {
+    double share_kWh = limits.value(Limit.IMPORT_SHARE_OF_DRAW) * day.heatPumpOnSurplus_kWh();
+    return KILOWATT_HOUR.round(Math.max(limits.value(Limit.CLOUD_COST), share_kWh));
+  }
+
+  private Detail bought(Result day, double bought_kWh, double tolerated_kWh) {
+    Limit by =
+        tolerated_kWh > limits.value(Limit.CLOUD_COST)
+            ? Limit.IMPORT_SHARE_OF_DRAW
+            : Limit.CLOUD_COST;
+    double draw_kW = setup.heatPump().hotWaterInput_kW().optional().orElse(0.0);
+    return Detail.at(relay.start_kW(), relay.stop_kW())
+        .observed(Measure.of("bought on surplus in a clear day", bought_kWh, KILOWATT_HOUR))
+        .limit(Bound.of("tolerated", tolerated_kWh, limits.of(by), KILOWATT_HOUR))
+        .size(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh()))
+        .evidence(
+            Measure.of(
+                "used on surplus in a clear day", day.heatPumpOnSurplus_kWh(), KILOWATT_HOUR))
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  /** What was exported or held back, as far as the tank still had room for it. */
+  private void sunLost() {
+    double tolerated_kWh = limits.value(Limit.SUN_LOST);
+    Derived<Double> aim_C = aim_C();
+    Derived<Double> volume_L = Derived.of(setup.tank().volume_L());
+    into(SunLost.class, relay.part().pointer())
+        .given(aim_C, volume_L)
+        .makes(
+            because -> {
+              double room_kWh = room_kWh(volume_L.get(), aim_C.get());
+              Result clear = ran().clear();
+              double lost_kWh =
+                  KILOWATT_HOUR.round(
+                      Math.min(room_kWh, clear.export_kWh() + clear.curtailed_kWh()));
+              return new SunLost(
+                  because.explained(() -> lost(lost_kWh, tolerated_kWh, aim_C.get())),
+                  lost_kWh,
+                  tolerated_kWh);
+            });
+  }
+
+  /** The highest temperature to which sun may heat the tank. */
+  private Derived<Double> aim_C() {
+    Derived<Double> stop_C = Derived.of(setup.heatPump().surplus().stop_C());
+    return DayModel.isThere(setup.diverter().part().isFitted())
+        .then(
+            there ->
+                there ? stop_C.with(new TankLimit(setup).lowestOpening_C(), Math::max) : stop_C);
+  }
+
+  private double room_kWh(double volume_L, double aim_C) {
+    double warmest_C = ran().clear().tankSensor_C().max();
+    return warmest_C < aim_C ? StoredHeat.heat_kWh(volume_L, warmest_C, aim_C) : 0;
+  }
+
+  private Detail lost(double lost_kWh, double tolerated_kWh, double aim_C) {
+    Result clear = ran().clear();
+    return Detail.at(relay.start_kW(), setup.diverter().limit_C())
+        .observed(Measure.of("sun lost in a clear day", lost_kWh, KILOWATT_HOUR))
+        .limit(Bound.of("tolerated", tolerated_kWh, limits.of(Limit.SUN_LOST)))
+        .size(lost_kWh / HOURS_PER_DAY)
+        .evidence(
+            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            Measure.of("warmest the tank gets", clear.tankSensor_C().max(), CELSIUS),
+            Measure.of("tank may reach", aim_C, CELSIUS))
+        .basis(BASIS)
+        .done();
+  }
+
+  private void growthBandTime() {
+    Disinfection programme = setup.heatPump().disinfection();
+    double most_min = limits.value(Limit.GROWTH_BAND_TIME);
+    cases
+        .into(GrowthBandTime.class, setup.heatPump().everyday().part().pointer())
+        .fitted(DayModel.fits(setup))
+        .where(DayModel.callsHeatPump(setup), Derived.not(Derived.of(programme.enabled())))
+        .onDays(days)
+        .makes(
+            because -> {
+              double time_min = worse(Result::minutes20to45);
+              return new GrowthBandTime(
+                  because.explained(() -> tepid(time_min, most_min)), time_min, most_min);
+            });
+  }
+
+  private Detail tepid(double time_min, double most_min) {
+    return Detail.at(
+            setup.heatPump().everyday().start_C(), setup.heatPump().disinfection().enabled())
+        .observed(Measure.of("time at 20 to 45 °C in a day", time_min, MINUTE))
+        .limit(Bound.of("without a second look", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
+        .size(time_min / most_min - 1)
+        .basis(BASIS)
+        .done();
+  }
+
+  private void cycle() {
+    Disinfection programme = setup.heatPump().disinfection();
+    Derived<Boolean> enabled =
+        Derived.all(
+            DayModel.fits(setup),
+            Derived.of(programme.enabled()),
+            Derived.of(programme.heater()).map(heater -> heater != Disinfection.Heater.NONE));
+    cases
+        .into(CycleHold.class, programme.part().pointer())
+        .fitted(enabled)
+        .where(DayModel.callsHeatPump(setup))
+        .given(enabled)
+        .onDays(days)
+        .makes(because -> new CycleHold(because.explained(this::neverHeld), cycleRun().held()));
+    double least = limits.value(Limit.CYCLE_SHARE);
+    cases
+        .into(CycleShare.class, programme.part().pointer())
+        .fitted(enabled)
+        .where(DayModel.callsHeatPump(setup), days.map(DayCases::held))
+        .given(enabled)
+        .onDays(days)
+        .makes(
+            because -> {
+              double share = NONE.round(cycleRun().heldShare());
+              return new CycleShare(because.explained(() -> untreated(share, least)), share, least);
+            });
+  }
+
+  private CycleRun cycleRun() {
+    return ran().cycle().orElseThrow();
+  }
+
+  /** Where it is not run, what it holds is open, not settled. */
+  private static boolean held(Optional<TestDays> days) {
+    return days.flatMap(TestDays::cycle).map(CycleRun::held).orElse(true);
+  }
+
+  private Detail neverHeld() {
+    Disinfection programme = setup.heatPump().disinfection();
+    return ofCycle(
+            Detail.at(programme.target_C(), programme.hold_min(), programme.timeAllowed_min()))
+        .observed(Measure.of("hottest at the top", cycleRun().result().tankTop_C().max(), CELSIUS))
+        .size(1)
+        .done();
+  }
+
+  private Detail untreated(double share, double least) {
+    Disinfection programme = setup.heatPump().disinfection();
+    return ofCycle(Detail.at(programme.heater(), programme.sensor_mm()))
+        .observed(Measure.of("share of the store held at the target", 100 * share, "%"))
+        .limit(Bound.share("share to reach", limits.of(Limit.CYCLE_SHARE)))
+        .size(1 - share / least)
+        .done();
+  }
+
+  private Detail.Builder ofCycle(Detail.Builder detail) {
+    Result result = cycleRun().result();
+    return detail
+        .evidence(
+            Measure.of("log reduction at the top", result.logReductionTop(), ""),
+            Measure.of("log reduction at the bottom", result.logReductionBottom(), ""),
+            Measure.of("hottest at the bottom", result.tankBottom_C().max(), CELSIUS))
+        .basis("day run, minute by minute: a disinfection cycle by itself");
+  }
+}

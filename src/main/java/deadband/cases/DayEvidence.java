@@ -1,0 +1,89 @@
+package deadband.cases;
+
+import deadband.dayrun.CycleRun;
+import deadband.dayrun.Result;
+import deadband.dayrun.TestDays;
+import deadband.setup.Setup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the day runs of a setup show, as quantities that a rule page may name: each with the day it
+ * was seen on, such as {@code starts, clear day}.
+ */
+public final class DayEvidence {
+
+  private static final double MINUTES_PER_HOUR = 60;
+
+  private DayEvidence() {}
+
+  /** The days of a setup; empty where it cannot be run, or is not to be. */
+  public static Optional<TestDays> days(Setup setup, DayRuns runs) {
+    if (!DayModel.fits(setup).is(is -> is) || !DayModel.callsHeatPump(setup).is(is -> is)) {
+      return Optional.empty();
+    }
+    Derived<DayModel> model = DayModel.of(setup);
+    return model.isKnown() ? runs.of(model.get()) : Optional.empty();
+  }
+
+  /** Every quantity that they show. */
+  public static List<Measure> of(TestDays days) {
+    List<Measure> measures = new ArrayList<>();
+    add(measures, "clear day", days.clear());
+    add(measures, "cloudy day", days.cloud());
+    days.cycle().ifPresent(cycle -> add(measures, cycle));
+    return List.copyOf(measures);
+  }
+
+  private static void add(List<Measure> measures, String day, Result result) {
+    result
+        .cycles()
+        .ifPresent(
+            cycles -> {
+              measures.add(count("calls", day, cycles.relayClosings()));
+              measures.add(count("calls in the worst hour", day, cycles.closingsInWorstHour()));
+              measures.add(count("starts", day, cycles.heatPumpStarts()));
+              measures.add(count("starts in the worst hour", day, cycles.startsInWorstHour()));
+              measures.add(count("runs ended by the timer", day, cycles.runsEndedByTimer()));
+            });
+    measures.add(energy("heat pump", day, result.heatPump_kWh()));
+    measures.add(energy("immersion heater", day, result.immersion_kWh()));
+    measures.add(energy("back-up heater", day, result.backup_kWh()));
+    measures.add(energy("bought", day, result.import_kWh()));
+    measures.add(energy("bought on surplus", day, result.importWhileOnSurplus_kWh()));
+    measures.add(energy("exported", day, result.export_kWh()));
+    measures.add(energy("sun kept", day, result.solarKept_kWh()));
+    measures.add(named("hours in the growth band", day, hours(result), "h"));
+    measures.add(named("hottest at the top", day, result.tankTop_C().max(), "°C"));
+    measures.add(named("hottest at the diverter's sensor", day, result.tankSensor_C().max(), "°C"));
+  }
+
+  static double hours(Result result) {
+    return result.minutes20to45() / MINUTES_PER_HOUR;
+  }
+
+  private static void add(List<Measure> measures, CycleRun cycle) {
+    String day = "disinfection cycle";
+    measures.add(named("log reduction at the top", day, cycle.result().logReductionTop(), ""));
+    measures.add(
+        named("log reduction at the bottom", day, cycle.result().logReductionBottom(), ""));
+    measures.add(named("hottest at the top", day, cycle.result().tankTop_C().max(), "°C"));
+    measures.add(named("hottest at the bottom", day, cycle.result().tankBottom_C().max(), "°C"));
+    cycle
+        .toTarget_min()
+        .ifPresent(minutes -> measures.add(named("time to the target", day, minutes, "min")));
+  }
+
+  private static Measure count(String what, String day, int value) {
+    return named(what, day, value, "");
+  }
+
+  private static Measure energy(String what, String day, double value_kWh) {
+    return named(what, day, value_kWh, "kWh");
+  }
+
+  private static Measure named(String what, String day, double value, String unit) {
+    return Measure.of(what + ", " + day, value, unit);
+  }
+}

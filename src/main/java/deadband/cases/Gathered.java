@@ -1,0 +1,39 @@
+package deadband.cases;
+
+import deadband.setup.Told;
+import java.util.function.Supplier;
+
+/**
+ * Gathers many values into one, with the provenance of all.
+ *
+ * <pre>{@code
+ * Gathered parts = new Gathered();
+ * Derived<Double> volume = parts.with(Derived.of(tank.volume_L()));
+ * Derived<Spec> spec = parts.into(() -> new Spec(volume.get()));
+ * }</pre>
+ */
+final class Gathered {
+
+  private Provenance provenance = Provenance.NONE;
+
+  /** Adds a value; handed back to be read once all are known. */
+  <T> Derived<T> with(Derived<T> value) {
+    provenance = provenance.and(value.provenance());
+    return value;
+  }
+
+  /** Adds what is told, or its documented default. */
+  <T> Derived<T> with(Told<T> told) {
+    return with(Derived.of(told));
+  }
+
+  /** Adds what is told, or else what this day run takes in its stead. */
+  <T> Derived<T> with(Told<T> told, T taken, String basis) {
+    return with(Derived.of(told).or(Derived.assumed(told.pointer(), taken, basis)));
+  }
+
+  /** What they make; not known where any of them is missing. */
+  <T> Derived<T> into(Supplier<T> make) {
+    return Derived.from(provenance, make);
+  }
+}

@@ -1,0 +1,237 @@
+package deadband.cases;
+
+import deadband.dayrun.BackupHeater;
+import deadband.dayrun.Counted;
+import deadband.dayrun.Disinfection;
+import deadband.dayrun.HeatPump;
+import deadband.dayrun.Performance;
+import deadband.dayrun.Relay;
+import deadband.dayrun.Window;
+import deadband.setup.ClockWindow;
+import deadband.setup.HeatPump.Source;
+import deadband.setup.Programme;
+import deadband.setup.Setup;
+import deadband.trade.HeatPumpCop;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The relay, the heat pump it calls, and the heat pump's helpers as the day run takes them. */
+final class ModelledHeatPump {
+
+  /** Air at which a heat pump's plate is read [°C]: EN 14511, from memory. */
+  private static final double PLATE_AIR_C = 7;
+
+  /** A compressor that is told no limit reaches so far above its highest programme [K]. */
+  private static final double OUT_OF_THE_WAY_K = 10;
+
+  private static final double LONGEST_MIN = 1440;
+  private static final String USUAL = "common practice, for the day run only";
+
+  private final Setup setup;
+  private final deadband.setup.HeatPump pump;
+  private final ModelledPower power;
+  private final ModelledTank tank;
+
+  ModelledHeatPump(Setup setup, ModelledPower power, ModelledTank tank) {
+    this.setup = setup;
+    this.pump = setup.heatPump();
+    this.power = power;
+    this.tank = tank;
+  }
+
+  Derived<Relay.Spec> relay() {
+    deadband.setup.Relay relay = setup.relay();
+    Gathered parts = new Gathered();
+    var counts = parts.with(relay.counts());
+    var start_kW = parts.with(relay.start_kW());
+    var stop_kW = parts.with(relay.stop_kW());
+    var startDelay_min = parts.with(relay.startDelay_min());
+    var stopDelay_min = parts.with(relay.stopDelay_min());
+    return parts.into(
+        () ->
+            new Relay.Spec(
+                counted(counts.get()),
+                start_kW.get(),
+                stop_kW.get(),
+                startDelay_min.get(),
+                stopDelay_min.get()));
+  }
+
+  private static Set<Counted> counted(List<deadband.setup.Relay.Counts> counts) {
+    return counts.stream()
+        .map(
+            power ->
+                switch (power) {
+                  case EXPORT -> Counted.EXPORT;
+                  case IMMERSION -> Counted.IMMERSION;
+                  case HEAT_PUMP -> Counted.HEAT_PUMP;
+                  case BATTERY -> Counted.BATTERY;
+                })
+        .collect(Collectors.toSet());
+  }
+
+  Derived<HeatPump.Spec> heatPump() {
+    Gathered parts = new Gathered();
+    var lag_min = parts.with(pump.startLag_min());
+    var run_min = parts.with(pump.minimumRun_min());
+    var off_min = parts.with(pump.minimumOff_min());
+    var sensor_mm = parts.with(tank.sensor_mm(pump.sensor_mm()));
+    var everyday = parts.with(programme(pump.everyday()));
+    var surplus = parts.with(programme(pump.surplus()));
+    var line = parts.with(power.line(Derived.of(pump.phases()), pump.phase()));
+    var performance = parts.with(performance());
+    return parts.into(
+        () ->
+            new HeatPump.Spec(
+                lag_min.get(),
+                run_min.get(),
+                off_min.get(),
+                sensor_mm.get(),
+                everyday.get(),
+                surplus.get(),
+                line.get(),
+                performance.get()));
+  }
+
+  private static Derived<HeatPump.Programme> programme(Programme told) {
+    Gathered parts = new Gathered();
+    var start_C = parts.with(told.start_C());
+    var stop_C = parts.with(told.stop_C());
+    var blocked = parts.with(told.blocked(), List.<ClockWindow>of(), USUAL);
+    return parts.into(
+        () ->
+            new HeatPump.Programme(
+                start_C.get(),
+                stop_C.get(),
+                blocked.get().stream().map(w -> new Window(w.from_min(), w.until_min())).toList()));
+  }
+
+  Derived<Source> source() {
+    return Derived.of(pump.source())
+        .or(Derived.assumed(pump.source().pointer(), Source.AIR, USUAL));
+  }
+
+  private Derived<Performance.Spec> performance() {
+    Gathered parts = new Gathered();
+    var fit = parts.with(source().map(ModelledHeatPump::fit));
+    var stop_C = parts.with(pump.surplus().stop_C());
+    var flow_K =
+        parts.with(DayModel.above(0, Derived.of(pump.flowAboveTank_K()), pump.flowAboveTank_K()));
+    var most_kW =
+        parts.with(DayModel.above(0, Derived.of(pump.hotWaterInput_kW()), pump.hotWaterInput_kW()));
+    var least_kW = parts.with(leastInput_kW(most_kW));
+    var reach_C = parts.with(reach_C(stop_C, flow_K));
+    var copAtTop = parts.into(() -> copAtTop(fit.get(), stop_C.get() + flow_K.get()));
+    var output_kW =
+        parts.with(DayModel.above(0, output_kW(most_kW, copAtTop), pump.hotWaterOutput_kW()));
+    return parts.into(
+        () ->
+            new Performance.Spec(
+                fit.get(),
+                output_kW.get() / most_kW.get() / copAtTop.get(),
+                Math.min(least_kW.get(), most_kW.get()),
+                most_kW.get(),
+                stop_C.get(),
+                reach_C.get(),
+                flow_K.get()));
+  }
+
+  private Derived<Double> leastInput_kW(Derived<Double> most_kW) {
+    return Derived.of(pump.minimumInput_kW())
+        .or(
+            most_kW.then(
+                most ->
+                    Derived.assumed(
+                        pump.minimumInput_kW().pointer(), most, "taken not to turn down")));
+  }
+
+  private Derived<Double> reach_C(Derived<Double> stop_C, Derived<Double> flow_K) {
+    return Derived.of(pump.maximumFlow_C())
+        .or(
+            stop_C
+                .with(flow_K, (stop, above) -> stop + above + OUT_OF_THE_WAY_K)
+                .then(
+                    flow ->
+                        Derived.assumed(
+                            pump.maximumFlow_C().pointer(), flow, "taken to reach its programme")));
+  }
+
+  private Derived<Double> output_kW(Derived<Double> most_kW, Derived<Double> copAtTop) {
+    return Derived.of(pump.hotWaterOutput_kW())
+        .or(
+            most_kW
+                .with(
+                    copAtTop,
+                    (most, cop) -> Math.round(10 * most * HeatPumpCop.inTheField(cop)) / 10.0)
+                .then(
+                    heat ->
+                        Derived.assumed(
+                            pump.hotWaterOutput_kW().pointer(),
+                            heat,
+                            "Ruhnau et al. 2019, in the field")));
+  }
+
+  private static HeatPumpCop.Fit fit(Source source) {
+    return switch (source) {
+      case AIR -> HeatPumpCop.Fit.RUHNAU_AIR;
+      case GROUND -> HeatPumpCop.Fit.RUHNAU_GROUND;
+      case WATER -> HeatPumpCop.Fit.RUHNAU_WATER;
+    };
+  }
+
+  private static double copAtTop(HeatPumpCop.Fit fit, double flow_C) {
+    double source_C =
+        fit == HeatPumpCop.Fit.RUHNAU_AIR ? PLATE_AIR_C : HeatPumpCop.GROUND_C.value();
+    return fit.copClamped(flow_C - source_C);
+  }
+
+  Derived<BackupHeater.Spec> backup() {
+    return DayModel.isThere(pump.backupHeater().part().isFitted())
+        .then(there -> there ? fittedBackup() : Derived.constant(BackupHeater.Spec.none()));
+  }
+
+  private Derived<BackupHeater.Spec> fittedBackup() {
+    Gathered parts = new Gathered();
+    var power_kW = parts.with(pump.backupHeater().power_kW());
+    var joins = parts.with(pump.backupHeater().allowedOnSurplus());
+    return parts.into(() -> new BackupHeater.Spec(power_kW.get(), joins.get()));
+  }
+
+  /** The disinfection programme; none where it is off or nothing is told of it. */
+  Derived<Disinfection.Spec> disinfection() {
+    return DayModel.isThere(pump.disinfection().enabled())
+        .then(enabled -> enabled ? enabled() : Derived.constant(Disinfection.Spec.none()));
+  }
+
+  private Derived<Disinfection.Spec> enabled() {
+    deadband.setup.Disinfection told = pump.disinfection();
+    Gathered parts = new Gathered();
+    var heater = parts.with(told.heater());
+    var target_C = parts.with(told.target_C());
+    var hold_min = parts.with(told.hold_min());
+    var every_days = parts.with(told.every_days());
+    var sensor_mm = parts.with(Derived.of(told.sensor_mm()).or(tank.sensor_mm(pump.sensor_mm())));
+    var allowed_min =
+        parts.with(told.timeAllowed_min(), LONGEST_MIN, "not told: no limit in the day run");
+    return parts.into(
+        () ->
+            new Disinfection.Spec(
+                heater(heater.get()),
+                target_C.get(),
+                hold_min.get(),
+                every_days.get(),
+                0,
+                sensor_mm.get(),
+                allowed_min.get()));
+  }
+
+  private static Disinfection.Heater heater(deadband.setup.Disinfection.Heater told) {
+    return switch (told) {
+      case IMMERSION -> Disinfection.Heater.IMMERSION;
+      case HEAT_PUMP -> Disinfection.Heater.HEAT_PUMP;
+      case BACKUP_HEATER -> Disinfection.Heater.BACKUP_HEATER;
+      case NONE -> Disinfection.Heater.NONE;
+    };
+  }
+}

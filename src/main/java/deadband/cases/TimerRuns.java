@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** The share of the compressor's runs that nothing but its own minimum run kept going. */
+public record TimerRuns(Matter matter, double share, double most) implements Case {}

@@ -1,0 +1,33 @@
+package deadband.dayrun;
+
+import java.util.Optional;
+
+/**
+ * What the days on which a setup is judged come to.
+ *
+ * @param clear the built-in clear day
+ * @param cloud the built-in day of broken cloud
+ * @param cycle the disinfection cycle by itself; empty where nothing disinfects
+ */
+public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle) {
+
+  /**
+   * Runs them, minute by minute.
+   *
+   * @param installation without disinfection
+   * @param cycle the disinfection programme
+   */
+  public static TestDays of(
+      Installation installation, Surroundings surroundings, Disinfection.Spec cycle) {
+    return new TestDays(
+        result(installation, surroundings.clear(surroundings.springDate())),
+        result(installation, surroundings.cloud(surroundings.springDate())),
+        cycle.heater() == Disinfection.Heater.NONE
+            ? Optional.empty()
+            : Optional.of(CycleRun.of(installation, surroundings, cycle)));
+  }
+
+  private static Result result(Installation installation, Day day) {
+    return DayRun.of(installation, StepLength.MINUTE).through(day).result();
+  }
+}
