@@ -141,11 +141,13 @@ final class HeaterWiring {
                 carries_A,
                 CableRating.CAPACITY_TABLE + ", from memory")
             : Derived.constant(carries_A);
-    return carries.map(value -> tabled("cable carries", value, CableRating.CAPACITY_TABLE, known));
-  }
-
-  private static Bound tabled(String quantity, double value_A, String table, Known known) {
-    return Bound.sourced(Measure.of(quantity, value_A, AMPERE), table, table, known);
+    return carries.map(
+        value ->
+            Bound.sourced(
+                Measure.of("cable carries", value, AMPERE),
+                "capacity of the cable",
+                CableRating.CAPACITY_TABLE,
+                known));
   }
 
   private Detail overloads(Bound cable) {
@@ -317,11 +319,15 @@ final class HeaterWiring {
   }
 
   private Derived<Bound> tabledFlex(OptionalDouble rating_A) {
-    return rating_A.isPresent()
-        ? Derived.constant(
-            tabled(
-                "flex carries", rating_A.getAsDouble(), CableRating.FLEX_TABLE, Known.SECOND_HAND))
-        : Derived.missing(circuit.flexRating_A().pointer());
+    if (rating_A.isEmpty()) {
+      return Derived.missing(circuit.flexRating_A().pointer());
+    }
+    return Derived.constant(
+        Bound.sourced(
+            Measure.of("flex carries", rating_A.getAsDouble(), AMPERE),
+            "rating of the flex",
+            CableRating.FLEX_TABLE,
+            Known.SECOND_HAND));
   }
 
   private Detail thin(double current_A, Bound flex) {

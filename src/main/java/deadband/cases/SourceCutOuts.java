@@ -58,7 +58,7 @@ final class SourceCutOuts {
     Measure devices = Measure.of(what, SafetyChain.INDEPENDENT_DEVICES.value(), Unit.NONE);
     String source = SafetyChain.INDEPENDENT_DEVICES.source();
     return british
-        ? Bound.sourced(devices, source, source, SafetyChain.INDEPENDENT_DEVICES.known())
-        : Bound.sourced(devices, source, source + "; elsewhere from memory", Known.MEMORY);
+        ? Bound.sourced(devices, "two devices", source, SafetyChain.INDEPENDENT_DEVICES.known())
+        : Bound.sourced(devices, "two devices", source + "; elsewhere from memory", Known.MEMORY);
   }
 }
