@@ -29,8 +29,6 @@ import java.util.OptionalDouble;
  */
 final class HeaterWiring {
 
-  private static final String BRITAIN = "GB";
-
   private final Setup setup;
   private final Limits limits;
   private final Cases cases;
@@ -87,16 +85,8 @@ final class HeaterWiring {
 
   /** Whether the British tables hold here; where they do not, what they give must be told. */
   private Derived<Boolean> byBritishTable(Told<Double> instead) {
-    return Derived.of(setup.site().country())
-        .then(
-            country ->
-                country.code().equals(BRITAIN)
-                    ? Derived.constant(true)
-                    : Derived.missing(instead.pointer()));
-  }
-
-  private boolean isBritish() {
-    return setup.site().country().optional().filter(c -> c.code().equals(BRITAIN)).isPresent();
+    return BritishText.holds(setup)
+        .then(holds -> holds ? Derived.constant(true) : Derived.missing(instead.pointer()));
   }
 
   private void breakerOverCable() {
@@ -202,20 +192,14 @@ final class HeaterWiring {
     double perMetre_V = HeaterCircuit.voltDrop_V(size, current_A(voltage_V()).get(), 1);
     return Detail.at(circuit.length_m(), circuit.cable_mm2())
         .observed(Measure.of("volt drop", drop_V, VOLT))
-        .limit(boundAtHome(Limit.VOLT_DROP_SHARE, Measure.of("volt drop at most", most_V, VOLT)))
+        .limit(
+            BritishText.bound(
+                setup,
+                Measure.of("volt drop at most", most_V, VOLT),
+                limits.of(Limit.VOLT_DROP_SHARE)))
         .evidence(Measure.of("longest run of this cable", most_V / perMetre_V, METRE))
         .basis("mV/A/m of the cable, current and length")
         .done();
-  }
-
-  /** A limit of a British text, or one that the site itself sets; from memory elsewhere. */
-  private Bound boundAtHome(Limit limit, Measure measure) {
-    Limits.Entry entry = limits.of(limit);
-    boolean holds = isBritish() || entry.known() == Known.READ;
-    return holds
-        ? Bound.sourced(measure, entry.name(), entry.source(), entry.known())
-        : Bound.sourced(
-            measure, entry.name(), entry.source() + "; elsewhere from memory", Known.MEMORY);
   }
 
   private void current() {
@@ -271,7 +255,7 @@ final class HeaterWiring {
     Measure limit = Measure.of("own circuit above", from_L, LITRE);
     Detail.Builder detail =
         Detail.at(circuit.ownCircuit(), setup.tank().volume_L())
-            .limit(boundAtHome(Limit.OWN_CIRCUIT_ABOVE, limit));
+            .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)));
     setup
         .tank()
         .volume_L()

@@ -5,10 +5,14 @@ import deadband.setup.Immersion;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.setup.Unit;
+import deadband.trade.Figure;
 import deadband.trade.Known;
 import deadband.trade.SafetyChain;
 
-/** Cases about the non-self-resetting cut-out that each heat source of an unvented store needs. */
+/**
+ * Cases about the non-self-resetting cut-out of each heat source: an immersion heater needs one in
+ * any store, a coil in an unvented one.
+ */
 final class SourceCutOuts {
 
   private final Setup setup;
@@ -21,24 +25,35 @@ final class SourceCutOuts {
 
   static void derive(Setup setup, Cases cases) {
     SourceCutOuts topic = new SourceCutOuts(setup, cases);
-    Immersion element = setup.immersion();
-    topic.source(element.ownCutOut(), element.cutOut_C(), Derived.of(element.part().isFitted()));
-    Coil coil = setup.tank().coil();
-    topic.source(
-        coil.ownCutOut(),
-        coil.cutOut_C(),
-        Derived.all(
-            Derived.of(coil.part().isFitted()), Derived.of(setup.heatPump().part().isFitted())));
+    topic.element();
+    topic.coil();
   }
 
-  private void source(Told<Boolean> own, Told<Double> cutOut_C, Derived<Boolean> fitted) {
-    Derived<Boolean> present = present(own, cutOut_C);
+  private void element() {
+    Immersion element = setup.immersion();
+    Derived<Boolean> present = present(element.ownCutOut(), element.cutOut_C());
     cases
-        .into(SourceCutOut.class, own.pointer())
-        .fitted(fitted)
+        .into(SourceCutOut.class, element.ownCutOut().pointer())
+        .fitted(Derived.of(element.part().isFitted()))
+        .given(present)
+        .makes(
+            because ->
+                new SourceCutOut(
+                    because.explained(() -> lacking(element.ownCutOut())), present.get()));
+  }
+
+  private void coil() {
+    Coil coil = setup.tank().coil();
+    Derived<Boolean> present = present(coil.ownCutOut(), coil.cutOut_C());
+    cases
+        .into(SourceCutOut.class, coil.ownCutOut().pointer())
+        .fitted(Derived.of(coil.part().isFitted()), Derived.of(setup.heatPump().part().isFitted()))
         .where(Derived.of(setup.tank().unvented()))
         .given(present)
-        .makes(because -> new SourceCutOut(because.explained(() -> lacking(own)), present.get()));
+        .makes(
+            because ->
+                new SourceCutOut(
+                    because.explained(() -> lacking(coil.ownCutOut())), present.get()));
   }
 
   /** A temperature at which a cut-out acts says that there is one. */
@@ -50,15 +65,20 @@ final class SourceCutOuts {
     return Detail.at(own, setup.tank().unvented()).limit(devices()).done();
   }
 
-  /** British regulation carries a hazard at home; elsewhere the same is asked. */
+  /** Regulation asks for it in an unvented store; for an open one it is remembered. */
   private Bound devices() {
-    boolean british =
-        setup.site().country().optional().filter(c -> c.code().equals("GB")).isPresent();
-    String what = SafetyChain.INDEPENDENT_DEVICES.what();
-    Measure devices = Measure.of(what, SafetyChain.INDEPENDENT_DEVICES.value(), Unit.NONE);
-    String source = SafetyChain.INDEPENDENT_DEVICES.source();
-    return british
-        ? Bound.sourced(devices, "two devices", source, SafetyChain.INDEPENDENT_DEVICES.known())
-        : Bound.sourced(devices, "two devices", source + "; elsewhere from memory", Known.MEMORY);
+    Figure devices = SafetyChain.INDEPENDENT_DEVICES;
+    return setup.tank().unvented().says(true)
+        ? BritishText.bound(
+            setup,
+            Measure.of(devices.what(), devices.value(), Unit.NONE),
+            "cut-out",
+            devices.source(),
+            devices.known())
+        : Bound.sourced(
+            Measure.of("cut-out of an immersion heater", 1, Unit.NONE),
+            "cut-out",
+            "EN 60335-2-73, from memory",
+            Known.MEMORY);
   }
 }
