@@ -57,6 +57,21 @@ final class BarrierLadder {
   }
 
   private Derived<Boolean> coilIsGuarded() {
+    return lacks(tank.coil().ownCutOut()) ? Derived.of(tank.coil().ownCutOut()) : coilNeedsCutOut();
+  }
+
+  /** A cut-out that is told not to be there stands in no order; its absence is found elsewhere. */
+  private static boolean lacks(Told<Boolean> ownCutOut) {
+    return ownCutOut.says(false);
+  }
+
+  private Derived<Boolean> elementIsGuarded() {
+    return lacks(immersion.ownCutOut())
+        ? Derived.of(immersion.ownCutOut())
+        : Derived.constant(true);
+  }
+
+  private Derived<Boolean> coilNeedsCutOut() {
     return Derived.of(tank.coil().cutOut_C()).map(told -> true).or(Derived.of(tank.unvented()));
   }
 
@@ -116,8 +131,9 @@ final class BarrierLadder {
     Rung cutOut = Rung.of("immersion cut-out", immersion.cutOut_C());
     pair(thermostat, cutOut)
         .fitted(elementFitted())
+        .where(elementIsGuarded())
         .makes(because -> fact(because, thermostat, cutOut, List.of(clearOf(cutOut))));
-    beforeRelief(elementFitted(), Derived.constant(true), cutOut);
+    beforeRelief(elementFitted(), elementIsGuarded(), cutOut);
   }
 
   private void coilPairs() {
@@ -251,7 +267,7 @@ final class BarrierLadder {
   }
 
   private void margins() {
-    margin(elementFitted(), Derived.constant(true), immersion.cutOut_C());
+    margin(elementFitted(), elementIsGuarded(), immersion.cutOut_C());
     margin(coilFitted(), coilIsGuarded(), tank.coil().cutOut_C());
   }
 

@@ -37,6 +37,11 @@ public final class Cases {
     DisinfectionCare.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
     MeteringInputs.derive(setup, cases);
+    CallWiring.derive(setup, limits, cases);
+    HeaterWiring.derive(setup, limits, cases);
+    SourceCutOuts.derive(setup, cases);
+    TankSensing.derive(setup, limits, cases);
+    HouseRunning.derive(setup, limits, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);
     DayCases.derive(setup, limits, runs, cases);

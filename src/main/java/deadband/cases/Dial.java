@@ -1,11 +1,17 @@
 package deadband.cases;
 
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
 /** Values as a dial accepts them, rounded to the side that is safe. */
 final class Dial {
 
   private static final double STEPS_PER_KW = 10;
   private static final double STEPS_PER_K = 2;
   private static final double TINY = 1e-9;
+
+  /** Preferred ratings of small breakers, IEC 60898-1 (from memory). */
+  private static final double[] BREAKERS_A = {6, 10, 13, 16, 20, 25, 32, 40, 50, 63};
 
   private Dial() {}
 
@@ -27,5 +33,15 @@ final class Dial {
   /** The nearest half degree at or below. */
   static double down_C(double temperature_C) {
     return Math.floor(temperature_C * STEPS_PER_K + TINY) / STEPS_PER_K;
+  }
+
+  /** The smallest breaker that carries a current. */
+  static OptionalDouble breakerUp_A(double current_A) {
+    return Arrays.stream(BREAKERS_A).filter(breaker_A -> breaker_A >= current_A).findFirst();
+  }
+
+  /** The largest breaker that is not above a current. */
+  static OptionalDouble breakerDown_A(double current_A) {
+    return Arrays.stream(BREAKERS_A).filter(breaker_A -> breaker_A <= current_A).max();
   }
 }

@@ -2,6 +2,7 @@ package deadband.cases;
 
 import static deadband.trade.Known.COMMON_PRACTICE;
 import static deadband.trade.Known.DERIVED;
+import static deadband.trade.Known.MEMORY;
 import static deadband.trade.Known.READ;
 
 import deadband.setup.Unit;
@@ -9,10 +10,12 @@ import deadband.trade.Blending;
 import deadband.trade.CompressorTimes;
 import deadband.trade.DisinfectionCycle;
 import deadband.trade.Figure;
+import deadband.trade.HeaterCircuit;
 import deadband.trade.Hygiene;
 import deadband.trade.Known;
 import deadband.trade.SafetyChain;
 import deadband.trade.Scald;
+import deadband.trade.SignalContact;
 import java.util.Optional;
 
 /** The limits of the rule book. Each name carries its unit; a limits file uses the same names. */
@@ -111,7 +114,34 @@ public enum Limit {
       DisinfectionCycle.AS_3498.treatments().get(0).share(),
       "share of the store that a disinfection cycle should hold at its target",
       "AS 3498, whole treatment",
-      DisinfectionCycle.AS_3498.known());
+      DisinfectionCycle.AS_3498.known()),
+  SG_READY_HOLD("sgReadyHold_min", SignalContact.SG_READY_HOLD_MIN),
+  VOLT_DROP_SHARE("voltDropShare", HeaterCircuit.VOLT_DROP_SHARE),
+  OWN_CIRCUIT_ABOVE("ownCircuitAbove_L", HeaterCircuit.OWN_CIRCUIT_ABOVE_L),
+  LEAD_ASSUMED(
+      "leadAssumed_ohm",
+      5,
+      "resistance taken for the leads of a tank sensor where it is not told: 30 m of pair",
+      "none",
+      COMMON_PRACTICE),
+  CLOCK_ERROR(
+      "clockError_min",
+      15,
+      "how far the clock of a controller may be off",
+      "none",
+      COMMON_PRACTICE),
+  TOP_UP_AFTER_RUN(
+      "topUpAfterRun_min",
+      60,
+      "time after a run of the heat pump within which a timed top-up follows it",
+      "none",
+      COMMON_PRACTICE),
+  CIRCULATION_RUNS(
+      "circulationRuns_min",
+      960,
+      "time a day that a secondary circulation runs where it rests eight hours",
+      "DVGW W 551, the longest rest it lets",
+      MEMORY);
 
   private final Limits.Entry entry;
 

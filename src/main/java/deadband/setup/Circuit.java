@@ -12,7 +12,11 @@ public record Circuit(
     @Described("whether the flexible cord is heat-resistant") Told<Boolean> flexHeatResistant,
     @Described("whether a second switch can feed the element around the diverter")
         Told<Boolean> secondSwitch,
-    @Described("type of the residual-current device") Told<RcdType> rcdType) {
+    @Described("type of the residual-current device") Told<RcdType> rcdType,
+    @Described("current the cable carries as installed, by the tables that hold there")
+        Told<Double> cableRating_A,
+    @Described("current the flexible cord carries, by the tables that hold there")
+        Told<Double> flexRating_A) {
 
   /** Reference method of installation of a cable. */
   public enum Method implements Choice {

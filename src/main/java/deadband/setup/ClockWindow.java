@@ -28,6 +28,14 @@ public record ClockWindow(int from_min, int until_min) {
     return 60 * Integer.parseInt(matcher.group(group)) + Integer.parseInt(matcher.group(group + 1));
   }
 
+  /** Whether a minute of the day lies inside; a window that ends where it begins is a whole day. */
+  public boolean holds(int minuteOfDay) {
+    if (from_min < until_min) {
+      return from_min <= minuteOfDay && minuteOfDay < until_min;
+    }
+    return from_min <= minuteOfDay || minuteOfDay < until_min;
+  }
+
   @Override
   public String toString() {
     return clock(from_min) + "-" + clock(until_min);

@@ -1,5 +1,7 @@
 package deadband.setup;
 
+import java.util.List;
+
 /** The immersion heater. */
 @Equipment
 public record Immersion(
@@ -9,4 +11,7 @@ public record Immersion(
     @Described("height of the element above the base of the tank") Told<Double> height_mm,
     @Described("setting of its own thermostat") Told<Double> thermostat_C,
     @Described("non-self-resetting cut-out of the element") Told<Double> cutOut_C,
-    @Described("the circuit that feeds it") Circuit circuit) {}
+    @Described("the circuit that feeds it") Circuit circuit,
+    @Described("whether it has a non-self-resetting cut-out of its own") Told<Boolean> ownCutOut,
+    @Described("times of day at which a timer feeds it from the grid")
+        Told<List<ClockWindow>> timed) {}

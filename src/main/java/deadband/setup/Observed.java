@@ -7,7 +7,13 @@ public record Observed(
         Told<Double> startsPerHour,
     @Described("length of a typical run") Told<Double> typicalRun_min,
     @Described("length of a typical pause") Told<Double> typicalPause_min,
-    @Described("weather in which it was seen") Told<Weather> weather) {
+    @Described("weather in which it was seen") Told<Weather> weather,
+    @Described(
+            value = "how far the clock furthest out is off, ahead positive",
+            least = -1440,
+            most = 1440)
+        Told<Double> clockError_min,
+    @Described("hottest water at a tap that is not blended") Told<Double> tap_C) {
 
   /** The weather in which it was observed. */
   public enum Weather implements Choice {

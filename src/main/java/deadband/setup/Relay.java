@@ -16,7 +16,8 @@ public record Relay(
     @Described("time below the stop before it opens") Told<Double> stopDelay_min,
     @Described("contact at rest") Told<Contact> contact,
     @Described("whether the contact is volt-free") Told<Boolean> voltFree,
-    @Described("whether its wiring is kept apart from mains") Told<Boolean> segregated) {
+    @Described("whether its wiring is kept apart from mains") Told<Boolean> segregated,
+    @Described("whether it is declared on the form of the installation") Told<Boolean> declared) {
 
   /** What the relay calls. */
   public enum Drives implements Choice {

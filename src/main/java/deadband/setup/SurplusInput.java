@@ -12,12 +12,16 @@ public record SurplusInput(
     @Described("time a call must last at least") Told<Double> hold_min,
     @Described("whether the call raises room heating too") Told<Boolean> alsoHeatsRooms,
     @Described(value = "SG Ready state the call selects", least = 1, most = 4, whole = true)
-        Told<Double> sgReadyState) {
+        Told<Double> sgReadyState,
+    @Described("whether a call over the network ends when the link is lost")
+        Told<Boolean> endsOnLinkLoss) {
 
   /** The way a call travels. */
   public enum Via implements Choice {
     CONTACT,
-    NETWORK
+    NETWORK,
+    /** The relay switches the heat pump's supply instead. */
+    SUPPLY
   }
 
   /** What the heat pump takes a closed contact for. */

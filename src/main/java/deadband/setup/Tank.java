@@ -1,5 +1,7 @@
 package deadband.setup;
 
+import java.util.List;
+
 /** The hot water tank. */
 @Equipment
 public record Tank(
@@ -11,4 +13,6 @@ public record Tank(
     @Described("opening temperature of the temperature and pressure relief valve")
         Told<Double> relief_C,
     @Described("whether a secondary circulation runs") Told<Boolean> circulation,
-    @Described("the coil the heat pump heats through") Coil coil) {}
+    @Described("the coil the heat pump heats through") Coil coil,
+    @Described("times of day at which the secondary circulation runs")
+        Told<List<ClockWindow>> circulationTimes) {}

@@ -12,7 +12,8 @@ public record TankSensor(
     @Described("whether it sits in a pocket") Told<Boolean> inPocket,
     @Described("resistance measured at its ends") Told<Double> measured_ohm,
     @Described("resistance of its leads") Told<Double> lead_ohm,
-    @Described("temperature displayed at the same time") Told<Double> displayed_C) {
+    @Described("temperature displayed at the same time") Told<Double> displayed_C,
+    @Described("whether it is declared on the form of the installation") Told<Boolean> declared) {
 
   /** The sensing element. */
   public enum Element implements Choice {

@@ -1,5 +1,8 @@
 package deadband.trade;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,6 +14,12 @@ import java.util.OptionalDouble;
  * decides.
  */
 public final class CableRating {
+  /** Where the capacities of the cables come from. */
+  public static final String CAPACITY_TABLE = "BS 7671 Table 4D5";
+
+  /** Where the ratings of the flexible cords come from. */
+  public static final String FLEX_TABLE = "BS 7671 Table 4F3A";
+
   private CableRating() {}
 
   /** Conductor sizes. */
@@ -44,12 +53,22 @@ public final class CableRating {
      * @throws IllegalArgumentException where the table does not have it
      */
     public static Size of(double size_mm2) {
-      for (Size size : values()) {
-        if (size.size_mm2 == size_mm2) {
-          return size;
-        }
-      }
-      throw new IllegalArgumentException(size_mm2 + " mm² is not one of 1.5, 2.5, 4, 6 mm²");
+      return find(size_mm2)
+          .orElseThrow(
+              () ->
+                  new IllegalArgumentException(size_mm2 + " mm² is not one of 1.5, 2.5, 4, 6 mm²"));
+    }
+
+    /** Size by its cross-section [mm²]; empty where the table does not have it. */
+    public static Optional<Size> find(double size_mm2) {
+      return Arrays.stream(values()).filter(size -> size.size_mm2 == size_mm2).findFirst();
+    }
+
+    /** Largest size of the table that is not above a cross-section [mm²]; empty below them all. */
+    public static Optional<Size> largestUpTo(double size_mm2) {
+      return Arrays.stream(values())
+          .filter(size -> size.size_mm2 <= size_mm2)
+          .max(Comparator.comparingDouble(Size::size_mm2));
     }
   }
 

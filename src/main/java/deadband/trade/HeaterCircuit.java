@@ -71,6 +71,31 @@ public final class HeaterCircuit {
   }
 
   /**
+   * Voltage between two phases of a three-phase supply, √3·V.
+   *
+   * @param voltage_V voltage between phase and neutral V [V], 0 or more
+   * @return [V]
+   */
+  public static double betweenPhases_V(double voltage_V) {
+    return Math.sqrt(3) * Require.notNegative("voltage_V", voltage_V);
+  }
+
+  /**
+   * Highest voltage that the supply may keep: a tenth above nominal. A voltage within a tenth of
+   * 230 V is taken for a measured one on a supply of 230 V nominal (IEC 60038, from memory; in
+   * Great Britain SI 1994/3021, read); any other is taken for nominal.
+   *
+   * @param voltage_V voltage told of the site [V], positive
+   * @return [V]
+   */
+  public static double highest_V(double voltage_V) {
+    double usual_V = DECLARED_VOLTAGE_V.value();
+    double share = VOLTAGE_UP_SHARE.value();
+    boolean usual = Math.abs(Require.positive("voltage_V", voltage_V) - usual_V) <= share * usual_V;
+    return (usual ? usual_V : voltage_V) * (1 + share);
+  }
+
+  /**
    * Volt drop of a two-core cable, ΔV = (mV/A/m)·I·L/1000.
    *
    * @param size size of the cable

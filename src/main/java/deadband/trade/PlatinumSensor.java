@@ -148,9 +148,25 @@ public final class PlatinumSensor {
       double displayed_C,
       ToleranceClass tolerance,
       double lead_ohm) {
+    return reading(
+        nominal_ohm, measured_ohm, displayed_C, tolerance.tolerance_K(displayed_C), lead_ohm);
+  }
+
+  /**
+   * The same for a sensor whose tolerance its data sheet states.
+   *
+   * @param tolerance_K tolerance either way [K], 0 or more
+   */
+  public static Reading reading(
+      double nominal_ohm,
+      double measured_ohm,
+      double displayed_C,
+      double tolerance_K,
+      double lead_ohm) {
     Require.positive("measured_ohm", measured_ohm);
     double either_K =
-        tolerance.tolerance_K(displayed_C) + leadError_K(nominal_ohm, lead_ohm, displayed_C);
+        Require.notNegative("tolerance_K", tolerance_K)
+            + leadError_K(nominal_ohm, lead_ohm, displayed_C);
     if (fits(Curve.IEC_60751, nominal_ohm, measured_ohm, displayed_C, either_K)) {
       return Reading.AGREES;
     }

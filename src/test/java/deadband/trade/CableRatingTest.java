@@ -145,4 +145,13 @@ class CableRatingTest {
         .isCloseTo(18.79, within(0.005));
     assertThat(CableRating.installed_A(Size.MM2_2_5, Method.C, 30, 1)).isEqualTo(27);
   }
+
+  @Test
+  void aSizeIsFoundOrTheLargestBelowIt() {
+    assertThat(Size.find(2.5)).contains(Size.MM2_2_5);
+    assertThat(Size.find(10)).isEmpty();
+    assertThat(Size.largestUpTo(10)).contains(Size.MM2_6);
+    assertThat(Size.largestUpTo(2.5)).contains(Size.MM2_2_5);
+    assertThat(Size.largestUpTo(1)).isEmpty();
+  }
 }

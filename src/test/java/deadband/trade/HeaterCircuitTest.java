@@ -96,4 +96,21 @@ class HeaterCircuitTest {
     assertThat(HeaterCircuit.protects(16.01, 16, 27)).isFalse();
     assertThat(HeaterCircuit.protects(13, 16, 15.99)).isFalse();
   }
+
+  /** √3 · 230 V = 398.37 V, which the trade calls 400 V. */
+  @Test
+  void twoPhasesStandFurtherApartThanOneAndNeutral() {
+    assertThat(HeaterCircuit.betweenPhases_V(230)).isCloseTo(398.37, within(0.005));
+    assertThat(HeaterCircuit.betweenPhases_V(0)).isZero();
+  }
+
+  /** 230 V + 10 % = 253 V; a measured voltage does not move the nominal one. */
+  @Test
+  void theHighestVoltageIsATenthAboveNominal() {
+    assertThat(HeaterCircuit.highest_V(230)).isCloseTo(253, within(1e-9));
+    assertThat(HeaterCircuit.highest_V(207)).isCloseTo(253, within(1e-9));
+    assertThat(HeaterCircuit.highest_V(253)).isCloseTo(253, within(1e-9));
+    assertThat(HeaterCircuit.highest_V(120)).isCloseTo(132, within(1e-9));
+    assertThatThrownBy(() -> HeaterCircuit.highest_V(0)).hasMessageContaining("voltage_V");
+  }
 }

@@ -166,4 +166,17 @@ class PlatinumSensorTest {
     assertThat(reading(600, 60, 0)).isEqualTo(Reading.FITS_NOTHING);
     assertThatThrownBy(() -> reading(0, 60, 0)).hasMessageContaining("measured_ohm");
   }
+
+  /** Class B at 60 °C is 0.6 K, so that both ways of telling the tolerance agree. */
+  @Test
+  void aToleranceOfTheDataSheetStandsForTheClass() {
+    double within_ohm = iec_ohm(60.59);
+    double beyond_ohm = iec_ohm(60.62);
+    for (double measured_ohm : new double[] {within_ohm, beyond_ohm}) {
+      assertThat(PlatinumSensor.reading(1000, measured_ohm, 60, 0.6, 0))
+          .isEqualTo(PlatinumSensor.reading(1000, measured_ohm, 60, ToleranceClass.B, 0));
+    }
+    assertThat(PlatinumSensor.reading(1000, within_ohm, 60, 0.6, 0)).isEqualTo(Reading.AGREES);
+    assertThat(PlatinumSensor.reading(1000, beyond_ohm, 60, 0.6, 0)).isNotEqualTo(Reading.AGREES);
+  }
 }

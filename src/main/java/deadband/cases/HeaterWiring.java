@@ -1,0 +1,347 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.AMPERE;
+import static deadband.setup.Unit.LITRE;
+import static deadband.setup.Unit.METRE;
+import static deadband.setup.Unit.VOLT;
+
+import deadband.document.Pointer;
+import deadband.setup.Change;
+import deadband.setup.Circuit;
+import deadband.setup.Circuit.RcdType;
+import deadband.setup.Immersion;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.trade.CableRating;
+import deadband.trade.CableRating.Size;
+import deadband.trade.HeaterCircuit;
+import deadband.trade.Known;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Cases about the circuit that feeds the immersion heater.
+ *
+ * <p>The tables of capacities are British and stand for nothing elsewhere: at a site in another
+ * country the ratings by its own tables must be told. A limit of a British text that carries a
+ * hazard at home raises a question abroad.
+ */
+final class HeaterWiring {
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Immersion heater;
+  private final Circuit circuit;
+
+  private HeaterWiring(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.heater = setup.immersion();
+    this.circuit = heater.circuit();
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    HeaterWiring topic = new HeaterWiring(setup, limits, cases);
+    topic.breakerOverCable();
+    topic.voltDrop();
+    topic.current();
+    topic.highestCurrent();
+    topic.share();
+    topic.flexKind();
+    topic.flexLoad();
+    topic.secondSwitch();
+    topic.residualCurrentDevice();
+  }
+
+  private Cases.Inquiry about(Class<? extends Case> type, Told<?> subject) {
+    return cases.into(type, subject.pointer()).fitted(Derived.of(heater.part().isFitted()));
+  }
+
+  private Derived<Boolean> diverterFitted() {
+    return Derived.of(setup.diverter().part().isFitted());
+  }
+
+  private Derived<Double> voltage_V() {
+    return Derived.of(setup.supply().voltage_V());
+  }
+
+  private Derived<Double> breaker_A() {
+    return Derived.of(circuit.breaker_A());
+  }
+
+  private Derived<Double> current_A(Derived<Double> voltage_V) {
+    return Derived.of(heater.power_kW())
+        .with(Derived.of(heater.ratedAt_V()), Rating::new)
+        .with(
+            voltage_V,
+            (rated, at_V) ->
+                AMPERE.round(HeaterCircuit.current_A(rated.power_kW(), rated.at_V(), at_V)));
+  }
+
+  private record Rating(double power_kW, double at_V) {}
+
+  /** Whether the British tables hold here; where they do not, what they give must be told. */
+  private Derived<Boolean> byBritishTable(Told<Double> instead) {
+    return BritishText.holds(setup)
+        .then(holds -> holds ? Derived.constant(true) : Derived.missing(instead.pointer()));
+  }
+
+  private void breakerOverCable() {
+    Derived<Bound> cable = cable();
+    about(CableBreaker.class, circuit.breaker_A())
+        .given(breaker_A(), cable)
+        .makes(
+            because ->
+                new CableBreaker(
+                    because.explained(() -> overloads(cable.get())),
+                    breaker_A().get(),
+                    cable.get().measure().value()));
+  }
+
+  /** What the cable carries: as told, else by the table. */
+  private Derived<Bound> cable() {
+    Told<Double> told = circuit.cableRating_A();
+    if (told.isTold()) {
+      return Derived.of(told).map(rating -> Bound.told("cable carries", rating, AMPERE, told));
+    }
+    return byBritishTable(told)
+        .then(british -> Derived.of(circuit.cable_mm2()))
+        .with(Derived.of(circuit.method()), Laid::new)
+        .then(this::tabled);
+  }
+
+  private record Laid(double size_mm2, Circuit.Method method) {}
+
+  /** A capacity known from memory alone is an assumption; one that no table has must be told. */
+  private Derived<Bound> tabled(Laid laid) {
+    Optional<Size> size = Size.find(laid.size_mm2());
+    if (size.isEmpty() || laid.method() == Circuit.Method.B) {
+      return Derived.missing(circuit.cableRating_A().pointer());
+    }
+    CableRating.Method method = CableRating.Method.valueOf(laid.method().name());
+    double carries_A = method.capacity_A(size.get());
+    Known known = method.known(size.get());
+    Derived<Double> carries =
+        known == Known.MEMORY
+            ? Derived.assumed(
+                circuit.cableRating_A().pointer(),
+                carries_A,
+                CableRating.CAPACITY_TABLE + ", from memory")
+            : Derived.constant(carries_A);
+    return carries.map(
+        value ->
+            Bound.sourced(
+                Measure.of("cable carries", value, AMPERE),
+                "capacity of the cable",
+                CableRating.CAPACITY_TABLE,
+                known));
+  }
+
+  private Detail overloads(Bound cable) {
+    Detail.Builder detail =
+        Detail.at(circuit.breaker_A(), circuit.cable_mm2(), circuit.method())
+            .observed(Measure.of("breaker", breaker_A().get(), AMPERE))
+            .limit(cable);
+    return atBreaker(detail, Dial.breakerDown_A(cable.measure().value()));
+  }
+
+  private Detail atBreaker(Detail.Builder detail, OptionalDouble rating_A) {
+    rating_A.ifPresent(rating -> detail.cure(Change.of(circuit.breaker_A(), rating)));
+    return detail.done();
+  }
+
+  private void voltDrop() {
+    Derived<Size> size = Derived.of(circuit.cable_mm2()).then(this::sizeForDrop);
+    Derived<Double> drop =
+        size.with(current_A(voltage_V()), Run::new)
+            .with(
+                Derived.of(circuit.length_m()),
+                (run, length_m) ->
+                    VOLT.round(HeaterCircuit.voltDrop_V(run.size(), run.current_A(), length_m)));
+    Derived<Double> most =
+        voltage_V().map(volts -> VOLT.round(limits.value(Limit.VOLT_DROP_SHARE) * volts));
+    about(VoltDrop.class, circuit.length_m())
+        .given(drop, most)
+        .foundOnlyWith(openSize())
+        .makes(
+            because ->
+                new VoltDrop(
+                    because.explained(() -> drops(size.get(), drop.get(), most.get())),
+                    drop.get(),
+                    most.get()));
+  }
+
+  private record Run(Size size, double current_A) {}
+
+  /** A cable larger than any of the table drops less than the largest of them. */
+  private Derived<Size> sizeForDrop(double size_mm2) {
+    return Size.largestUpTo(size_mm2)
+        .map(Derived::constant)
+        .orElseGet(() -> Derived.missing(circuit.cable_mm2().pointer()));
+  }
+
+  private List<Pointer> openSize() {
+    boolean tabled = circuit.cable_mm2().optional().flatMap(Size::find).isPresent();
+    return tabled ? List.of() : List.of(circuit.cable_mm2().pointer());
+  }
+
+  private Detail drops(Size size, double drop_V, double most_V) {
+    double perMetre_V = HeaterCircuit.voltDrop_V(size, current_A(voltage_V()).get(), 1);
+    return Detail.at(circuit.length_m(), circuit.cable_mm2())
+        .observed(Measure.of("volt drop", drop_V, VOLT))
+        .limit(
+            BritishText.bound(
+                setup,
+                Measure.of("volt drop at most", most_V, VOLT),
+                limits.of(Limit.VOLT_DROP_SHARE)))
+        .evidence(Measure.of("longest run of this cable", most_V / perMetre_V, METRE))
+        .basis("mV/A/m of the cable, current and length")
+        .done();
+  }
+
+  private void current() {
+    Derived<Double> current = current_A(voltage_V());
+    about(HeaterCurrent.class, heater.power_kW())
+        .given(current, breaker_A())
+        .makes(
+            because ->
+                new HeaterCurrent(
+                    because.explained(
+                        () -> above("heater current", current.get(), voltage_V().get())),
+                    current.get(),
+                    breaker_A().get()));
+  }
+
+  private Detail above(String quantity, double current_A, double voltage_V) {
+    double breaker = breaker_A().get();
+    Detail.Builder detail =
+        Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
+            .observed(Measure.of(quantity, current_A, AMPERE))
+            .limit(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A()))
+            .size(current_A / breaker - 1)
+            .evidence(Measure.of("voltage", voltage_V, VOLT));
+    return atBreaker(detail, Dial.breakerUp_A(current_A));
+  }
+
+  /** Where the breaker is too small at the voltage of the site already, see there. */
+  private void highestCurrent() {
+    Derived<Double> highest_V = voltage_V().map(HeaterCircuit::highest_V).map(VOLT::round);
+    Derived<Double> current = current_A(highest_V);
+    about(HighestHeaterCurrent.class, heater.power_kW())
+        .where(current_A(voltage_V()).with(breaker_A(), (usual, breaker) -> usual <= breaker))
+        .given(current, breaker_A())
+        .makes(
+            because ->
+                new HighestHeaterCurrent(
+                    because.explained(
+                        () -> above("highest heater current", current.get(), highest_V.get())),
+                    current.get(),
+                    breaker_A().get()));
+  }
+
+  private void share() {
+    double from_L = limits.value(Limit.OWN_CIRCUIT_ABOVE);
+    Derived<Boolean> own = Derived.of(circuit.ownCircuit());
+    about(CircuitShare.class, circuit.ownCircuit())
+        .where(Derived.of(setup.tank().volume_L()).map(volume -> volume > from_L))
+        .given(own)
+        .makes(because -> new CircuitShare(because.explained(() -> shared(from_L)), own.get()));
+  }
+
+  private Detail shared(double from_L) {
+    Measure limit = Measure.of("own circuit above", from_L, LITRE);
+    Detail.Builder detail =
+        Detail.at(circuit.ownCircuit(), setup.tank().volume_L())
+            .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)));
+    setup
+        .tank()
+        .volume_L()
+        .optional()
+        .ifPresent(volume -> detail.observed(Measure.of("tank", volume, LITRE)));
+    return detail.done();
+  }
+
+  private void flexKind() {
+    Derived<Boolean> resistant = Derived.of(circuit.flexHeatResistant());
+    about(FlexKind.class, circuit.flexHeatResistant())
+        .given(resistant)
+        .makes(because -> new FlexKind(because.explained(this::ordinaryFlex), resistant.get()));
+  }
+
+  private Detail ordinaryFlex() {
+    return Detail.at(circuit.flexHeatResistant())
+        .cure(Change.of(circuit.flexHeatResistant(), true))
+        .done();
+  }
+
+  private void flexLoad() {
+    Derived<Double> current = current_A(voltage_V());
+    Derived<Bound> flex = flex();
+    about(FlexLoad.class, circuit.flex_mm2())
+        .given(current, flex)
+        .makes(
+            because ->
+                new FlexLoad(
+                    because.explained(() -> thin(current.get(), flex.get())),
+                    current.get(),
+                    flex.get().measure().value()));
+  }
+
+  /** What the flexible cord carries: as told, else by the table. */
+  private Derived<Bound> flex() {
+    Told<Double> told = circuit.flexRating_A();
+    if (told.isTold()) {
+      return Derived.of(told).map(rating -> Bound.told("flex carries", rating, AMPERE, told));
+    }
+    return byBritishTable(told)
+        .then(british -> Derived.of(circuit.flex_mm2()))
+        .with(Derived.of(circuit.flexHeatResistant()), CableRating::flex_A)
+        .then(this::tabledFlex);
+  }
+
+  private Derived<Bound> tabledFlex(OptionalDouble rating_A) {
+    if (rating_A.isEmpty()) {
+      return Derived.missing(circuit.flexRating_A().pointer());
+    }
+    return Derived.constant(
+        Bound.sourced(
+            Measure.of("flex carries", rating_A.getAsDouble(), AMPERE),
+            "rating of the flex",
+            CableRating.FLEX_TABLE,
+            Known.SECOND_HAND));
+  }
+
+  private Detail thin(double current_A, Bound flex) {
+    return Detail.at(circuit.flex_mm2(), heater.power_kW(), circuit.flexHeatResistant())
+        .observed(Measure.of("heater current", current_A, AMPERE))
+        .limit(flex)
+        .done();
+  }
+
+  private void secondSwitch() {
+    Derived<Boolean> present = Derived.of(circuit.secondSwitch());
+    about(SecondSwitch.class, circuit.secondSwitch())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(present)
+        .makes(
+            because ->
+                new SecondSwitch(
+                    because.explained(() -> Detail.at(circuit.secondSwitch()).done()),
+                    present.get()));
+  }
+
+  private void residualCurrentDevice() {
+    Derived<Boolean> blind = Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC);
+    about(ResidualCurrentDevice.class, circuit.rcdType())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(blind)
+        .makes(
+            because ->
+                new ResidualCurrentDevice(
+                    because.explained(() -> Detail.at(circuit.rcdType()).size(1).done()),
+                    blind.get()));
+  }
+}

@@ -1,0 +1,300 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.CELSIUS;
+import static deadband.setup.Unit.KILOWATT_HOUR;
+import static deadband.setup.Unit.MINUTE;
+
+import deadband.document.Pointer;
+import deadband.setup.Change;
+import deadband.setup.ClockWindow;
+import deadband.setup.Immersion;
+import deadband.setup.Programme;
+import deadband.setup.Setup;
+import deadband.setup.Tank;
+import deadband.setup.Told;
+import deadband.trade.StoredHeat;
+import deadband.trade.Water;
+import java.util.List;
+import java.util.Optional;
+
+/** Cases about running the house: what heats the tank when, by which clock, and what cools it. */
+final class HouseRunning {
+
+  private static final int DAY_MIN = 1440;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Programme everyday;
+  private final Immersion heater;
+
+  private HouseRunning(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.everyday = setup.heatPump().everyday();
+    this.heater = setup.immersion();
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    HouseRunning topic = new HouseRunning(setup, limits, cases);
+    topic.heatWithoutSun();
+    topic.programmeTimes();
+    topic.heaterTimers();
+    topic.clock();
+    topic.tap();
+    topic.circulation();
+  }
+
+  private Derived<Boolean> heatPumpFitted() {
+    return Derived.of(setup.heatPump().part().isFitted());
+  }
+
+  private Derived<Boolean> heaterFitted() {
+    return Derived.of(heater.part().isFitted());
+  }
+
+  private static Derived<Boolean> some(Told<List<ClockWindow>> windows) {
+    return Derived.of(windows).map(told -> !told.isEmpty());
+  }
+
+  private Derived<Boolean> fedByTimer() {
+    return Derived.all(heaterFitted(), some(heater.timed()));
+  }
+
+  private void heatWithoutSun() {
+    Derived<Boolean> heated =
+        Derived.any(Derived.all(heatPumpFitted(), Derived.of(everyday.enabled())), fedByTimer());
+    cases
+        .into(HeatWithoutSun.class, setup.tank().part().pointer())
+        .fitted(Derived.any(heatPumpFitted(), heaterFitted()))
+        .given(heated)
+        .makes(because -> new HeatWithoutSun(because.explained(this::unheated), heated.get()));
+  }
+
+  private Detail unheated() {
+    Detail.Builder detail = Detail.at(everyday.enabled(), heater.timed()).size(1);
+    return everyday.enabled().says(false)
+        ? detail.cure(Change.of(everyday.enabled(), true)).done()
+        : detail.done();
+  }
+
+  /** A programme that no clock starts may run all day. */
+  private void programmeTimes() {
+    List<ClockWindow> timed = everyday.timed().optional().orElse(List.of());
+    if (timed.isEmpty()) {
+      programmeTime(everyday.blocked().pointer(), new ClockWindow(0, 0));
+    }
+    for (int i = 0; i < timed.size(); i++) {
+      programmeTime(everyday.timed().pointer().child(i), timed.get(i));
+    }
+  }
+
+  private void programmeTime(Pointer asked, ClockWindow window) {
+    Derived<Double> blocked =
+        Derived.of(everyday.blocked()).map(windows -> shared_min(window, windows));
+    double asked_min = shared_min(window, List.of(window));
+    cases
+        .into(ProgrammeTime.class, asked)
+        .fitted(heatPumpFitted())
+        .where(Derived.of(everyday.enabled()))
+        .given(blocked)
+        .clearOnlyWith(Derived.of(everyday.timed()).provenance().missing())
+        .makes(
+            because ->
+                new ProgrammeTime(
+                    because.explained(() -> shutOut(asked, asked_min, blocked.get())),
+                    asked_min,
+                    blocked.get()));
+  }
+
+  private Detail shutOut(Pointer asked, double asked_min, double blocked_min) {
+    Pointer blocked = everyday.blocked().pointer();
+    Detail.Builder detail = asked.equals(blocked) ? Detail.at(blocked) : Detail.at(asked, blocked);
+    return detail
+        .observed(Measure.of("blocked of it", blocked_min, MINUTE))
+        .limit(Bound.reckoned("asked for", asked_min, MINUTE, "length of the window"))
+        .size(1)
+        .basis("minutes of the day")
+        .done();
+  }
+
+  /** Minutes of the day that lie inside one window and inside any of the others. */
+  private static double shared_min(ClockWindow one, List<ClockWindow> others) {
+    int shared = 0;
+    for (int minute = 0; minute < DAY_MIN; minute++) {
+      int now = minute;
+      if (one.holds(now) && others.stream().anyMatch(other -> other.holds(now))) {
+        shared++;
+      }
+    }
+    return shared;
+  }
+
+  /** A top-up costs least right after the heat pump has brought the tank to its stop. */
+  private void heaterTimers() {
+    if (!heater.timed().isTold()) {
+      cases
+          .into(HeaterTimer.class, heater.timed().pointer())
+          .fitted(heaterFitted(), heatPumpFitted())
+          .waitsFor(heater.timed());
+      return;
+    }
+    List<ClockWindow> timed = heater.timed().optional().orElseThrow();
+    if (timed.isEmpty()) {
+      cases.into(HeaterTimer.class, heater.timed().pointer()).none();
+    }
+    for (int i = 0; i < timed.size(); i++) {
+      heaterTimer(heater.timed().pointer().child(i), timed.get(i));
+    }
+  }
+
+  private void heaterTimer(Pointer subject, ClockWindow window) {
+    double most_min = limits.value(Limit.TOP_UP_AFTER_RUN);
+    Derived<Double> after =
+        Derived.of(everyday.timed())
+            .map(runs -> runs.stream().mapToDouble(run -> after_min(run, window)).min().orElse(0));
+    cases
+        .into(HeaterTimer.class, subject)
+        .fitted(heaterFitted(), heatPumpFitted())
+        .where(some(everyday.timed()), liftsAboveRun())
+        .given(after)
+        .makes(
+            because ->
+                new HeaterTimer(
+                    because.explained(() -> outOfStep(subject, after.get(), most_min)),
+                    after.get(),
+                    most_min));
+  }
+
+  /**
+   * Minutes from the end of a run to the start of a top-up; none where it starts during the run.
+   */
+  private static double after_min(ClockWindow run, ClockWindow topUp) {
+    return run.holds(topUp.from_min())
+        ? 0
+        : Math.floorMod(topUp.from_min() - run.until_min(), DAY_MIN);
+  }
+
+  private Derived<Boolean> liftsAboveRun() {
+    return Derived.of(heater.thermostat_C())
+        .with(Derived.of(everyday.stop_C()), (thermostat, stop) -> thermostat > stop);
+  }
+
+  private Detail outOfStep(Pointer subject, double after_min, double most_min) {
+    Detail.Builder detail =
+        Detail.at(subject, everyday.timed().pointer())
+            .observed(Measure.of("starts after the run", after_min, MINUTE))
+            .limit(Bound.of("follows it within", most_min, limits.of(Limit.TOP_UP_AFTER_RUN)))
+            .size(after_min / most_min - 1)
+            .basis("heat between the temperatures told");
+    topUp_kWh(everyday.stop_C())
+        .ifPresent(heat -> detail.evidence(Measure.of("right after a run", heat, KILOWATT_HOUR)));
+    topUp_kWh(everyday.start_C())
+        .ifPresent(heat -> detail.evidence(Measure.of("from its start", heat, KILOWATT_HOUR)));
+    return detail.done();
+  }
+
+  private Optional<Double> topUp_kWh(Told<Double> from) {
+    Derived<Double> volume = Derived.of(setup.tank().volume_L());
+    Derived<Double> to = Derived.of(heater.thermostat_C());
+    boolean reckonable =
+        volume.isKnown()
+            && to.is(Water.RANGE_C::holds)
+            && Derived.of(from).is(Water.RANGE_C::holds);
+    return reckonable
+        ? Optional.of(StoredHeat.heat_kWh(volume.get(), Derived.of(from).get(), to.get()))
+        : Optional.empty();
+  }
+
+  private void clock() {
+    Told<Double> told = setup.observed().clockError_min();
+    double most_min = limits.value(Limit.CLOCK_ERROR);
+    Derived<Double> off = Derived.of(told).map(Math::abs);
+    cases
+        .into(ClockError.class, told.pointer())
+        .given(off)
+        .makes(
+            because ->
+                new ClockError(
+                    because.explained(() -> astray(told, off.get(), most_min)),
+                    off.get(),
+                    most_min));
+  }
+
+  private Detail astray(Told<Double> told, double off_min, double most_min) {
+    return Detail.at(told)
+        .observed(Measure.of("clock off by", off_min, MINUTE))
+        .limit(Bound.of("off at most", most_min, limits.of(Limit.CLOCK_ERROR)))
+        .size(off_min / most_min - 1)
+        .done();
+  }
+
+  /**
+   * A tap may be hotter than a sensor that sits low; it cannot be hotter than what heats the tank.
+   */
+  private void tap() {
+    Told<Double> told = setup.observed().tap_C();
+    Derived<Double> tap = Derived.of(told);
+    TankTop.Reading top =
+        new TankTop(setup).against(hottest_C -> tap.is(tap_C -> hottest_C >= tap_C));
+    Derived<Double> hottest = orByTimer(top.peak_C());
+    cases
+        .into(TapReading.class, told.pointer())
+        .fitted(new TankTop(setup).fitted())
+        .given(tap, hottest)
+        .foundOnlyWith(top.openIfClear())
+        .foundOnlyWith(fedByTimer().provenance().missing())
+        .clearOnlyWith(top.openIfFound())
+        .makes(
+            because ->
+                new TapReading(
+                    because.explained(() -> hotterThan(told, tap.get(), hottest.get())),
+                    tap.get(),
+                    hottest.get()));
+  }
+
+  /** Where a timer feeds the heater, its thermostat alone holds it. */
+  private Derived<Double> orByTimer(Derived<Double> peak_C) {
+    return fedByTimer().is(is -> is)
+        ? peak_C.with(Derived.of(heater.thermostat_C()), Math::max)
+        : peak_C;
+  }
+
+  private Detail hotterThan(Told<Double> told, double tap_C, double hottest_C) {
+    return Detail.at(told)
+        .observed(Measure.of("at the tap", tap_C, CELSIUS))
+        .limit(
+            Bound.reckoned(
+                "hottest the settings allow", hottest_C, CELSIUS, "settings and tolerances"))
+        .size(tap_C / hottest_C - 1)
+        .basis("the highest setting with the tolerance of its sensor")
+        .done();
+  }
+
+  private void circulation() {
+    Tank tank = setup.tank();
+    double most_min = limits.value(Limit.CIRCULATION_RUNS);
+    Derived<Double> runs =
+        Derived.of(tank.circulationTimes())
+            .map(windows -> shared_min(new ClockWindow(0, 0), windows));
+    cases
+        .into(CirculationTime.class, tank.circulation().pointer())
+        .where(Derived.of(tank.circulation()))
+        .given(runs)
+        .makes(
+            because ->
+                new CirculationTime(
+                    because.explained(() -> circulates(tank, runs.get(), most_min)),
+                    runs.get(),
+                    most_min));
+  }
+
+  private Detail circulates(Tank tank, double runs_min, double most_min) {
+    return Detail.at(tank.circulationTimes(), tank.circulation())
+        .observed(Measure.of("circulation runs", runs_min, MINUTE))
+        .limit(Bound.of("at most in a day", most_min, limits.of(Limit.CIRCULATION_RUNS)))
+        .basis("minutes of the day")
+        .done();
+  }
+}

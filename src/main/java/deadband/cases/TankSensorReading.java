@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Whether the resistance of a tank sensor and the temperature displayed agree. */
+public record TankSensorReading(Matter matter, boolean agrees) implements Case {}
