@@ -33,6 +33,8 @@ public final class Cases {
     RelayDelays.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
+    DisinfectionCourse.derive(setup, limits, cases);
+    DisinfectedStore.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
     MeteringInputs.derive(setup, cases);
     Siting.derive(setup, cases);

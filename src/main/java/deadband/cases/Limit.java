@@ -84,7 +84,19 @@ public enum Limit {
       "lowest opening temperature of a class A temperature and pressure relief valve",
       "prEN 1490, abstract",
       READ),
-  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C);
+  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C),
+  TREATED_SHARE_OF_WHOLE(
+      "treatedShareOfWhole",
+      0.90,
+      "share of an upright store that counts as the whole: no heater reaches below its own edge",
+      "carried over from AS 3498",
+      COMMON_PRACTICE),
+  SHARE_BELOW_SENSOR(
+      "shareBelowSensor",
+      0.50,
+      "share of the store that may lie below the sensor of a disinfection",
+      "none",
+      COMMON_PRACTICE);
 
   private final Limits.Entry entry;
 
