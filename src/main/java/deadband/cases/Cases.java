@@ -35,7 +35,10 @@ public final class Cases {
     DisinfectionCare.derive(setup, limits, cases);
     DisinfectionCourse.derive(setup, limits, cases);
     DisinfectedStore.derive(setup, limits, cases);
+    RoomForSun.derive(setup, limits, cases);
+    Cycling.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
+    Coordination.derive(setup, limits, cases);
     MeteringInputs.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);

@@ -209,16 +209,7 @@ final class DisinfectionCourse {
   }
 
   private static double longest_min(List<ClockWindow> windows) {
-    return windows.stream()
-        .mapToDouble(DisinfectionCourse::length_min)
-        .max()
-        .orElse(MINUTES_PER_DAY);
-  }
-
-  /** From equal to until is the whole day. */
-  private static double length_min(ClockWindow window) {
-    double length = window.until_min() - window.from_min();
-    return length > 0 ? length : length + MINUTES_PER_DAY;
+    return windows.stream().mapToDouble(ClockWindow::length_min).max().orElse(MINUTES_PER_DAY);
   }
 
   private Detail cutOff(double needed_min, double window_min) {

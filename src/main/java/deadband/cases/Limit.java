@@ -6,6 +6,7 @@ import static deadband.trade.Known.READ;
 
 import deadband.setup.Unit;
 import deadband.trade.Blending;
+import deadband.trade.CompressorReach;
 import deadband.trade.Figure;
 import deadband.trade.Hygiene;
 import deadband.trade.Known;
@@ -95,6 +96,31 @@ public enum Limit {
       "shareBelowSensor",
       0.50,
       "share of the store that may lie below the sensor of a disinfection",
+      "none",
+      COMMON_PRACTICE),
+  SUN_ROOM_SHARE(
+      "sunRoomShare",
+      0.25,
+      "share of what a sunny day can put to use that the tank must have room for",
+      "none",
+      COMMON_PRACTICE),
+  WIDEST_SWING(
+      "widestSwing_K",
+      10,
+      "widest swing a hot water programme is usually run with",
+      "none",
+      COMMON_PRACTICE),
+  COIL_AREA_FOR_EACH_KILOWATT("coilAreaForEachKilowatt_m2", CompressorReach.COIL_AREA_M2_PER_KW),
+  NIGHT_FROM(
+      "nightFrom_min",
+      1320,
+      "minute of the day from which there is no sun in any season",
+      "none",
+      COMMON_PRACTICE),
+  NIGHT_UNTIL(
+      "nightUntil_min",
+      300,
+      "minute of the day until which there is no sun in any season",
       "none",
       COMMON_PRACTICE);
 
