@@ -204,7 +204,7 @@ final class Coordination {
     }
     Derived<Double> run = run_kWh();
     if (run.isKnown()) {
-      detail.evidence(Measure.of("power taken by one run", run.get(), KILOWATT_HOUR));
+      detail.evidence(Measure.of("electricity one run takes", run.get(), KILOWATT_HOUR));
     }
     return detail.size(covered.isKnown() ? covered.get() : 0).done();
   }

@@ -62,6 +62,7 @@ class OutsideTableTest {
             WaterTest.outside(),
             StoredHeatTest.outside(),
             StandingLossTest.outside(),
+            SunnyDayTest.outside(),
             TappingProfileTest.outside(),
             HotWaterUseTest.outside(),
             ClearSkyTest.outside())
