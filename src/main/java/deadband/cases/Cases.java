@@ -35,7 +35,12 @@ public final class Cases {
     RelayDelays.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
     DisinfectionCare.derive(setup, limits, cases);
+    DisinfectionCourse.derive(setup, limits, cases);
+    DisinfectedStore.derive(setup, limits, cases);
+    RoomForSun.derive(setup, limits, cases);
+    Cycling.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
+    Coordination.derive(setup, limits, cases);
     MeteringInputs.derive(setup, cases);
     CallWiring.derive(setup, limits, cases);
     HeaterWiring.derive(setup, limits, cases);

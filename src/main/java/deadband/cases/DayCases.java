@@ -10,11 +10,13 @@ import deadband.dayrun.Result;
 import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import deadband.setup.Disinfection;
+import deadband.setup.Disinfection.Heater;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /** Cases about what the settings do in a day: a clear one, a cloudy one, a disinfection cycle. */
@@ -22,6 +24,10 @@ final class DayCases {
 
   private static final String BASIS = "day run, minute by minute";
   private static final double HOURS_PER_DAY = 24;
+
+  /** Heaters that the day run can send through a cycle without sun. */
+  private static final Set<Heater> CARRIED_BY =
+      Set.of(Heater.IMMERSION, Heater.HEAT_PUMP, Heater.BACKUP_HEATER);
 
   private final Setup setup;
   private final Limits limits;
@@ -243,7 +249,7 @@ final class DayCases {
         Derived.all(
             DayModel.fits(setup),
             Derived.of(programme.enabled()),
-            Derived.of(programme.heater()).map(heater -> heater != Disinfection.Heater.NONE));
+            Derived.of(programme.heater()).map(CARRIED_BY::contains));
     cases
         .into(CycleHold.class, programme.part().pointer())
         .fitted(enabled)
@@ -255,7 +261,10 @@ final class DayCases {
     cases
         .into(CycleShare.class, programme.part().pointer())
         .fitted(enabled)
-        .where(DayModel.callsHeatPump(setup), days.map(DayCases::held))
+        .where(
+            DayModel.callsHeatPump(setup),
+            days.map(DayCases::held),
+            Derived.not(Derived.of(programme.mixesStore())))
         .given(enabled)
         .onDays(days)
         .makes(

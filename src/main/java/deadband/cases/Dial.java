@@ -8,6 +8,7 @@ final class Dial {
 
   private static final double STEPS_PER_KW = 10;
   private static final double STEPS_PER_K = 2;
+  private static final double STEP_MIN = 10;
   private static final double TINY = 1e-9;
 
   /** Preferred ratings of small breakers, IEC 60898-1 (from memory). */
@@ -23,6 +24,16 @@ final class Dial {
   /** The nearest tenth of a kilowatt at or below. */
   static double down_kW(double power_kW) {
     return Math.floor(power_kW * STEPS_PER_KW + TINY) / STEPS_PER_KW + 0.0;
+  }
+
+  /** The nearest tenth of a kilowatt; half way, the higher. */
+  static double nearest_kW(double power_kW) {
+    return Math.floor(power_kW * STEPS_PER_KW + 0.5 + TINY) / STEPS_PER_KW + 0.0;
+  }
+
+  /** The next ten minutes at or above. */
+  static double up_min(double time_min) {
+    return Math.ceil(time_min / STEP_MIN - TINY) * STEP_MIN;
   }
 
   /** The nearest half degree at or above. */

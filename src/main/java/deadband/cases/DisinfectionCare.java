@@ -4,13 +4,11 @@ import static deadband.setup.Unit.CELSIUS;
 
 import deadband.document.Pointer;
 import deadband.setup.Change;
-import deadband.setup.CountryCode;
 import deadband.setup.DemandInput;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Setup;
 import deadband.setup.Signal;
-import deadband.setup.Site;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.DecimalReduction;
@@ -18,7 +16,6 @@ import deadband.trade.DisinfectionCycle;
 import deadband.trade.DisinfectionCycle.Treatment;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Cases about the disinfection of the store: does anything do it, by the cycle of the country, and
@@ -29,14 +26,14 @@ final class DisinfectionCare {
   private static final double HOTTEST_WATER_C = 100;
 
   private final Setup setup;
-  private final Limits limits;
   private final Cases cases;
   private final Disinfection programme;
   private final DemandInput demand;
+  private final DisinfectionDuty duty;
 
   private DisinfectionCare(Setup setup, Limits limits, Cases cases) {
     this.setup = setup;
-    this.limits = limits;
+    this.duty = new DisinfectionDuty(setup, limits);
     this.cases = cases;
     this.programme = setup.heatPump().disinfection();
     this.demand = setup.diverter().demandInput();
@@ -54,75 +51,25 @@ final class DisinfectionCare {
     topic.signal();
   }
 
-  private Derived<Boolean> heatPumpFitted() {
-    return Derived.of(setup.heatPump().part().isFitted());
-  }
-
-  /**
-   * Whether the everyday programme lets the store fall below the temperature that needs no cycle.
-   */
-  private Derived<Boolean> restsCool() {
-    double kept_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
-    return Derived.of(setup.heatPump().everyday().start_C()).map(start -> start < kept_C);
-  }
-
-  /** Whether a programme runs, with a heater to carry it. */
-  private Derived<Boolean> runs() {
-    return Derived.all(
-        Derived.of(programme.enabled()),
-        Derived.of(programme.heater()).map(heater -> heater != Heater.NONE));
-  }
-
-  private Derived<Boolean> runsOnImmersion() {
-    return Derived.all(
-        Derived.of(programme.enabled()),
-        Derived.of(programme.heater()).map(heater -> heater == Heater.IMMERSION));
-  }
-
-  /** The cycle the site is held to: the one chosen for it, else its country's. */
-  private Derived<DisinfectionCycle> cycle() {
-    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
-    if (chosen.isTold()) {
-      return Derived.of(chosen).map(cycle -> DisinfectionCycle.named(cycle.word()).orElseThrow());
-    }
-    return Derived.of(setup.site().country()).then(this::cycleOf);
-  }
-
-  /** Where no cycle is known for a country, the one to be held to must be chosen. */
-  private Derived<DisinfectionCycle> cycleOf(CountryCode country) {
-    return DisinfectionCycle.inHomesOf(country.code())
-        .map(Derived::constant)
-        .orElseGet(() -> Derived.missing(setup.site().disinfectionCycle().pointer()));
-  }
-
-  /** Whether the cycle speaks of a store of this volume. */
-  private Derived<Boolean> asked() {
-    return cycle()
-        .then(
-            cycle ->
-                cycle.leastVolume_L() == 0
-                    ? Derived.constant(true)
-                    : Derived.of(setup.tank().volume_L()).map(cycle::speaksOf));
-  }
-
   private void disinfected() {
-    Derived<Boolean> runs = runs();
+    Derived<Boolean> runs = duty.runs();
     cases
         .into(StoreDisinfection.class, programme.part().pointer())
-        .fitted(heatPumpFitted())
-        .where(restsCool(), asked())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.restsCool(), duty.asked())
         .given(runs)
         .makes(
             because -> new StoreDisinfection(because.explained(this::undisinfected), runs.get()));
   }
 
   private Detail undisinfected() {
-    DisinfectionCycle cycle = cycle().get();
+    DisinfectionCycle cycle = duty.cycle().get();
     Treatment asked = cycle.treatments().get(0);
     double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
     return Detail.at(culprits().toArray(new Pointer[0]))
         .observed(Measure.of("the store may rest at", start_C, CELSIUS))
-        .limit(bound(cycle, "reached in each cycle", cycle.leastTarget_C(), CELSIUS))
+        .limit(
+            DisinfectionDuty.bound(cycle, "reached in each cycle", cycle.leastTarget_C(), CELSIUS))
         .size(cycle.leastTarget_C() - start_C)
         .evidence(
             Measure.of("held for", asked.hold_min(), Unit.MINUTE),
@@ -155,18 +102,13 @@ final class DisinfectionCare {
     return List.of(List.copyOf(on), List.copyOf(whole));
   }
 
-  private static Bound bound(DisinfectionCycle cycle, String quantity, double value, Unit unit) {
-    return Bound.sourced(
-        Measure.of(quantity, value, unit), cycle.name(), cycle.source(), cycle.known());
-  }
-
   private void target() {
     Derived<Double> target = Derived.of(programme.target_C());
-    Derived<DisinfectionCycle> cycle = cycle();
+    Derived<DisinfectionCycle> cycle = duty.cycle();
     cases
         .into(DisinfectionTarget.class, programme.target_C().pointer())
-        .fitted(heatPumpFitted())
-        .where(runs(), restsCool(), asked())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(target, cycle)
         .makes(
             because ->
@@ -180,7 +122,7 @@ final class DisinfectionCare {
     double least_C = cycle.leastTarget_C();
     return Detail.at(programme.target_C())
         .observed(Measure.of("disinfection target", target_C, CELSIUS))
-        .limit(bound(cycle, "lowest target of the cycle", least_C, CELSIUS))
+        .limit(DisinfectionDuty.bound(cycle, "lowest target of the cycle", least_C, CELSIUS))
         .size(least_C - target_C)
         .cure(Change.of(programme.target_C(), least_C))
         .done();
@@ -190,13 +132,13 @@ final class DisinfectionCare {
     Derived<Double> hold = Derived.of(programme.hold_min());
     Derived<Double> target = Derived.of(programme.target_C());
     Derived<Double> every = Derived.of(programme.every_days());
-    Derived<DisinfectionCycle> cycle = cycle();
+    Derived<DisinfectionCycle> cycle = duty.cycle();
     Derived<Double> least =
         cycle.then(asked -> target.with(every, (to, often) -> asked.leastHold_min(to, often)));
     cases
         .into(DisinfectionHold.class, programme.hold_min().pointer())
-        .fitted(heatPumpFitted())
-        .where(runs(), restsCool(), asked())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(hold, least)
         .makes(
             because ->
@@ -209,7 +151,8 @@ final class DisinfectionCare {
   private Detail tooShort(double hold_min, double least_min, DisinfectionCycle cycle) {
     return Detail.at(programme.hold_min(), programme.target_C())
         .observed(Measure.of("hold", hold_min, Unit.MINUTE))
-        .limit(bound(cycle, "shortest hold at that target", least_min, Unit.MINUTE))
+        .limit(
+            DisinfectionDuty.bound(cycle, "shortest hold at that target", least_min, Unit.MINUTE))
         .evidence(reduction(hold_min))
         .cure(Change.of(programme.hold_min(), least_min))
         .basis("the national cycle; log reduction by the slowest kill rate any source gives")
@@ -225,13 +168,13 @@ final class DisinfectionCare {
 
   private void interval() {
     Derived<Double> every = Derived.of(programme.every_days());
-    Derived<DisinfectionCycle> cycle = cycle();
+    Derived<DisinfectionCycle> cycle = duty.cycle();
     Derived<Double> longest =
         cycle.then(asked -> Derived.of(programme.target_C()).map(asked::longestInterval_days));
     cases
         .into(DisinfectionInterval.class, programme.every_days().pointer())
-        .fitted(heatPumpFitted())
-        .where(runs(), restsCool(), asked())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(every, longest)
         .makes(
             because ->
@@ -244,7 +187,7 @@ final class DisinfectionCare {
   private Detail tooRare(double every_days, double most_days, DisinfectionCycle cycle) {
     return Detail.at(programme.every_days())
         .observed(Measure.of("from one to the next", every_days, Unit.DAY))
-        .limit(bound(cycle, "longest interval of the cycle", most_days, Unit.DAY))
+        .limit(DisinfectionDuty.bound(cycle, "longest interval of the cycle", most_days, Unit.DAY))
         .cure(Change.of(programme.every_days(), most_days))
         .done();
   }
@@ -258,10 +201,10 @@ final class DisinfectionCare {
     cases
         .into(ElementControl.class, setup.diverter().limit_C().pointer())
         .fitted(
-            heatPumpFitted(),
+            duty.heatPumpFitted(),
             Derived.of(setup.immersion().part().isFitted()),
             Derived.of(setup.diverter().part().isFitted()))
-        .where(runsOnImmersion(), restsCool())
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
         .given(opens, target)
         .foundOnlyWith(sideMatters ? limit.open() : List.of())
         .makes(
@@ -290,8 +233,8 @@ final class DisinfectionCare {
     Derived<Double> target = Derived.of(programme.target_C());
     cases
         .into(ElementControl.class, thermostat.pointer())
-        .fitted(heatPumpFitted(), Derived.of(setup.immersion().part().isFitted()))
-        .where(runsOnImmersion(), restsCool())
+        .fitted(duty.heatPumpFitted(), Derived.of(setup.immersion().part().isFitted()))
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
         .given(opens, target)
         .makes(
             because ->
@@ -325,18 +268,18 @@ final class DisinfectionCare {
         Derived.all(
             demandFitted(),
             Derived.of(demand.from()).map(from -> from == DemandInput.From.HEAT_PUMP),
-            Derived.of(demand.action()).map(action -> action == DemandInput.Action.FULL_POWER));
+            Derived.of(demand.action()).map(action -> action != DemandInput.Action.NONE));
     cases
         .into(DemandAnswer.class, demand.part().pointer())
-        .fitted(heatPumpFitted(), diverterFitted())
-        .where(runsOnImmersion(), restsCool())
+        .fitted(duty.heatPumpFitted(), diverterFitted())
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
         .given(answered)
         .makes(because -> new DemandAnswer(because.explained(this::unanswered), answered.get()));
   }
 
   private Detail unanswered() {
     Detail.Builder detail =
-        Detail.at(unansweredAt(), programme.heater().pointer()).size(missed_K());
+        Detail.at(unansweredAt(), programme.heater().pointer()).size(duty.missed_K());
     return demand.action().says(DemandInput.Action.NONE)
         ? detail.cure(Change.of(demand.action(), DemandInput.Action.FULL_POWER)).done()
         : detail.done();
@@ -351,15 +294,6 @@ final class DisinfectionCare {
         : demand.action().pointer();
   }
 
-  /** How far the store stays below the target that it is never brought to; 0 where not told. */
-  private double missed_K() {
-    Optional<Double> everyday = setup.heatPump().everyday().stop_C().optional();
-    Optional<Double> target = programme.target_C().optional();
-    return everyday.isPresent() && target.isPresent()
-        ? CELSIUS.round(Math.max(0, target.get() - everyday.get()))
-        : 0;
-  }
-
   /** A signal that does not fit is dangerous where it is mains, or where disinfection needs it. */
   private void signal() {
     Derived<Signal> arrives = Derived.of(demand.signal());
@@ -370,12 +304,12 @@ final class DisinfectionCare {
         .where(
             Derived.any(
                 arrives.map(signal -> signal == Signal.MAINS),
-                Derived.all(runsOnImmersion(), restsCool())))
+                Derived.all(duty.runsOn(Heater.IMMERSION), duty.restsCool())))
         .given(accepted)
         .makes(because -> new DemandSignal(because.explained(this::misfits), accepted.get()));
   }
 
   private Detail misfits() {
-    return Detail.at(demand.signal(), demand.accepts()).size(missed_K()).done();
+    return Detail.at(demand.signal(), demand.accepts()).size(duty.missed_K()).done();
   }
 }

@@ -32,6 +32,8 @@ final class GridDraw {
     topic.startCommand();
     topic.phaseSpread();
     topic.billedPhases();
+    topic.meteredPump();
+    topic.callScope();
   }
 
   private BackupHeater heater() {
@@ -172,5 +174,50 @@ final class GridDraw {
             .evidence(Measure.of("drawn on phases not measured", hidden.get(), KILOWATT))
             .done()
         : detail.done();
+  }
+
+  private void meteredPump() {
+    Derived<Boolean> behind = Derived.of(setup.gridSensor().heatPumpBehind());
+    cases
+        .into(MeteredPump.class, setup.gridSensor().heatPumpBehind().pointer())
+        .fitted(loop.fitted(), Derived.of(setup.gridSensor().part().isFitted()))
+        .where(loop.drivesHeatPump())
+        .given(behind)
+        .makes(because -> new MeteredPump(because.explained(this::elsewhere), behind.get()));
+  }
+
+  private Detail elsewhere() {
+    Detail.Builder detail =
+        Detail.at(
+            setup.gridSensor().heatPumpBehind(),
+            setup.gridSensor().at(),
+            setup.heatPump().hotWaterInput_kW());
+    Derived<Double> draw = loop.draw_kW();
+    return draw.isKnown()
+        ? detail
+            .size(draw.get())
+            .evidence(Measure.of("drawn without being seen", draw.get(), KILOWATT))
+            .done()
+        : detail.done();
+  }
+
+  private void callScope() {
+    SurplusInput input = setup.heatPump().surplusInput();
+    Derived<Boolean> rooms = Derived.of(input.alsoHeatsRooms());
+    cases
+        .into(CallScope.class, input.alsoHeatsRooms().pointer())
+        .fitted(loop.fitted(), Derived.of(input.part().isFitted()))
+        .where(loop.drivesHeatPump())
+        .given(rooms)
+        .makes(
+            because ->
+                new CallScope(
+                    because.explained(
+                        () ->
+                            Detail.at(input.alsoHeatsRooms(), setup.heatPump().hotWaterInput_kW())
+                                .size(1)
+                                .cure(Change.of(input.alsoHeatsRooms(), false))
+                                .done()),
+                    rooms.get()));
   }
 }

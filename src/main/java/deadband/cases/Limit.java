@@ -7,6 +7,7 @@ import static deadband.trade.Known.READ;
 
 import deadband.setup.Unit;
 import deadband.trade.Blending;
+import deadband.trade.CompressorReach;
 import deadband.trade.CompressorTimes;
 import deadband.trade.DisinfectionCycle;
 import deadband.trade.Figure;
@@ -141,7 +142,44 @@ public enum Limit {
       960,
       "time a day that a secondary circulation runs where it rests eight hours",
       "DVGW W 551, the longest rest it lets",
-      MEMORY);
+      MEMORY),
+  TREATED_SHARE_OF_WHOLE(
+      "treatedShareOfWhole",
+      0.90,
+      "share of an upright store that counts as the whole: no heater reaches below its own edge",
+      "carried over from AS 3498",
+      COMMON_PRACTICE),
+  SHARE_BELOW_SENSOR(
+      "shareBelowSensor",
+      0.50,
+      "share of the store that may lie below the sensor of a disinfection",
+      "none",
+      COMMON_PRACTICE),
+  SUN_ROOM_SHARE(
+      "sunRoomShare",
+      0.25,
+      "share of what a sunny day can put to use that the tank must have room for",
+      "none",
+      COMMON_PRACTICE),
+  WIDEST_SWING(
+      "widestSwing_K",
+      10,
+      "widest swing a hot water programme is usually run with",
+      "none",
+      COMMON_PRACTICE),
+  COIL_AREA_FOR_EACH_KILOWATT("coilAreaForEachKilowatt_m2", CompressorReach.COIL_AREA_M2_PER_KW),
+  NIGHT_FROM(
+      "nightFrom_min",
+      1320,
+      "minute of the day from which there is no sun in any season",
+      "none",
+      COMMON_PRACTICE),
+  NIGHT_UNTIL(
+      "nightUntil_min",
+      300,
+      "minute of the day until which there is no sun in any season",
+      "none",
+      COMMON_PRACTICE);
 
   private final Limits.Entry entry;
 

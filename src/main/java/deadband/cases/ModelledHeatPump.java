@@ -96,13 +96,14 @@ final class ModelledHeatPump {
 
   private static Derived<HeatPump.Programme> programme(Programme told) {
     Gathered parts = new Gathered();
+    var enabled = parts.with(told.enabled(), true, USUAL);
     var start_C = parts.with(told.start_C());
     var stop_C = parts.with(told.stop_C());
     var blocked = parts.with(told.blocked(), List.<ClockWindow>of(), USUAL);
     return parts.into(
         () ->
             new HeatPump.Programme(
-                start_C.get(),
+                enabled.get() ? start_C.get() : Double.NEGATIVE_INFINITY,
                 stop_C.get(),
                 blocked.get().stream().map(w -> new Window(w.from_min(), w.until_min())).toList()));
   }
@@ -231,7 +232,7 @@ final class ModelledHeatPump {
       case IMMERSION -> Disinfection.Heater.IMMERSION;
       case HEAT_PUMP -> Disinfection.Heater.HEAT_PUMP;
       case BACKUP_HEATER -> Disinfection.Heater.BACKUP_HEATER;
-      case NONE -> Disinfection.Heater.NONE;
+      case NONE, SURPLUS -> Disinfection.Heater.NONE;
     };
   }
 }

@@ -10,7 +10,6 @@ import deadband.setup.Change;
 import deadband.setup.HeatPump;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.List;
@@ -22,14 +21,16 @@ final class ProgrammeLadder {
   private static final double MINUTES_PER_HOUR = 60;
 
   private final Setup setup;
+  private final Limits limits;
   private final HeatPump heatPump;
   private final Cases cases;
   private final Programmes programmes;
   private final TankLimit limit;
   private final HeatedVolume volume;
 
-  private ProgrammeLadder(Setup setup, Cases cases) {
+  private ProgrammeLadder(Setup setup, Limits limits, Cases cases) {
     this.setup = setup;
+    this.limits = limits;
     this.heatPump = setup.heatPump();
     this.cases = cases;
     this.programmes = new Programmes(setup);
@@ -37,8 +38,8 @@ final class ProgrammeLadder {
     this.volume = new HeatedVolume(setup);
   }
 
-  static void derive(Setup setup, Cases cases) {
-    ProgrammeLadder topic = new ProgrammeLadder(setup, cases);
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    ProgrammeLadder topic = new ProgrammeLadder(setup, limits, cases);
     for (Named named : topic.programmes.all()) {
       topic.reach(named);
       topic.swing(named);
@@ -189,7 +190,7 @@ final class ProgrammeLadder {
     double heated_L = volume.aboveCoil_L().get();
     return Detail.at(programme.start_C(), programme.stop_C(), heatPump.hotWaterOutput_kW())
         .observed(Measure.of("run from start to stop", run_min, MINUTE))
-        .limit(minimumRun(least_min))
+        .limit(programmes.minimumRun(least_min))
         .size(programmes.startsPerHour())
         .evidence(
             Measure.of("volume the coil heats", heated_L, LITRE),
@@ -199,19 +200,18 @@ final class ProgrammeLadder {
         .done();
   }
 
-  private Bound minimumRun(double least_min) {
-    Told<Double> told = heatPump.minimumRun_min();
-    return told.isTold()
-        ? Bound.told("minimum run", least_min, MINUTE, told)
-        : Bound.reckoned("minimum run", least_min, MINUTE, "default");
-  }
-
-  /** A lower start or a higher stop: comfort decides the everyday one, the sun the other. */
+  /**
+   * A lower start or a higher stop: comfort decides the everyday one, the sun the other. None where
+   * it would take a wider swing than programmes are run with.
+   */
   private List<List<Change>> widened(Named named, Swing swing, double heated_L, double least_min) {
     Programme programme = named.programme();
     double needed_K =
         new Heating(heated_L, Derived.of(heatPump.hotWaterOutput_kW()).get())
             .swingFor_K(least_min, swing.stop_C());
+    if (needed_K > limits.value(Limit.WIDEST_SWING)) {
+      return List.of();
+    }
     List<Change> lower =
         List.of(Change.of(programme.start_C(), Dial.down_C(swing.stop_C() - needed_K)));
     List<Change> higher =

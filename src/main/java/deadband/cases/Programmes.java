@@ -4,6 +4,7 @@ import deadband.setup.HeatPump;
 import deadband.setup.Programme;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
+import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.CompressorReach;
 import deadband.trade.HuntingCycle;
@@ -69,6 +70,14 @@ final class Programmes {
     return tolerance_K.isKnown()
         ? Derived.difference(Unit.CELSIUS, highestTank_C(), tolerance_K)
         : highestTank_C();
+  }
+
+  /** The least run, as a limit to hold a run against. */
+  Bound minimumRun(double least_min) {
+    Told<Double> told = heatPump.minimumRun_min();
+    return told.isTold()
+        ? Bound.told("minimum run", least_min, Unit.MINUTE, told)
+        : Bound.reckoned("minimum run", least_min, Unit.MINUTE, "default");
   }
 
   /** Starts an hour where only the heat pump's own timers space them, for ranking. */

@@ -117,6 +117,19 @@ final class RelayLoop {
     return Derived.toldOnly(heatPump.minimumInput_kW()).provenance().missing();
   }
 
+  /**
+   * What is bought at the stop: as far as the stop lies below zero, or what a counted heat pump
+   * hides; nothing where negative.
+   */
+  Derived<Double> importWhileHeld_kW() {
+    return countsHeatPump()
+        .then(
+            counted ->
+                counted
+                    ? Derived.difference(Unit.KILOWATT, draw_kW(), stop_kW())
+                    : stop_kW().map(stop -> Unit.KILOWATT.round(-stop)));
+  }
+
   /** Whether a diverter feeds an immersion heater. */
   Derived<Boolean> heaterFitted() {
     return Derived.all(

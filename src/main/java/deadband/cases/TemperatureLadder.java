@@ -14,7 +14,7 @@ final class TemperatureLadder {
     HygieneLadder.derive(setup, limits, cases);
     BlendingLadder.derive(setup, limits, cases);
     OutletLadder.derive(setup, limits, cases);
-    ProgrammeLadder.derive(setup, cases);
+    ProgrammeLadder.derive(setup, limits, cases);
     BarrierLadder.derive(setup, limits, cases);
   }
 }

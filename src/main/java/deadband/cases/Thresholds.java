@@ -15,6 +15,7 @@ import java.util.List;
 final class Thresholds {
 
   private static final String LOOP = "control loop arithmetic";
+  private static final double W_PER_KW = 1000;
 
   private final Setup setup;
   private final Limits limits;
@@ -235,10 +236,9 @@ final class Thresholds {
 
   /** What is bought at the stop edge: below zero as the stop says, or what a counted pump hides. */
   private void stopEdges() {
-    Derived<Double> belowZero = loop.stop_kW().map(stop -> KILOWATT.round(-stop));
-    stopEdge(Derived.not(loop.countsHeatPump()), belowZero, List.of(), loop.openDraw());
-    Derived<Double> hidden = Derived.difference(KILOWATT, loop.draw_kW(), loop.stop_kW());
-    stopEdge(loop.countsHeatPump(), hidden, loop.openDraw(), List.of());
+    Derived<Double> bought = loop.importWhileHeld_kW();
+    stopEdge(Derived.not(loop.countsHeatPump()), bought, List.of(), loop.openDraw());
+    stopEdge(loop.countsHeatPump(), bought, loop.openDraw(), List.of());
   }
 
   private void stopEdge(
@@ -436,11 +436,17 @@ final class Thresholds {
                     limit.value()));
   }
 
+  /** The value as it would be had it been written in watts. */
+  private static double asWatts_kW(Told<Double> threshold) {
+    return threshold.optional().orElse(0.0) / W_PER_KW;
+  }
+
   private static Detail implausible(Told<Double> threshold, double size_kW, Limits.Entry limit) {
     return Detail.at(threshold)
         .observed(Measure.of("threshold", size_kW, KILOWATT))
         .limit(Bound.of("most a domestic supply carries", limit.value(), limit))
         .size(size_kW / limit.value() - 1)
+        .cure(Change.of(threshold, Dial.nearest_kW(asWatts_kW(threshold))))
         .done();
   }
 }

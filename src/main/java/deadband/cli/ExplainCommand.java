@@ -33,6 +33,9 @@ final class ExplainCommand implements Callable<Integer> {
     if (check.isEmpty()) {
       return unknown(book);
     }
+    if (!check.get().name().equals(name)) {
+      console.err().println(name + " is now called " + check.get().name());
+    }
     console.out().print(RulePage.of(check.get()).text());
     return Exit.READY;
   }

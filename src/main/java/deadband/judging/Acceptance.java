@@ -73,12 +73,12 @@ record Acceptance(Setup setup, List<Accepted> entries, LocalDate asOf) {
 
   private static boolean names(Accepted entry, Finding finding) {
     Optional<Pointer> place = entry.pointer().optional();
-    return finding.check().name().equals(checkOf(entry))
+    return finding.check().isNamed(checkOf(entry))
         && (place.isEmpty() || finding.detail().at().contains(place.get()));
   }
 
   private static boolean names(Accepted entry, NotJudged open) {
-    return open.check().name().equals(checkOf(entry))
+    return open.check().isNamed(checkOf(entry))
         && entry.pointer().optional().filter(open.missing()::contains).isPresent();
   }
 

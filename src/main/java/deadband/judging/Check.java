@@ -7,6 +7,7 @@ import java.util.List;
  * One check of the rule book, as its rule declares it.
  *
  * @param name of the rule, its page and its findings
+ * @param formerNames names it had before; they stay known
  * @param topic folder of the rule book it stands in
  * @param consequence what follows where a finding is left as it is
  * @param essential whether sign-off waits for it while it is not judged, whatever its class
@@ -16,9 +17,16 @@ import java.util.List;
  */
 public record Check(
     String name,
+    List<String> formerNames,
     String topic,
     Consequence consequence,
     boolean essential,
     boolean askedOnAssumption,
     List<String> causes,
-    Class<? extends Case> caseType) {}
+    Class<? extends Case> caseType) {
+
+  /** Whether this is its name, or once was. */
+  boolean isNamed(String wanted) {
+    return name.equals(wanted) || formerNames.contains(wanted);
+  }
+}

@@ -53,7 +53,7 @@ public final class RuleBook {
     }
     declared.sort(Comparator.comparing(Check::name));
     this.checks = List.copyOf(declared);
-    this.checks.forEach(check -> byName.put(check.name(), check));
+    this.checks.forEach(this::enter);
     this.sessions = base.newKieSessionsPool(1);
   }
 
@@ -72,7 +72,12 @@ public final class RuleBook {
     return checks;
   }
 
-  /** The check of this name. */
+  private void enter(Check check) {
+    byName.put(check.name(), check);
+    check.formerNames().forEach(former -> byName.put(former, check));
+  }
+
+  /** The check that has this name, or had it before. */
   public Optional<Check> find(String name) {
     return Optional.ofNullable(byName.get(name));
   }
@@ -99,6 +104,7 @@ public final class RuleBook {
     boolean asked = text(declared, "onAssumption").equals(Consequence.QUERY.word());
     return new Check(
         rule.getName(),
+        names(text(declared, "formerly")),
         rule.getPackageName().substring(RULES.length()),
         consequence,
         Boolean.parseBoolean(text(declared, "essential")),

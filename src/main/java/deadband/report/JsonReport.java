@@ -119,6 +119,8 @@ public final class JsonReport {
           json.writeEndObject();
         });
     list(json, "assumptions", judgement.assumptions(), this::assumption);
+    texts(json, "notes", Notes.of(report));
+    texts(json, "cautions", Cautions.of(report));
     new DayJson(json).days(judgement.days());
     counts();
     string(json, "asOf", judgement.asOf().toString());

@@ -6,15 +6,12 @@ import deadband.cases.Detail;
 import deadband.cases.Measure;
 import deadband.document.Place;
 import deadband.document.Pointer;
-import deadband.judging.Check;
-import deadband.judging.Consequence;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
 import deadband.judging.RulePage;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
-import deadband.setup.Outlet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,12 +26,6 @@ import org.jspecify.annotations.Nullable;
  * what was assumed, and the cautions that go with a hazard.
  */
 public final class TextReport {
-
-  private static final String CAUTION =
-      "Isolate, lock off and prove dead before opening any cover. Water above 50 °C scalds; tepid"
-          + " water breeds Legionella, and heat is one control among several. Local codes, the"
-          + " water undertaker and the equipment's own instructions outrank every number here;"
-          + " electrical and unvented work is for licensed people.";
 
   private final Report report;
   private final Judgement judgement;
@@ -220,11 +211,12 @@ public final class TextReport {
           layout.wrapped(
               Layout.pad("assumed", Layout.INDENT), assumptions(judgement.assumptions())));
     }
-    openOutlets()
-        .ifPresent(
-            outlets -> tail.append(layout.wrapped(Layout.pad("note", Layout.INDENT), outlets)));
-    if (isHazardInPlay()) {
-      tail.append(layout.wrapped(Layout.pad("take care", Layout.INDENT), CAUTION));
+    Notes.of(report)
+        .forEach(note -> tail.append(layout.wrapped(Layout.pad("note", Layout.INDENT), note)));
+    List<String> cautions = Cautions.of(report);
+    if (!cautions.isEmpty()) {
+      tail.append(
+          layout.wrapped(Layout.pad("take care", Layout.INDENT), String.join(" ", cautions)));
     }
     tail.append(layout.wrapped(Layout.pad("as of", Layout.INDENT), judgement.asOf().toString()));
     text.append('\n').append(tail);
@@ -273,27 +265,5 @@ public final class TextReport {
 
   private static boolean isWithin(Pointer pointer, Pointer section) {
     return pointer.startsWith(section) && !pointer.equals(section);
-  }
-
-  private Optional<String> openOutlets() {
-    String open =
-        report.setup().outlets().optional().orElse(List.of()).stream()
-            .filter(outlet -> outlet.blended().says(false))
-            .map(outlet -> outlet.at().optional().map(Outlet.Kind::word).orElse("an outlet"))
-            .collect(Collectors.joining(", "));
-    return open.isEmpty()
-        ? Optional.empty()
-        : Optional.of("not blended, as hot as the tank: " + open);
-  }
-
-  private boolean isHazardInPlay() {
-    return judgement.findings().stream()
-            .anyMatch(
-                finding -> isHazard(finding.check()) || finding.consequence() == Consequence.HAZARD)
-        || judgement.notJudged().stream().map(NotJudged::check).anyMatch(TextReport::isHazard);
-  }
-
-  private static boolean isHazard(Check check) {
-    return check.consequence() == Consequence.HAZARD;
   }
 }

@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
  */
 public record ClockWindow(int from_min, int until_min) {
 
+  private static final int MINUTES_PER_DAY = 1440;
+
   /** The form in which a window is written. */
   public static final String PATTERN = "([01]\\d|2[0-3]):([0-5]\\d)-([01]\\d|2[0-3]):([0-5]\\d)";
 
@@ -28,12 +30,17 @@ public record ClockWindow(int from_min, int until_min) {
     return 60 * Integer.parseInt(matcher.group(group)) + Integer.parseInt(matcher.group(group + 1));
   }
 
-  /** Whether a minute of the day lies inside; a window that ends where it begins is a whole day. */
+  /** Whether a minute of the day lies inside; from equal to until is the whole day. */
   public boolean holds(int minuteOfDay) {
-    if (from_min < until_min) {
-      return from_min <= minuteOfDay && minuteOfDay < until_min;
-    }
-    return from_min <= minuteOfDay || minuteOfDay < until_min;
+    boolean begun = minuteOfDay >= from_min;
+    boolean over = minuteOfDay >= until_min;
+    return from_min < until_min ? begun && !over : begun || !over;
+  }
+
+  /** How long it lasts [min]; from equal to until is the whole day. */
+  public int length_min() {
+    int length_min = until_min - from_min;
+    return length_min > 0 ? length_min : length_min + MINUTES_PER_DAY;
   }
 
   @Override

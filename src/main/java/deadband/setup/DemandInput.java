@@ -19,6 +19,7 @@ public record DemandInput(
   /** What the diverter does on a demand. */
   public enum Action implements Choice {
     NONE,
+    SURPLUS_ONLY,
     FULL_POWER
   }
 }

@@ -1,5 +1,7 @@
 package deadband.setup;
 
+import java.util.List;
+
 /** The disinfection programme of the heat pump. */
 public record Disinfection(
     Part part,
@@ -10,13 +12,18 @@ public record Disinfection(
         Told<Double> every_days,
     @Described("heater that carries it to the target") Told<Heater> heater,
     @Described("height of the sensor it watches, above the base") Told<Double> sensor_mm,
-    @Described("time it may take before it gives up") Told<Double> timeAllowed_min) {
+    @Described("time it may take before it gives up") Told<Double> timeAllowed_min,
+    @Described("whether an interruption starts the hold again") Told<Boolean> restartsHold,
+    @Described("times of day at which it may run, an empty list for any")
+        Told<List<ClockWindow>> allowed,
+    @Described("whether a pump mixes the whole store while it runs") Told<Boolean> mixesStore) {
 
   /** The heater that carries the disinfection. */
   public enum Heater implements Choice {
     IMMERSION,
     HEAT_PUMP,
     BACKUP_HEATER,
+    SURPLUS,
     NONE
   }
 }

@@ -11,4 +11,6 @@ public record VehicleCharger(
     @Described("greatest power it charges at") Told<Double> maximum_kW,
     @Described(value = "phases it draws from", least = 1, most = 3, whole = true)
         Told<Double> phases,
-    @Described("what it takes surplus before") Told<List<Consumer>> before) {}
+    @Described("what it takes surplus before") Told<List<Consumer>> before,
+    @Described("whether an order is set between it and the relay that calls the heat pump")
+        Told<Boolean> ordered) {}

@@ -180,6 +180,26 @@ public record DisinfectionCycle(
         .orElseThrow();
   }
 
+  /**
+   * Smallest share of the store that a programme must reach to pass, by the treatments whose other
+   * numbers it meets.
+   *
+   * @param target_C temperature the programme reaches [°C]
+   * @param hold_min time it holds it [min]
+   * @param every_days time between two of its treatments [d]
+   * @return share, 0 to 1; where it meets the numbers of none, the smallest of any
+   */
+  public double leastShare(double target_C, double hold_min, double every_days) {
+    List<Treatment> met =
+        treatments.stream()
+            .filter(treatment -> treatment.target_C <= target_C)
+            .filter(treatment -> treatment.hold_min <= hold_min)
+            .filter(treatment -> treatment.every_days >= every_days)
+            .toList();
+    return (met.isEmpty() ? treatments : met)
+        .stream().mapToDouble(Treatment::share).min().orElseThrow();
+  }
+
   private Stream<Treatment> reached(double target_C) {
     double reached_C = Math.max(target_C, leastTarget_C());
     return treatments.stream().filter(treatment -> treatment.target_C <= reached_C);

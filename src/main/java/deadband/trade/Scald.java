@@ -26,13 +26,19 @@ public final class Scald {
    * Time to a serious burn: the shorter of {@link #byTable_s} and {@link #byRegression_s}, each
    * where it says anything. Never rises with temperature.
    *
-   * @param water_C water temperature [°C], 44 to 100; above 65.6 °C it reads "2 s or less"
+   * @param water_C water temperature [°C], 44 to 100; above 65.6 °C it is the most that it can be,
+   *     see {@link #isAtMost}
    * @return time [s]
    * @throws IllegalArgumentException outside the range
    */
   public static double timeToBurn_s(double water_C) {
     double regression_s = byRegression_s(Math.min(RANGE_C.check(water_C), REGRESSION_TO_C));
     return water_C < TABLE_C[0] ? regression_s : Math.min(regression_s, byTable_s(water_C));
+  }
+
+  /** Whether the time stated is the most it can be: beyond the end of the table it only falls. */
+  public static boolean isAtMost(double water_C) {
+    return water_C > TABLE_C[TABLE_C.length - 1];
   }
 
   /**

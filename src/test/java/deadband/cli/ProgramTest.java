@@ -127,6 +127,16 @@ class ProgramTest {
   }
 
   @Test
+  void explainKnowsANameThatACheckHadBefore() throws IOException {
+    CommandLineRun run = CommandLineRun.of("explain", "too-rare");
+
+    assertThat(run.exit()).isEqualTo(0);
+    assertThat(run.err()).contains("too-rare is now called disinfection-too-rare");
+    assertThat(run.out())
+        .isEqualTo(Files.readString(Path.of("rules/disinfection/disinfection-too-rare.md")));
+  }
+
+  @Test
   void checksListsThemAll() {
     List<String> names = RuleBook.builtIn().checks().stream().map(Check::name).toList();
 

@@ -222,6 +222,22 @@ class LadderTest {
           "/tank/volume_L",
           "/tank/height_mm",
           "/tank/coil/bottom_mm",
+          "/tank/coil/area_m2",
+          "/immersion/height_mm",
+          "/immersion/power_kW",
+          "/heatPump/backupHeater/power_kW",
+          "/heatPump/hotWaterInput_kW",
+          "/heatPump/disinfection/hold_min",
+          "/heatPump/disinfection/timeAllowed_min",
+          "/heatPump/disinfection/sensor_mm",
+          "/buffer/volume_L",
+          "/buffer/systemVolume_L",
+          "/buffer/swing_K",
+          "/buffer/leastHeatOutput_kW",
+          "/buffer/leastHeatDemand_kW",
+          "/battery/power_kW",
+          "/solar/peak_kW",
+          "/house/baseLoad_kW",
           "/tank/coil/cutOut_C");
 
   private static Setup odd(Random random) {

@@ -96,6 +96,18 @@ class RuleBookTest {
   }
 
   @Test
+  void aNameLasts() {
+    List<String> names = new ArrayList<>();
+    checks().forEach(check -> names.add(check.name()));
+    checks().forEach(check -> names.addAll(check.formerNames()));
+
+    assertThat(names).doesNotHaveDuplicates();
+    assertThat(Setups.JUDGE.book().find("too-rare"))
+        .isEqualTo(Setups.JUDGE.book().find("disinfection-too-rare"))
+        .isPresent();
+  }
+
+  @Test
   void theFiveThatTheUserAskedForAreEssential() {
     assertThat(checks().filter(Check::essential).map(Check::name))
         .contains(

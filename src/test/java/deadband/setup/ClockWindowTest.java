@@ -8,19 +8,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ClockWindowTest {
 
+  private static final int MINUTES_PER_DAY = 1440;
+
   @ParameterizedTest
   @CsvSource({
-    "10:00-11:00, 60",
-    "22:00-06:00, 480",
-    "15:00-11:00, 1200",
+    "22:00-05:00, 420",
+    "12:00-12:01, 1",
+    "00:00-23:59, 1439",
+    "20:00-00:00, 240",
     "00:00-00:00, 1440",
-    "00:00-23:59, 1439"
+    "07:30-07:30, 1440"
   })
-  void holdsAsManyMinutesAsItIsLong(String written, int minutes) {
-    ClockWindow window = ClockWindow.parse(written).orElseThrow();
+  void holdsAsManyMinutesAsItIsLong(String text, int length_min) {
+    ClockWindow window = ClockWindow.parse(text).orElseThrow();
 
-    assertThat(IntStream.range(0, 1440).filter(window::holds)).hasSize(minutes);
-    assertThat(window.holds(window.from_min())).isTrue();
-    assertThat(window.holds(window.until_min())).isEqualTo(minutes == 1440);
+    assertThat(window.length_min()).isEqualTo(length_min);
+    assertThat(IntStream.range(0, MINUTES_PER_DAY).filter(window::holds)).hasSize(length_min);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"21:59, false", "22:00, true", "00:00, true", "04:59, true", "05:00, false"})
+  void holdsItsFirstMinuteAndNotTheOneAfterItsLast(String at, boolean inside) {
+    ClockWindow night = ClockWindow.parse("22:00-05:00").orElseThrow();
+    ClockWindow from = ClockWindow.parse(at + "-12:00").orElseThrow();
+
+    assertThat(night.holds(from.from_min())).isEqualTo(inside);
   }
 }

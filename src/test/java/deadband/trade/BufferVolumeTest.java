@@ -50,6 +50,29 @@ class BufferVolumeTest {
   }
 
   @Test
+  void swingUndoesVolume() {
+    double volume_L = BufferVolume.volume_L(15, 5, 1.5, 6, 40);
+    assertThat(BufferVolume.swing_K(15, 5, 1.5, volume_L, 40)).isCloseTo(6, within(1e-9));
+    assertThat(BufferVolume.swing_K(15, 5, 5, volume_L, 40)).isZero();
+    assertThatThrownBy(() -> BufferVolume.swing_K(15, 5, 1.5, 0, 40))
+        .hasMessageContaining("volume_L");
+  }
+
+  @Test
+  void startsAreMostAtHalfTheOutput() {
+    // 100 L, 5 K at 35 °C hold 100 · 1.1536e-3 · 5 = 0.5768 kWh; 4 kW / (4 · 0.5768) = 1.734 an
+    // hour
+    double most = BufferVolume.startsPerHour(100, 4, 2, 5, 35);
+    assertThat(most).isCloseTo(1.734, within(0.002));
+    assertThat(BufferVolume.startsPerHour(100, 4, 1.9, 5, 35)).isLessThan(most);
+    assertThat(BufferVolume.startsPerHour(100, 4, 2.1, 5, 35)).isLessThan(most);
+    assertThat(BufferVolume.startsPerHour(100, 4, 0, 5, 35)).isZero();
+    assertThat(BufferVolume.startsPerHour(100, 4, 4, 5, 35)).isZero();
+    assertThatThrownBy(() -> BufferVolume.startsPerHour(0, 4, 2, 5, 35))
+        .hasMessageContaining("volume_L");
+  }
+
+  @Test
   void handWorked() {
     // 220 L, 3.0 against 1.5 kW, 5 K at 35 °C: 220 · 1.1536e-3 · 5 = 1.2690 kWh; / 1.5 = 50.8 min
     assertThat(BufferVolume.runTime_min(220, 3.0, 1.5, 5, 35)).isCloseTo(50.76, within(0.05));

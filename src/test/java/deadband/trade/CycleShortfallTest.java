@@ -46,4 +46,20 @@ class CycleShortfallTest {
     assertThat(DisinfectionCycle.inHomesOf("NZ")).contains(DisinfectionCycle.AS_3498);
     assertThat(DisinfectionCycle.inHomesOf("CH")).isEmpty();
   }
+
+  /** AS 3498 (second-hand): 90 % where it is held 32 min in each 7 days, 45 % where it is daily. */
+  @Test
+  void theShareIsThatOfTheTreatmentCarriedOut() {
+    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 7)).isEqualTo(0.90);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 1)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 0, 1)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 1.01)).isEqualTo(0.90);
+  }
+
+  @Test
+  void aProgrammeThatPassesByNoneIsAskedForTheSmallestShare() {
+    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 31, 7)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(59, 32, 7)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.ISSO_55_1.leastShare(55, 0, 30)).isEqualTo(1);
+  }
 }

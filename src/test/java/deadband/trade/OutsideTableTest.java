@@ -62,6 +62,7 @@ class OutsideTableTest {
             WaterTest.outside(),
             StoredHeatTest.outside(),
             StandingLossTest.outside(),
+            SunnyDayTest.outside(),
             TappingProfileTest.outside(),
             HotWaterUseTest.outside(),
             ClearSkyTest.outside())
@@ -79,7 +80,7 @@ class OutsideTableTest {
               .filter(OutsideTableTest::hasOutsideValues)
               .map(file -> file.getFileName().toString().replace(".java", ""))
               .toList();
-      assertThat(classes).hasSize(21).allMatch(name -> own.contains(name + ".outside()"));
+      assertThat(classes).hasSize(22).allMatch(name -> own.contains(name + ".outside()"));
     }
   }
 

@@ -66,6 +66,12 @@ class ScaldTest {
   }
 
   @Test
+  void beyondTheTableTheTimeIsTheMostItCanBe() {
+    assertThat(Scald.isAtMost(65.6)).isFalse();
+    assertThat(Scald.isAtMost(65.61)).isTrue();
+  }
+
+  @Test
   void halfWayInTheTableIsTheGeometricMean() {
     // 57.2 °C: √(30 · 6) = 13.416 s
     assertThat(Scald.byTable_s(57.2)).isCloseTo(13.416, within(0.001));

@@ -1,0 +1,281 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.KILOWATT;
+import static deadband.setup.Unit.KILOWATT_HOUR;
+import static deadband.setup.Unit.MINUTE;
+
+import deadband.setup.Battery;
+import deadband.setup.Change;
+import deadband.setup.ClockWindow;
+import deadband.setup.Consumer;
+import deadband.setup.Programme;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.setup.VehicleCharger;
+import deadband.trade.BatteryShadow;
+import deadband.trade.StoredHeat;
+import deadband.trade.Water;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Cases about what else takes the surplus or stands in for it: a battery, a vehicle charger. */
+final class Coordination {
+
+  private static final int MINUTES_PER_DAY = 1440;
+  private static final double LEAST = 0.001;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Battery battery;
+  private final RelayLoop loop;
+
+  private Coordination(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.battery = setup.battery();
+    this.loop = new RelayLoop(setup);
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    Coordination topic = new Coordination(setup, limits, cases);
+    topic.feed();
+    topic.shade();
+    topic.night();
+    topic.followers();
+  }
+
+  private Derived<Boolean> batteryFitted() {
+    return Derived.of(battery.part().isFitted());
+  }
+
+  private Derived<Boolean> feedsHeatPump() {
+    return Derived.of(battery.mayDischargeInto()).map(into -> into.contains(Consumer.HEAT_PUMP));
+  }
+
+  private Derived<Boolean> countsBattery() {
+    return loop.counts(Relay.Counts.BATTERY);
+  }
+
+  /**
+   * A battery that carries the heat pump keeps the export at zero: the relay sees nothing, or the
+   * pump itself where that is counted.
+   */
+  private void feed() {
+    Derived<Boolean> counted = loop.countsHeatPump();
+    Derived<Double> seen = counted.then(is -> is ? loop.draw_kW() : Derived.constant(0.0));
+    Derived<Double> stop = loop.stop_kW();
+    cases
+        .into(BatteryFeed.class, battery.part().pointer())
+        .fitted(loop.fitted(), batteryFitted())
+        .where(
+            loop.drivesHeatPump(),
+            loop.countsExport(),
+            feedsHeatPump(),
+            Derived.not(countsBattery()))
+        .given(seen, stop)
+        .clearOnlyWith(counted.is(is -> is) ? loop.openDraw() : List.of())
+        .makes(
+            because ->
+                new BatteryFeed(
+                    because.explained(() -> emptied(seen.get(), stop.get())),
+                    seen.get(),
+                    stop.get()));
+  }
+
+  private Detail emptied(double seen_kW, double stop_kW) {
+    Derived<Double> covered = covered_kW();
+    Detail.Builder detail =
+        Detail.at(battery.mayDischargeInto(), setup.relay().stop_kW())
+            .observed(Measure.of("seen while the battery carries it", seen_kW, KILOWATT))
+            .limit(Bound.told("stop threshold", stop_kW, KILOWATT, setup.relay().stop_kW()))
+            .cures(withoutHeatPump())
+            .cures(ThresholdCures.ofHeatPump(setup).candidates())
+            .basis("control loop arithmetic, no sun, the battery charged");
+    addDrain(covered, detail);
+    return detail.size(covered.isKnown() ? covered.get() : 0).done();
+  }
+
+  /** What the battery gives a running heat pump when there is no sun. */
+  private Derived<Double> covered_kW() {
+    return loop.draw_kW()
+        .with(
+            Derived.of(battery.power_kW()),
+            (draw, power) -> KILOWATT.round(BatteryShadow.covered_kW(draw, 0, power)));
+  }
+
+  private void addDrain(Derived<Double> covered, Detail.Builder detail) {
+    if (covered.is(power -> power > 0)) {
+      detail.evidence(Measure.of("drawn from the battery", covered.get(), KILOWATT));
+      battery
+          .capacity_kWh()
+          .optional()
+          .ifPresent(
+              capacity ->
+                  detail.evidence(
+                      Measure.of("full battery empty after", capacity / covered.get(), "h")));
+    }
+  }
+
+  private List<List<Change>> withoutHeatPump() {
+    List<Consumer> rest = new ArrayList<>(battery.mayDischargeInto().optional().orElse(List.of()));
+    rest.remove(Consumer.HEAT_PUMP);
+    return List.of(List.of(Change.of(battery.mayDischargeInto(), List.copyOf(rest))));
+  }
+
+  /** Where the battery is meant to come first, the relay may wait for it. */
+  private void shade() {
+    Derived<Double> hidden = Derived.of(battery.power_kW());
+    Derived<Boolean> meant =
+        Derived.of(battery.chargesBefore()).map(before -> before.contains(Consumer.HEAT_PUMP));
+    cases
+        .into(BatteryShade.class, battery.part().pointer())
+        .fitted(loop.fitted(), batteryFitted())
+        .where(
+            loop.drivesHeatPump(),
+            loop.countsExport(),
+            Derived.not(countsBattery()),
+            Derived.not(meant))
+        .given(hidden)
+        .makes(
+            because ->
+                new BatteryShade(because.explained(() -> takesFirst(hidden.get())), hidden.get()));
+  }
+
+  private Detail takesFirst(double power_kW) {
+    Detail.Builder detail =
+        Detail.at(setup.relay().counts(), battery.power_kW(), battery.chargesBefore())
+            .observed(Measure.of("surplus the battery takes unseen", power_kW, KILOWATT))
+            .size(power_kW)
+            .cure(countingBattery())
+            .basis("control loop arithmetic, the battery not yet full");
+    return loop.start_kW().isKnown()
+        ? detail
+            .evidence(
+                Measure.of(
+                    "surplus at which it closes", loop.start_kW().get() + power_kW, KILOWATT))
+            .done()
+        : detail.done();
+  }
+
+  private Change countingBattery() {
+    Told<List<Relay.Counts>> counts = setup.relay().counts();
+    List<Relay.Counts> counted = new ArrayList<>(counts.optional().orElse(List.of()));
+    counted.add(Relay.Counts.BATTERY);
+    counted.sort(null);
+    return Change.of(counts, List.copyOf(counted));
+  }
+
+  private void night() {
+    Programme everyday = setup.heatPump().everyday();
+    Derived<Double> free = Derived.of(everyday.blocked()).map(this::freeAtNight_min);
+    cases
+        .into(NightRun.class, everyday.part().pointer())
+        .fitted(Derived.of(setup.heatPump().part().isFitted()), batteryFitted())
+        .where(feedsHeatPump())
+        .given(free)
+        .makes(because -> new NightRun(because.explained(() -> drains(free.get())), free.get()));
+  }
+
+  /** Minutes of the night that lie in no blocked window. */
+  private double freeAtNight_min(List<ClockWindow> blocked) {
+    ClockWindow night =
+        new ClockWindow(
+            (int) limits.value(Limit.NIGHT_FROM), (int) limits.value(Limit.NIGHT_UNTIL));
+    return IntStream.range(0, MINUTES_PER_DAY)
+        .filter(night::holds)
+        .filter(minute -> blocked.stream().noneMatch(window -> window.holds(minute)))
+        .count();
+  }
+
+  private Detail drains(double free_min) {
+    Programme everyday = setup.heatPump().everyday();
+    Detail.Builder detail =
+        Detail.at(battery.mayDischargeInto(), everyday.blocked())
+            .observed(Measure.of("night in which it may start", free_min, MINUTE))
+            .cures(withoutHeatPump())
+            .basis("times of day as told, the battery charged");
+    Derived<Double> covered = covered_kW();
+    if (covered.is(power -> power > 0)) {
+      detail.evidence(Measure.of("drawn from the battery", covered.get(), KILOWATT));
+    }
+    Derived<Double> run = run_kWh();
+    if (run.isKnown()) {
+      detail.evidence(Measure.of("electricity one run takes", run.get(), KILOWATT_HOUR));
+    }
+    return detail.size(covered.isKnown() ? covered.get() : 0).done();
+  }
+
+  private record Power(double input_kW, double output_kW) {}
+
+  private record Swing(double start_C, double stop_C) {}
+
+  /** What one everyday run draws: its heat by the plate's input and output. */
+  private Derived<Double> run_kWh() {
+    Programme everyday = setup.heatPump().everyday();
+    Derived<Power> power =
+        loop.draw_kW().with(Derived.of(setup.heatPump().hotWaterOutput_kW()), Power::new);
+    Derived<Swing> swing =
+        Derived.of(everyday.start_C()).with(Derived.of(everyday.stop_C()), Swing::new);
+    return new HeatedVolume(setup)
+        .aboveCoil_L()
+        .with(swing, Coordination::heat_kWh)
+        .with(
+            power,
+            (heat, plate) ->
+                KILOWATT_HOUR.round(heat * plate.input_kW() / Math.max(LEAST, plate.output_kW())));
+  }
+
+  private static double heat_kWh(double heated_L, Swing swing) {
+    return Math.max(
+        0,
+        StoredHeat.heat_kWh(
+            Math.max(LEAST, heated_L),
+            Water.RANGE_C.clamp(swing.start_C()),
+            Water.RANGE_C.clamp(swing.stop_C())));
+  }
+
+  private void followers() {
+    VehicleCharger charger = setup.vehicleCharger();
+    Derived<Boolean> ordered = ordered(charger);
+    cases
+        .into(SharedSurplus.class, charger.part().pointer())
+        .fitted(loop.fitted(), Derived.of(charger.part().isFitted()))
+        .where(loop.drivesHeatPump(), Derived.of(charger.followsSurplus()))
+        .given(ordered)
+        .makes(
+            because -> new SharedSurplus(because.explained(() -> chase(charger)), ordered.get()));
+  }
+
+  /** Told to come before the heat pump is an order, too. */
+  private static Derived<Boolean> ordered(VehicleCharger charger) {
+    boolean first =
+        charger.before().optional().filter(all -> all.contains(Consumer.HEAT_PUMP)).isPresent();
+    return charger.ordered().isTold() || !first
+        ? Derived.of(charger.ordered())
+        : Derived.of(charger.before()).map(before -> true);
+  }
+
+  private Detail chase(VehicleCharger charger) {
+    List<Measure> powers = new ArrayList<>();
+    add("charger takes at least", Derived.of(charger.minimum_kW()), powers);
+    add("charger takes at most", Derived.of(charger.maximum_kW()), powers);
+    add("draw of the heat pump", loop.draw_kW(), powers);
+    double starts = loop.timing().withTimers().startsPerHour();
+    powers.add(Measure.of("starts an hour", starts, "1/h"));
+    return Detail.at(charger.ordered(), setup.relay().start_kW())
+        .size(starts)
+        .evidence(powers.toArray(new Measure[0]))
+        .basis("starts as the heat pump's own timers let them through")
+        .done();
+  }
+
+  private static void add(String quantity, Derived<Double> power, List<Measure> powers) {
+    if (power.isKnown()) {
+      powers.add(Measure.of(quantity, power.get(), KILOWATT));
+    }
+  }
+}

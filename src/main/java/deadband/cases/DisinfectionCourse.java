@@ -1,0 +1,224 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.CELSIUS;
+import static deadband.setup.Unit.KELVIN;
+import static deadband.setup.Unit.KILOWATT;
+import static deadband.setup.Unit.LITRE;
+import static deadband.setup.Unit.MINUTE;
+
+import deadband.setup.Change;
+import deadband.setup.ClockWindow;
+import deadband.setup.DemandInput;
+import deadband.setup.Disinfection;
+import deadband.setup.Disinfection.Heater;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cases about the course of a disinfection: does its heater get power, does it reach the target,
+ * does it get there in time, and does it stay there undisturbed?
+ */
+final class DisinfectionCourse {
+
+  private static final double MINUTES_PER_DAY = 1440;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Cases cases;
+  private final Disinfection programme;
+  private final DisinfectionDuty duty;
+  private final DisinfectionHeater heater;
+  private final Programmes programmes;
+
+  private DisinfectionCourse(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.limits = limits;
+    this.cases = cases;
+    this.programme = setup.heatPump().disinfection();
+    this.duty = new DisinfectionDuty(setup, limits);
+    this.heater = new DisinfectionHeater(setup);
+    this.programmes = new Programmes(setup);
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    DisinfectionCourse topic = new DisinfectionCourse(setup, limits, cases);
+    topic.supply();
+    topic.reach();
+    topic.time();
+    topic.window();
+  }
+
+  private Derived<Boolean> leftToTheSun() {
+    return Derived.of(programme.heater()).map(told -> told == Heater.SURPLUS);
+  }
+
+  /** A programme that heats when it is due, with a heater of its own. */
+  private Derived<Boolean> heatsWhenDue() {
+    return Derived.all(duty.runs(), Derived.not(leftToTheSun()));
+  }
+
+  private void supply() {
+    DemandInput demand = setup.diverter().demandInput();
+    Derived<Boolean> dripFed =
+        Derived.all(
+            duty.runsOn(Heater.IMMERSION),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(demand.part().isFitted()),
+            Derived.of(demand.action()).map(action -> action == DemandInput.Action.SURPLUS_ONLY));
+    Derived<Boolean> onSurplus = Derived.any(leftToTheSun(), dripFed);
+    cases
+        .into(DisinfectionSupply.class, programme.part().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool())
+        .given(onSurplus)
+        .makes(
+            because ->
+                new DisinfectionSupply(because.explained(this::waitsForSun), onSurplus.get()));
+  }
+
+  private Detail waitsForSun() {
+    Told<DemandInput.Action> action = setup.diverter().demandInput().action();
+    double missed_K = duty.missed_K();
+    Detail.Builder detail =
+        programme.heater().says(Heater.SURPLUS)
+            ? Detail.at(programme.heater(), programme.target_C())
+                .cure(Change.of(programme.heater(), Heater.IMMERSION))
+                .cure(Change.of(programme.heater(), Heater.HEAT_PUMP))
+            : Detail.at(action, programme.heater())
+                .cure(Change.of(action, DemandInput.Action.FULL_POWER));
+    return missed_K > 0
+        ? detail.size(missed_K).evidence(shortBy(missed_K)).done()
+        : detail.size(missed_K).done();
+  }
+
+  private static Measure shortBy(double missed_K) {
+    return Measure.of("short of the target by", missed_K, KELVIN);
+  }
+
+  private void reach() {
+    Derived<Double> target = Derived.of(programme.target_C());
+    Derived<Double> reach = programmes.reach_C();
+    cases
+        .into(DisinfectionOfPump.class, programme.target_C().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runsOn(Heater.HEAT_PUMP), duty.restsCool())
+        .given(target, reach)
+        .clearOnlyWith(programmes.toleranceAtReach_K().provenance().missing())
+        .makes(
+            because ->
+                new DisinfectionOfPump(
+                    because.explained(() -> outOfReach(target.get(), reach.get())),
+                    target.get(),
+                    reach.get()));
+  }
+
+  private Detail outOfReach(double target_C, double reach_C) {
+    return Detail.at(programme.target_C(), setup.heatPump().maximumFlow_C(), programme.heater())
+        .observed(Measure.of("disinfection target", target_C, CELSIUS))
+        .limit(
+            Bound.reckoned(
+                "most the compressor reaches",
+                reach_C,
+                CELSIUS,
+                "maximum flow less flow above tank and sensor tolerance"))
+        .size(KELVIN.round(target_C - reach_C))
+        .evidence(shortBy(target_C - reach_C))
+        .cures(otherWays(Dial.down_C(reach_C)))
+        .done();
+  }
+
+  /** A target in reach, as long as it still disinfects; else a heater that reaches further. */
+  private List<List<Change>> otherWays(double dial_C) {
+    List<List<Change>> cures = new ArrayList<>();
+    if (dial_C >= limits.value(Limit.DISINFECTION_TEMPERATURE)) {
+      cures.add(List.of(Change.of(programme.target_C(), dial_C)));
+    }
+    if (setup.heatPump().backupHeater().part().isFitted().says(true)) {
+      cures.add(List.of(Change.of(programme.heater(), Heater.BACKUP_HEATER)));
+    }
+    if (setup.immersion().part().isFitted().says(true)) {
+      cures.add(List.of(Change.of(programme.heater(), Heater.IMMERSION)));
+    }
+    return cures;
+  }
+
+  private void time() {
+    Derived<Double> needed = heater.needed_min();
+    Derived<Double> allowed = Derived.of(programme.timeAllowed_min());
+    cases
+        .into(DisinfectionTime.class, programme.timeAllowed_min().pointer())
+        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .where(heatsWhenDue(), duty.restsCool())
+        .given(needed, allowed)
+        .makes(
+            because ->
+                new DisinfectionTime(
+                    because.explained(() -> tooSlow(needed.get(), allowed.get())),
+                    needed.get(),
+                    allowed.get()));
+  }
+
+  private Detail tooSlow(double needed_min, double allowed_min) {
+    Told<Double> allowed = programme.timeAllowed_min();
+    Detail.Builder detail =
+        Detail.at(allowed, programme.heater(), programme.target_C(), programme.hold_min())
+            .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
+            .limit(Bound.told("time it may take", allowed_min, MINUTE, allowed))
+            .size(missedWhenTimeIsUp_K(needed_min - allowed_min))
+            .evidence(pace())
+            .basis("heat from the everyday start to the target, properties of water");
+    double enough_min = Dial.up_min(needed_min);
+    return enough_min <= MINUTES_PER_DAY
+        ? detail.cure(Change.of(allowed, enough_min)).done()
+        : detail.done();
+  }
+
+  private Measure[] pace() {
+    return new Measure[] {
+      Measure.of("time to reach the target", heater.heatUp_min().get(), MINUTE),
+      Measure.of("volume it heats", heater.heated_L().get(), LITRE),
+      Measure.of("power of the heater", heater.power_kW().get(), KILOWATT)
+    };
+  }
+
+  /** How far the store is from the target when the hold would have to begin. */
+  private double missedWhenTimeIsUp_K(double late_min) {
+    double heatUp_min = heater.heatUp_min().get();
+    double rise_K =
+        programme.target_C().optional().orElse(0.0)
+            - setup.heatPump().everyday().start_C().optional().orElse(0.0);
+    return heatUp_min > 0 ? KELVIN.round(rise_K * Math.min(1, late_min / heatUp_min)) : 0;
+  }
+
+  private void window() {
+    Derived<Double> needed = heater.needed_min();
+    Derived<Double> window = Derived.of(programme.allowed()).map(DisinfectionCourse::longest_min);
+    cases
+        .into(HoldWindow.class, programme.allowed().pointer())
+        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .where(heatsWhenDue(), Derived.of(programme.restartsHold()))
+        .given(needed, window)
+        .makes(
+            because ->
+                new HoldWindow(
+                    because.explained(() -> cutOff(needed.get(), window.get())),
+                    needed.get(),
+                    window.get()));
+  }
+
+  private static double longest_min(List<ClockWindow> windows) {
+    return windows.stream().mapToDouble(ClockWindow::length_min).max().orElse(MINUTES_PER_DAY);
+  }
+
+  private Detail cutOff(double needed_min, double window_min) {
+    return Detail.at(programme.allowed().pointer(), programme.restartsHold().pointer())
+        .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
+        .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
+        .size(needed_min / Math.max(1, window_min) - 1)
+        .evidence(pace())
+        .basis("heat from the everyday start to the target, properties of water")
+        .done();
+  }
+}

@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** How long at night the everyday programme may start. */
+public record NightRun(Matter matter, double free_min) implements Case {}

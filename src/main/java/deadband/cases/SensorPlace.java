@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Where the sensor that a disinfection watches sits, against the heater. */
+public record SensorPlace(Matter matter, double sensor_mm, double heater_mm) implements Case {}

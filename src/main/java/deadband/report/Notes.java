@@ -1,0 +1,76 @@
+package deadband.report;
+
+import deadband.cases.HeldImport;
+import deadband.judging.Check;
+import deadband.judging.ClearOnAssumption;
+import deadband.setup.Accepted;
+import deadband.setup.Outlet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What is no finding and still worth saying: what is as it should be, and yet not nothing. */
+final class Notes {
+
+  private static final String IMPORT_CHECK = "stop-lets-grid-in";
+
+  private final Report report;
+
+  private Notes(Report report) {
+    this.report = report;
+  }
+
+  static List<String> of(Report report) {
+    Notes notes = new Notes(report);
+    List<String> all = new ArrayList<>();
+    notes.openOutlets().ifPresent(all::add);
+    notes.toleratedImport().ifPresent(all::add);
+    all.addAll(notes.renamed());
+    return List.copyOf(all);
+  }
+
+  private Optional<String> openOutlets() {
+    String open =
+        report.setup().outlets().optional().orElse(List.of()).stream()
+            .filter(outlet -> outlet.blended().says(false))
+            .map(outlet -> outlet.at().optional().map(Outlet.Kind::word).orElse("an outlet"))
+            .collect(Collectors.joining(", "));
+    return open.isEmpty()
+        ? Optional.empty()
+        : Optional.of("not blended, as hot as the tank: " + open);
+  }
+
+  /** What the stop lets be bought, where that was looked at and is too little for a finding. */
+  private Optional<String> toleratedImport() {
+    return isTolerated()
+        ? HeldImport.of(report.setup())
+            .map(
+                most ->
+                    "bought while the call is held, and tolerated: up to " + Words.withUnit(most))
+        : Optional.empty();
+  }
+
+  private boolean isTolerated() {
+    return Stream.concat(
+            report.judgement().clear().stream(),
+            report.judgement().clearOnAssumption().stream().map(ClearOnAssumption::check))
+        .anyMatch(check -> check.name().equals(IMPORT_CHECK));
+  }
+
+  /** Accepted entries that name a check by a name it had before. */
+  private List<String> renamed() {
+    List<String> said = new ArrayList<>();
+    for (Accepted entry : report.setup().accepted().optional().orElse(List.of())) {
+      String named = entry.check().optional().orElse("");
+      for (Check check : report.judgement().checks()) {
+        if (check.formerNames().contains(named)) {
+          said.add(
+              entry.check().pointer().dotted() + ": " + named + " is now called " + check.name());
+        }
+      }
+    }
+    return said;
+  }
+}
