@@ -96,14 +96,15 @@ final class ModelledHeatPump {
 
   private static Derived<HeatPump.Programme> programme(Programme told) {
     Gathered parts = new Gathered();
-    var enabled = parts.with(told.enabled(), true, USUAL);
+    // Temperatures told say that it runs; only a plain no says otherwise.
+    boolean off = told.enabled().isTold() && !parts.with(told.enabled()).get();
     var start_C = parts.with(told.start_C());
     var stop_C = parts.with(told.stop_C());
     var blocked = parts.with(told.blocked(), List.<ClockWindow>of(), USUAL);
     return parts.into(
         () ->
             new HeatPump.Programme(
-                enabled.get() ? start_C.get() : Double.NEGATIVE_INFINITY,
+                off ? Double.NEGATIVE_INFINITY : start_C.get(),
                 stop_C.get(),
                 blocked.get().stream().map(w -> new Window(w.from_min(), w.until_min())).toList()));
   }
