@@ -46,11 +46,11 @@ class HouseTest {
           .whereLayer("cases")
           .mayOnlyAccessLayers("setup", "trade", "document")
           .whereLayer("reading")
-          .mayOnlyAccessLayers("cases", "setup", "document")
+          .mayOnlyAccessLayers("cases", "dayrun", "setup", "document")
           .whereLayer("judging")
           .mayOnlyAccessLayers("cases", "setup", "trade", "document")
           .whereLayer("report")
-          .mayOnlyAccessLayers("judging", "cases", "setup", "trade", "document")
+          .mayOnlyAccessLayers("judging", "cases", "dayrun", "setup", "trade", "document")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 
@@ -74,6 +74,15 @@ class HouseTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("tools.jackson..");
+
+  @ArchTest
+  static final ArchRule ONLY_READING_KNOWS_CSV =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("deadband.reading")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("de.siegmar.fastcsv..");
 
   @ArchTest
   static final ArchRule ONLY_THE_COMMANDS_KNOW_THE_COMMAND_LINE =

@@ -53,6 +53,14 @@ class ProgramTest {
   }
 
   @Test
+  void aFolderMayHoldDaysBesideItsSetups() throws IOException {
+    Files.copy(Path.of(GOOD), folder.resolve("mill-cottage.json"));
+    file("day.csv", "time,pv_kW\n10:00,1\n");
+
+    assertThat(CommandLineRun.of("check", folder.toString()).exit()).isEqualTo(0);
+  }
+
+  @Test
   void anEmptyObjectIsNotSuccess() {
     CommandLineRun run = CommandLineRun.with("{}", Map.of(), "check", "-");
 
