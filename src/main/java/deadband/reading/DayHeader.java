@@ -1,5 +1,6 @@
 package deadband.reading;
 
+import deadband.dayrun.Recording;
 import deadband.document.NearestName;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
@@ -25,6 +26,9 @@ record DayHeader(int line, int width, int time, List<Told> told) {
 
   private static final String TIME = "time";
   private static final double WATTS = 0.001;
+
+  /** What a recorded run shows besides: passed over, so that it can be run again. */
+  private static final Set<String> OF_A_TRACE = Set.copyOf(Recording.headers());
 
   /** Every name a column may have, with what it tells. */
   private static final Map<String, Told> NAMES = names();
@@ -122,7 +126,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
       } else if (known != null) {
         Told earlier = told.put(known.column(), known.at(index));
         twice(earlier == null ? -1 : earlier.index(), name, index);
-      } else if (!name.isEmpty()) {
+      } else if (!name.isEmpty() && !OF_A_TRACE.contains(name)) {
         unknown(name, index);
       }
     }
