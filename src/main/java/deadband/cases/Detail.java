@@ -28,6 +28,11 @@ public record Detail(
     List<List<Change>> cures,
     String basis) {
 
+  /** The same, held against nothing: for a rule that has a limit of its own. */
+  public Detail unlimited() {
+    return new Detail(at, observed, null, size, evidence, cures, basis);
+  }
+
   /** A detail about these values. */
   public static Builder at(Told<?>... values) {
     Builder builder = new Builder();

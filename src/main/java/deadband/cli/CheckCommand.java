@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.cases.Limits;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
+import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
 import deadband.judging.RuleBook;
@@ -34,6 +35,10 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
 
   private static final String STANDARD_INPUT = "-";
+
+  private static final String NO_COMPILER =
+      "house rules need the rule compiler in lib/house, and it is not there: unpack the whole"
+          + " folder again";
 
   private final Console console;
 
@@ -77,6 +82,12 @@ final class CheckCommand implements Callable<Integer> {
   private @Nullable Path limitsFile;
 
   @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description = "house rules: DRL files that judge next to the built-in rules; they are code")
+  private @Nullable Path rulesFolder;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
@@ -102,14 +113,38 @@ final class CheckCommand implements Callable<Integer> {
       tell(unreadable.problems());
       return Exit.UNREADABLE;
     }
+    return judged(((LimitsReading.Read) limits).limits());
+  }
+
+  private int judged(Limits limits) {
+    if (rulesFolder == null) {
+      return judged(limits, RuleBook.builtIn());
+    }
+    console
+        .err()
+        .println(
+            "house rules are code and run with your rights; use only those you trust: "
+                + rulesFolder);
+    if (!HouseRules.canBeCompiled()) {
+      console.err().println(NO_COMPILER);
+      return Exit.FAULT;
+    }
+    HouseRules house = HouseRules.in(rulesFolder);
+    if (house instanceof HouseRules.Unreadable unreadable) {
+      tell(unreadable.problems());
+      return Exit.UNREADABLE;
+    }
+    return judged(limits, ((HouseRules.Read) house).book());
+  }
+
+  private int judged(Limits limits, RuleBook book) {
     List<SetupReading> readings = readings();
-    Judge judge = new Judge(RuleBook.builtIn());
-    Limits inForce = ((LimitsReading.Read) limits).limits();
+    Judge judge = new Judge(book);
     LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     Tally tally = new Tally();
     List<String> reports = new ArrayList<>();
     for (SetupReading reading : readings) {
-      reports.add(report(reading, judge, inForce, date, tally));
+      reports.add(report(reading, judge, limits, date, tally));
     }
     print(reports);
     closing(tally);

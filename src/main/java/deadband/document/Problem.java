@@ -158,6 +158,8 @@ public record Problem(
     STEP_IRREGULAR("This time is off the step of the others"),
     STEP_UNFIT("The step of the times cannot be used"),
     NOT_FITTING("This does not go with the rest"),
+    NOT_A_RULE("The rule compiler does not take this"),
+    RULE_UNFIT("This house rule cannot be used as it stands"),
     MISSING("Something that is needed is missing");
 
     private final String says;

@@ -2,6 +2,7 @@ package deadband.judging;
 
 import deadband.cases.Case;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One check of the rule book, as its rule declares it.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param essential whether sign-off waits for it while it is not judged, whatever its class
  * @param causes checks whose findings may lie behind this one's
  * @param caseType the case the rule looks at
+ * @param housePage the page that a house rule brings along, null for a built-in check
  */
 public record Check(
     String name,
@@ -19,4 +21,11 @@ public record Check(
     Consequence consequence,
     boolean essential,
     List<String> causes,
-    Class<? extends Case> caseType) {}
+    Class<? extends Case> caseType,
+    @Nullable RulePage housePage) {
+
+  /** Whether it is not built in but a rule of the house. */
+  public boolean isHouse() {
+    return housePage != null;
+  }
+}
