@@ -76,6 +76,15 @@ class HouseTest {
           .resideInAnyPackage("tools.jackson..");
 
   @ArchTest
+  static final ArchRule ONLY_READING_KNOWS_CSV =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("deadband.reading")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("de.siegmar.fastcsv..");
+
+  @ArchTest
   static final ArchRule ONLY_THE_COMMANDS_KNOW_THE_COMMAND_LINE =
       noClasses()
           .that()

@@ -35,6 +35,11 @@ public record Detail(
     return new Detail(at, observed, limit, size, List.copyOf(all), cures, basis);
   }
 
+  /** The same, held against nothing: for a rule that has a limit of its own. */
+  public Detail unlimited() {
+    return new Detail(at, observed, null, size, evidence, cures, basis);
+  }
+
   /** A detail about these values. */
   public static Builder at(Told<?>... values) {
     Builder builder = new Builder();

@@ -5,6 +5,7 @@ import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
+import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
 import deadband.judging.RuleBook;
@@ -36,6 +37,10 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
 
   private static final String STANDARD_INPUT = "-";
+
+  private static final String NO_COMPILER =
+      "house rules need the rule compiler in lib/house, and it is not there: unpack the whole"
+          + " folder again";
 
   private final Console console;
 
@@ -84,6 +89,12 @@ final class CheckCommand implements Callable<Integer> {
   private boolean noDayRun;
 
   @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description = "house rules: DRL files that judge next to the built-in rules; they are code")
+  private @Nullable Path rulesFolder;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
@@ -112,13 +123,36 @@ final class CheckCommand implements Callable<Integer> {
     List<SetupReading> readings = readings();
     DayRuns runs = noDayRun ? DayRuns.none() : DayRuns.remembered();
     runAhead(readings, runs);
-    Judge judge = new Judge(RuleBook.builtIn(), runs);
-    Limits inForce = ((LimitsReading.Read) limits).limits();
+    return judged(readings, runs, ((LimitsReading.Read) limits).limits());
+  }
+
+  private int judged(List<SetupReading> readings, DayRuns runs, Limits limits) {
+    if (rulesFolder == null) {
+      return judged(readings, new Judge(RuleBook.builtIn(), runs), limits);
+    }
+    console
+        .err()
+        .println(
+            "house rules are code and run with your rights; use only those you trust: "
+                + rulesFolder);
+    if (!HouseRules.canBeCompiled()) {
+      console.err().println(NO_COMPILER);
+      return Exit.FAULT;
+    }
+    HouseRules house = HouseRules.in(rulesFolder);
+    if (house instanceof HouseRules.Unreadable unreadable) {
+      tell(unreadable.problems());
+      return Exit.UNREADABLE;
+    }
+    return judged(readings, new Judge(((HouseRules.Read) house).book(), runs), limits);
+  }
+
+  private int judged(List<SetupReading> readings, Judge judge, Limits limits) {
     LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     Tally tally = new Tally();
     List<String> reports = new ArrayList<>();
     for (SetupReading reading : readings) {
-      reports.add(report(reading, judge, inForce, date, tally));
+      reports.add(report(reading, judge, limits, date, tally));
     }
     print(reports);
     closing(tally);

@@ -1,6 +1,7 @@
 package deadband.cli;
 
 import deadband.document.NearestName;
+import deadband.judging.HouseRuleFailure;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -148,6 +149,10 @@ final class Program implements Runnable {
   }
 
   private int fault(Exception fault, CommandLine line, ParseResult parsed) {
+    if (fault instanceof HouseRuleFailure) {
+      console.err().println("a house rule failed while it was run: " + fault.getMessage());
+      return Exit.UNREADABLE;
+    }
     console.err().println("deadband could not finish: " + fault);
     console.err().println("This is a fault of the program, not of your file; please report it.");
     return Exit.FAULT;

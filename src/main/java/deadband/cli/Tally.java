@@ -56,7 +56,7 @@ final class Tally {
     if (exit == Exit.NOTHING_CHECKED) {
       lines.add("nothing could be checked: the file tells no value that a check looks at");
     }
-    if (worst != null) {
+    if (worst != null && !worst.check().isHouse()) {
       lines.add("next: deadband explain " + worst.check().name());
     }
     return lines;

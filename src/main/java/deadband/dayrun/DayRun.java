@@ -246,6 +246,7 @@ public final class DayRun {
     if (started) {
       tally.started();
     }
+    now.runEnded = heatPump.end();
     if (heatPump.end() != HeatPump.End.NONE) {
       tally.ended(heatPump.ran(), heatPump.end());
     }

@@ -21,8 +21,9 @@ public final class HeatPump {
     RUNNING
   }
 
-  /** How the last run ended. */
-  enum End {
+  /** How a run ended. */
+  public enum End {
+    /** No run ended. */
     NONE,
     /** Its programme was satisfied or withdrew after the minimum run. */
     PROGRAMME,

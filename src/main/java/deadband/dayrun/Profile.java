@@ -175,6 +175,48 @@ public final class Profile {
         "steps of " + step.seconds() + " s cannot become steps of " + other.seconds() + " s");
   }
 
+  /**
+   * This day by the clock, over another span of time: it begins at its second of the day and goes
+   * on through as many midnights as it takes, the same each day. Powers are averaged, draw-off is
+   * added up.
+   *
+   * @param step length of each step of the span
+   * @param start_s second of the day at which the span begins [s]
+   * @param length steps of the span
+   * @throws IllegalArgumentException where this is not one whole day from midnight
+   */
+  public Profile over(StepLength step, int start_s, int length) {
+    if (this.start_s != 0 || length() != this.step.perDay()) {
+      throw new IllegalArgumentException(
+          length() + " steps from second " + this.start_s + " are not a day from midnight");
+    }
+    int fine_s = commonDivisor(commonDivisor(this.step.seconds(), step.seconds()), start_s);
+    Profile fine = at(new StepLength(fine_s));
+    int parts = step.seconds() / fine_s;
+    int from = start_s / fine_s;
+    return new Profile(
+        step,
+        start_s,
+        surplusGiven,
+        around(fine.pv_kW, from, length, parts, 1.0 / parts),
+        around(fine.house_kW, from, length, parts, 1.0 / parts),
+        around(fine.draw_L, from, length, parts, 1));
+  }
+
+  private static int commonDivisor(int a, int b) {
+    return b == 0 ? a : commonDivisor(b, a % b);
+  }
+
+  private static double[] around(double[] day, int from, int length, int parts, double share) {
+    double[] span = new double[length];
+    for (int index = 0; index < length; index++) {
+      for (int part = 0; part < parts; part++) {
+        span[index] += day[(int) ((from + (long) index * parts + part) % day.length)] * share;
+      }
+    }
+    return span;
+  }
+
   private Profile finer(StepLength other, int parts) {
     return new Profile(
         other,

@@ -23,6 +23,7 @@ public final class Step {
   double draw_L;
   boolean relayClosed;
   HeatPump.State heatPump = HeatPump.State.OFF;
+  HeatPump.End runEnded = HeatPump.End.NONE;
   boolean onSurplus;
   boolean disinfecting;
   double top_C;
@@ -119,6 +120,11 @@ public final class Step {
   /** What the heat pump was doing during the step. */
   public HeatPump.State heatPump() {
     return heatPump;
+  }
+
+  /** How the compressor's run ended with this step, if one did. */
+  public HeatPump.End runEnded() {
+    return runEnded;
   }
 
   /** Whether the compressor ran for the relay, a leftover minimum run included. */

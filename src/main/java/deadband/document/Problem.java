@@ -152,7 +152,14 @@ public record Problem(
     UNIT_DOUBTED("Is this number meant in another unit?"),
     NOT_A_DATE("This is not a date"),
     NOT_A_TIME("This is not a time of day"),
+    TIME_TWICE("The same time stands twice"),
+    TIME_BACKWARDS("Time goes backwards"),
+    TIME_GAP("Times are missing"),
+    STEP_IRREGULAR("This time is off the step of the others"),
+    STEP_UNFIT("The step of the times cannot be used"),
     NOT_FITTING("This does not go with the rest"),
+    NOT_A_RULE("The rule compiler does not take this"),
+    RULE_UNFIT("This house rule cannot be used as it stands"),
     MISSING("Something that is needed is missing");
 
     private final String says;

@@ -2,6 +2,7 @@ package deadband.judging;
 
 import deadband.cases.Case;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One check of the rule book, as its rule declares it.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param askedOnAssumption whether a finding that rests on an assumption is no more than a query
  * @param causes checks whose findings may lie behind this one's
  * @param caseType the case the rule looks at
+ * @param housePage the page that a house rule brings along, null for a built-in check
  */
 public record Check(
     String name,
@@ -23,10 +25,16 @@ public record Check(
     boolean essential,
     boolean askedOnAssumption,
     List<String> causes,
-    Class<? extends Case> caseType) {
+    Class<? extends Case> caseType,
+    @Nullable RulePage housePage) {
 
   /** Whether this is its name, or once was. */
   boolean isNamed(String wanted) {
     return name.equals(wanted) || formerNames.contains(wanted);
+  }
+
+  /** Whether it is not built in but a rule of the house. */
+  public boolean isHouse() {
+    return housePage != null;
   }
 }

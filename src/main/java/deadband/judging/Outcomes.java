@@ -102,7 +102,8 @@ final class Outcomes {
   }
 
   private static Finding finding(Check check, Matter matter) {
-    Detail detail = matter.detail().get();
+    Detail told = matter.detail().get();
+    Detail detail = check.isHouse() ? told.unlimited() : told;
     return new Finding(
         check,
         consequence(check, matter, detail.limit()),

@@ -45,8 +45,10 @@ public final class RuleBook {
   private final List<Check> checks;
   private final Map<String, Check> byName = new LinkedHashMap<>();
   private final KieSessionsPool sessions;
+  private final boolean house;
 
-  private RuleBook(InternalKnowledgeBase base) {
+  private RuleBook(InternalKnowledgeBase base, Collection<? extends KiePackage> house) {
+    base.addPackages(house);
     List<Check> declared = new ArrayList<>();
     for (KiePackage topic : base.getKiePackages()) {
       topic.getRules().forEach(rule -> declared.add(check(rule)));
@@ -55,16 +57,27 @@ public final class RuleBook {
     this.checks = List.copyOf(declared);
     this.checks.forEach(this::enter);
     this.sessions = base.newKieSessionsPool(1);
+    this.house = !house.isEmpty();
   }
 
   /** The rule book that is built in. */
   public static RuleBook builtIn() {
+    return with(List.of());
+  }
+
+  /** The built-in rule book and the compiled rules of a house. */
+  static RuleBook with(Collection<? extends KiePackage> house) {
     KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
     KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
     models().forEach(builder::addModel);
     InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase(configuration);
     base.addPackages(builder.build().getKiePackages());
-    return new RuleBook(base);
+    return new RuleBook(base, house);
+  }
+
+  /** Whether a package is kept for the rules that are built in. */
+  static boolean isReserved(String packageName) {
+    return (packageName + ".").startsWith("deadband.");
   }
 
   /** Every check by name. */
@@ -93,6 +106,8 @@ public final class RuleBook {
           .getObjects(Violation.class::isInstance)
           .forEach(violation -> found.add((Violation) violation));
       return found;
+    } catch (RuntimeException failure) {
+      throw house ? new HouseRuleFailure(failure) : failure;
     } finally {
       session.dispose();
     }
@@ -100,20 +115,24 @@ public final class RuleBook {
 
   private static Check check(Rule rule) {
     Map<String, Object> declared = rule.getMetaData();
+    boolean house = !rule.getPackageName().startsWith(RULES);
     Consequence consequence = Consequence.of(text(declared, "consequence"));
     boolean asked = text(declared, "onAssumption").equals(Consequence.QUERY.word());
     return new Check(
         rule.getName(),
         names(text(declared, "formerly")),
-        rule.getPackageName().substring(RULES.length()),
+        house ? "house" : rule.getPackageName().substring(RULES.length()),
         consequence,
         Boolean.parseBoolean(text(declared, "essential")),
         asked || consequence == Consequence.HAZARD,
         names(text(declared, "causedBy")),
-        caseType((RuleImpl) rule));
+        caseType(rule).orElseThrow(),
+        house
+            ? RulePage.ofHouse(rule.getName(), text(declared, "title"), text(declared, "why"))
+            : null);
   }
 
-  private static String text(Map<String, Object> declared, String key) {
+  static String text(Map<String, Object> declared, String key) {
     return declared.getOrDefault(key, "").toString();
   }
 
@@ -121,10 +140,18 @@ public final class RuleBook {
     return listed.isEmpty() ? List.of() : List.of(listed.split(", *", -1));
   }
 
-  /** A rule looks at one case; its pattern says which. */
-  private static Class<? extends Case> caseType(RuleImpl rule) {
-    Pattern pattern = (Pattern) rule.getLhs().getChildren().get(0);
-    return ((ClassObjectType) pattern.getObjectType()).getClassType().asSubclass(Case.class);
+  /** A rule looks at one case; its pattern says which. Empty where it is none. */
+  static Optional<Class<? extends Case>> caseType(Rule rule) {
+    boolean one =
+        ((RuleImpl) rule).getLhs().getChildren().get(0) instanceof Pattern pattern
+            && pattern.getObjectType() instanceof ClassObjectType type
+            && Case.class.isAssignableFrom(type.getClassType());
+    if (!one) {
+      return Optional.empty();
+    }
+    Pattern pattern = (Pattern) ((RuleImpl) rule).getLhs().getChildren().get(0);
+    return Optional.of(
+        ((ClassObjectType) pattern.getObjectType()).getClassType().asSubclass(Case.class));
   }
 
   private static List<Model> models() {

@@ -32,7 +32,7 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
   /**
-   * The page of a built-in check.
+   * The page of a check.
    *
    * @throws IllegalStateException where the check has none; a test keeps that from happening
    */
@@ -43,6 +43,11 @@ public record RulePage(String text, String says, Map<String, String> sections) {
 
   /** The page of a check; empty where it has none. */
   public static Optional<RulePage> find(Check check) {
+    RulePage house = check.housePage();
+    return house == null ? builtIn(check) : Optional.of(house);
+  }
+
+  private static Optional<RulePage> builtIn(Check check) {
     String resource = "rules/" + check.topic() + "/" + check.name() + ".md";
     try (InputStream page = RulePage.class.getResourceAsStream(resource)) {
       return page == null
@@ -51,6 +56,11 @@ public record RulePage(String text, String says, Map<String, String> sections) {
     } catch (IOException e) {
       throw new UncheckedIOException("the page of " + check.name() + " cannot be read", e);
     }
+  }
+
+  /** The page of a house rule, made of what its rule says of itself. */
+  static RulePage ofHouse(String name, String title, String why) {
+    return parse("# " + name + "\n\n" + title + "\n\n## " + WHY + "\n\n" + why + "\n");
   }
 
   /** Takes a page apart by its headings; headings inside fenced blocks are not headings. */

@@ -17,7 +17,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -27,45 +26,72 @@ final class Bytes {
   private static final String SAVE_AGAIN =
       "UTF-8: save the file again and choose UTF-8 as its encoding";
 
-  private Bytes() {}
+  private static final int MEBI = 1024 * 1024;
 
-  static JsonReading ofFile(Source source, Path path) {
+  private final Source source;
+  private final int mostBytes;
+
+  private Bytes(Source source, int mostBytes) {
+    this.source = source;
+    this.mostBytes = mostBytes;
+  }
+
+  /**
+   * The way to a text of that name.
+   *
+   * @param mostBytes the most that may be in it, whole mebibytes
+   */
+  static Bytes of(String name, int mostBytes) {
+    return new Bytes(Source.named(name), mostBytes);
+  }
+
+  /** What became of the bytes. */
+  sealed interface Content {
+    /** A text that can be shown and taken apart. */
+    record Text(Source source) implements Content {}
+
+    /** Why there is none. */
+    record Refused(Problem problem) implements Content {}
+  }
+
+  Content ofFile(Path path) {
     try {
-      Problem refusal = refusal(source, Files.readAttributes(path, BasicFileAttributes.class));
+      Problem refusal = refusal(Files.readAttributes(path, BasicFileAttributes.class));
       if (refusal != null) {
-        return unreadable(refusal);
+        return new Content.Refused(refusal);
       }
       try (InputStream in = Files.newInputStream(path)) {
-        return ofStream(source, in);
+        return ofStream(in);
       }
     } catch (IOException e) {
-      return unreadable(refusal(source, e));
+      return new Content.Refused(refusal(source, e));
     }
   }
 
-  static JsonReading ofStream(Source source, InputStream in) {
+  Content ofStream(InputStream in) {
     try {
       // one byte more than allowed tells too much from just enough
-      byte[] bytes = in.readNBytes(JsonReading.MOST_BYTES + 1);
-      return of(source, bytes);
+      return ofBytes(in.readNBytes(mostBytes + 1));
     } catch (IOException e) {
-      return unreadable(refusal(source, e));
+      return new Content.Refused(refusal(source, e));
     }
   }
 
-  static JsonReading of(Source source, byte[] bytes) {
-    if (bytes.length > JsonReading.MOST_BYTES) {
-      return unreadable(Problem.of(source, Kind.TOO_LARGE, "more than 4 MiB", "at most 4 MiB"));
+  Content ofBytes(byte[] bytes) {
+    if (bytes.length > mostBytes) {
+      String most = mostBytes / MEBI + " MiB";
+      return refused(Kind.TOO_LARGE, "more than " + most, "at most " + most);
     }
     String other = otherEncoding(bytes);
-    if (other != null) {
-      return unreadable(Problem.of(source, Kind.OTHER_ENCODING, other, SAVE_AGAIN));
-    }
-    return decoded(source.name(), bytes);
+    return other == null ? decoded(bytes) : refused(Kind.OTHER_ENCODING, other, SAVE_AGAIN);
+  }
+
+  private Content refused(Kind kind, String found, String right) {
+    return new Content.Refused(Problem.of(source, kind, found, right));
   }
 
   /** Why a thing of that sort is not read; null for a plain file. */
-  private static @Nullable Problem refusal(Source source, BasicFileAttributes attributes) {
+  private @Nullable Problem refusal(BasicFileAttributes attributes) {
     if (attributes.isDirectory()) {
       return Problem.of(source, Kind.A_FOLDER, "a folder", "a file");
     }
@@ -112,7 +138,7 @@ final class Bytes {
     return first == 0xFEFF || isHigh(first) ? "UTF-16, high byte first" : null;
   }
 
-  /** An ASCII character followed by a zero byte: JSON begins with an ASCII character. */
+  /** An ASCII character followed by a zero byte: what we read begins with an ASCII character. */
   private static boolean isLow(int pair) {
     return (pair & 0xFF) == 0 && pair != 0;
   }
@@ -125,15 +151,15 @@ final class Bytes {
     return index < bytes.length ? bytes[index] & 0xFF : 0;
   }
 
-  private static JsonReading decoded(String name, byte[] bytes) {
+  private Content decoded(byte[] bytes) {
     // a decoder that is not told otherwise reports what is malformed
     CharsetDecoder decoder = UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);
     if (decoder.decode(in, out, true).isError()) {
-      return unreadable(notUtf8(name, bytes, in.position()));
+      return new Content.Refused(notUtf8(source.name(), bytes, in.position()));
     }
-    return SectionReader.read(Source.of(name, out.flip().toString()));
+    return new Content.Text(Source.of(source.name(), out.flip().toString()));
   }
 
   private static Problem notUtf8(String name, byte[] bytes, int bad) {
@@ -143,9 +169,5 @@ final class Bytes {
     String hex = Integer.toHexString(bytes[bad] & 0xFF).toUpperCase(Locale.ROOT);
     return Problem.of(source, Kind.NOT_UTF8, "byte " + hex + " (hexadecimal)", SAVE_AGAIN)
         .at(new Span(start, start + 1));
-  }
-
-  private static JsonReading unreadable(Problem problem) {
-    return new JsonReading.Unreadable(problem.source().name(), List.of(problem));
   }
 }

@@ -73,20 +73,28 @@ public sealed interface JsonReading {
 
   /** Reads a file and shows it under another name. */
   static JsonReading ofFile(String name, Path path) {
-    return Bytes.ofFile(Source.named(name), path);
+    return of(Bytes.of(name, MOST_BYTES).ofFile(path));
   }
 
   /** Reads what a stream gives, up to the bound; the stream is left open. */
   static JsonReading ofStream(String name, InputStream in) {
-    return Bytes.ofStream(Source.named(name), in);
+    return of(Bytes.of(name, MOST_BYTES).ofStream(in));
   }
 
   static JsonReading ofBytes(String name, byte[] bytes) {
-    return Bytes.of(Source.named(name), bytes);
+    return of(Bytes.of(name, MOST_BYTES).ofBytes(bytes));
   }
 
   static JsonReading ofText(String name, String text) {
     return SectionReader.read(Source.of(name, text));
+  }
+
+  private static JsonReading of(Bytes.Content content) {
+    if (content instanceof Bytes.Content.Text text) {
+      return SectionReader.read(text.source());
+    }
+    Problem refusal = ((Bytes.Content.Refused) content).problem();
+    return new Unreadable(refusal.source().name(), List.of(refusal));
   }
 
   /**

@@ -158,6 +158,9 @@ public final class JsonReport {
     json.writeStartObject();
     json.writeNumberProperty("rank", judgement.rank(finding.key()));
     string(json, "check", finding.check().name());
+    if (finding.check().isHouse()) {
+      json.writeBooleanProperty("houseRule", true);
+    }
     string(json, "class", finding.consequence().word());
     string(json, "says", RulePage.of(finding.check()).says());
     list(json, "at", finding.detail().at(), this::at);

@@ -6,6 +6,7 @@ import deadband.cases.Detail;
 import deadband.cases.Measure;
 import deadband.document.Place;
 import deadband.document.Pointer;
+import deadband.judging.Check;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
@@ -101,7 +102,11 @@ public final class TextReport {
         layout
             .wrapped(beginning, page.says())
             .replaceFirst(word, Emphasis.of(word, layout.coloured())));
-    text.append(layout.wrapped(" ".repeat(Layout.INDENT), finding.check().name()));
+    text.append(layout.wrapped(" ".repeat(Layout.INDENT), name(finding.check())));
+  }
+
+  private static String name(Check check) {
+    return check.name() + (check.isHouse() ? " (house rule)" : "");
   }
 
   private void line(String label, String content) {

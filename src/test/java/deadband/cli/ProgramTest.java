@@ -53,6 +53,41 @@ class ProgramTest {
   }
 
   @Test
+  void aFolderMayHoldDaysBesideItsSetups() throws IOException {
+    Files.copy(Path.of(GOOD), folder.resolve("mill-cottage.json"));
+    file("day.csv", "time,pv_kW\n10:00,1\n");
+
+    assertThat(CommandLineRun.of("check", folder.toString()).exit()).isEqualTo(0);
+  }
+
+  @Test
+  void houseRulesJudgeNextToTheOthersAndAreSaidToBeCode() throws IOException {
+    String developers = Files.readString(Path.of("DEVELOPERS.md"));
+    int start = developers.indexOf("```drl\n") + 7;
+    file("house.drl", developers.substring(start, developers.indexOf("```", start)));
+    CommandLineRun run = CommandLineRun.of("check", AS_OF, "--rules", folder.toString(), FAULTY);
+
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.err()).startsWith("house rules are code and run with your rights");
+    assertThat(run.out())
+        .contains("QUERY    Start and stop are closer than we leave them")
+        .contains("   gap-below-our-margin (house rule)");
+    CommandLineRun json =
+        CommandLineRun.of("check", "--format=json", "--rules", folder.toString(), FAULTY);
+    assertThat(json.out()).contains("\"houseRule\"");
+  }
+
+  @Test
+  void aBrokenHouseRuleEndsBeforeAnythingIsJudged() throws IOException {
+    file("house.drl", "package house;\nrule \"x\" whn\n");
+    CommandLineRun run = CommandLineRun.of("check", "--rules", folder.toString(), FAULTY);
+
+    assertThat(run.exit()).isEqualTo(3);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("house.drl", "line 2", "rule compiler").doesNotContain("\tat ");
+  }
+
+  @Test
   void anEmptyObjectIsNotSuccess() {
     CommandLineRun run = CommandLineRun.with("{}", Map.of(), "check", "-");
 

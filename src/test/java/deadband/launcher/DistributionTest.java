@@ -44,13 +44,22 @@ class DistributionTest {
   void givesNoticeOfEveryPart() throws IOException {
     List<String> noticed =
         Files.readAllLines(Unpacked.BUILT.resolve("THIRD-PARTY.txt")).stream()
-            .filter(line -> line.matches(" {2}\\S.* (Apache-2\\.0|MIT) .*"))
+            .filter(line -> line.matches(" {2}\\S.* (Apache-2\\.0|MIT|BSD-3-Clause|EPL-2\\.0) .*"))
             .map(line -> line.strip().split(" ", 2)[0])
             .toList();
 
     assertThat(
-            jars().stream().filter(jar -> !jar.equals("deadband.jar")).map(DistributionTest::name))
+            Stream.concat(jars().stream(), houseJars().stream())
+                .filter(jar -> !jar.equals("deadband.jar"))
+                .map(DistributionTest::name))
         .containsExactlyInAnyOrderElementsOf(noticed);
+  }
+
+  /** The compiler of house rules is there, off the class path, and nothing stands twice. */
+  @Test
+  void keepsTheRuleCompilerApart() {
+    assertThat(houseJars()).anyMatch(jar -> jar.startsWith("drools-drl-parser-"));
+    assertThat(houseJars()).doesNotContainAnyElementsOf(jars());
   }
 
   @Test
@@ -65,7 +74,15 @@ class DistributionTest {
   }
 
   private static List<String> jars() {
-    try (Stream<Path> files = Files.list(LIBRARY)) {
+    return jars(LIBRARY);
+  }
+
+  private static List<String> houseJars() {
+    return jars(LIBRARY.resolve("house"));
+  }
+
+  private static List<String> jars(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(f -> f.getFileName().toString())
           .filter(f -> f.endsWith(".jar"))

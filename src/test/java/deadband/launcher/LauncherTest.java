@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,6 +54,49 @@ class LauncherTest {
     assertThat(result.exit()).isZero();
     assertThat(result.out()).contains(System.getProperty("deadband.version"));
     assertThat(result.err()).isEmpty();
+  }
+
+  @Test
+  void compilesHouseRulesWhereTheyAreAskedFor() throws IOException {
+    Path rules = Files.createDirectories(folder.resolve("our rules"));
+    Files.writeString(
+        rules.resolve("house.drl"),
+        """
+        package house;
+        import deadband.cases.RelayGap;
+        import function deadband.judging.Found.found;
+        rule "any-gap"
+            @consequence("query")
+            @title("There is a gap")
+            @why("Tried by a test.")
+        when
+            $gap : RelayGap( width_kW < 99 )
+        then
+            found( kcontext, $gap );
+        end
+        """);
+    String[] words = {
+      "check", "--fail-on", "never", "--rules", rules.toString(), deadband.sample()
+    };
+    Result result = deadband.run(withoutArchive(), words);
+
+    assertThat(result.exit()).isZero();
+    assertThat(result.out()).contains("any-gap (house rule)");
+    assertThat(result.err()).contains("house rules are code");
+
+    deleteAll(deadband.libFolder().resolve("house"));
+    Result without = deadband.run(withoutArchive(), words);
+    assertThat(without.exit()).isEqualTo(70);
+    assertThat(without.err()).contains("lib/house").doesNotContain("\tat ");
+  }
+
+  private static void deleteAll(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
+    }
+    Files.delete(folder);
   }
 
   @Test

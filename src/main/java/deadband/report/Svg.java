@@ -1,0 +1,90 @@
+package deadband.report;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Writes SVG, one element after the other; everything written is escaped. */
+final class Svg {
+
+  private final StringBuilder out = new StringBuilder(64 * 1024);
+  private final Deque<String> open = new ArrayDeque<>();
+
+  /**
+   * Opens an element.
+   *
+   * @param attributes names and values in turn
+   */
+  Svg open(String name, String... attributes) {
+    start(name, attributes).append(">\n");
+    open.push(name);
+    return this;
+  }
+
+  Svg close() {
+    out.append("</").append(open.pop()).append(">\n");
+    return this;
+  }
+
+  /** An element without content. */
+  Svg empty(String name, String... attributes) {
+    start(name, attributes).append("/>\n");
+    return this;
+  }
+
+  /** An element that holds a text. */
+  Svg text(String name, String content, String... attributes) {
+    start(name, attributes).append('>').append(escaped(content));
+    out.append("</").append(name).append(">\n");
+    return this;
+  }
+
+  private StringBuilder start(String name, String... attributes) {
+    out.append('<').append(name);
+    for (int at = 0; at < attributes.length; at += 2) {
+      out.append(' ').append(attributes[at]).append("=\"");
+      out.append(escaped(attributes[at + 1])).append('"');
+    }
+    return out;
+  }
+
+  /** A length or place to a tenth, as short as it goes. */
+  static String px(double value) {
+    long tenths = Math.round(value * 10);
+    String whole = (tenths < 0 ? "-" : "") + Math.abs(tenths) / 10;
+    return tenths % 10 == 0 ? whole : whole + "." + Math.abs(tenths) % 10;
+  }
+
+  /** Text as XML holds it; characters that XML cannot hold are left out. */
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder(text.length());
+    text.codePoints().forEach(code -> escape(code, escaped));
+    return escaped.toString();
+  }
+
+  private static void escape(int code, StringBuilder escaped) {
+    switch (code) {
+      case '&' -> escaped.append("&amp;");
+      case '<' -> escaped.append("&lt;");
+      case '>' -> escaped.append("&gt;");
+      case '"' -> escaped.append("&quot;");
+      default -> {
+        if (isAllowed(code)) {
+          escaped.appendCodePoint(code);
+        }
+      }
+    }
+  }
+
+  /** XML 1.0, production 2. */
+  private static boolean isAllowed(int code) {
+    return code == '\t'
+        || code == '\n'
+        || (code >= ' ' && code < Character.MIN_SURROGATE)
+        || (code > Character.MAX_SURROGATE && code != 0xFFFE && code != 0xFFFF);
+  }
+
+  @Override
+  public String toString() {
+    return out.toString();
+  }
+}
