@@ -20,6 +20,9 @@ final class Exit {
   /** Not one check could be made. */
   static final int NOTHING_CHECKED = 4;
 
+  /** A file that was to be written could not be. */
+  static final int UNWRITABLE = 5;
+
   /** A fault of the program itself. */
   static final int FAULT = 70;
 

@@ -42,16 +42,16 @@ final class HouseLoader {
     Path library = library().orElseThrow();
     List<URL> jars = new ArrayList<>(jars(library));
     jars.addAll(jars(library.resolve("house")));
-    try (URLClassLoader loader =
-        new URLClassLoader(jars.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
+    // never closed: a day may still run on its own thread, and the process ends after this
+    URLClassLoader loader =
+        new URLClassLoader(jars.toArray(URL[]::new), ClassLoader.getPlatformClassLoader());
+    try {
       Thread.currentThread().setContextClassLoader(loader);
       return (int)
           loader
               .loadClass(Main.class.getName())
               .getMethod("run", String[].class)
               .invoke(null, (Object) arguments);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     } catch (InvocationTargetException e) {
       throw new IllegalStateException(e.getCause());
     } catch (ReflectiveOperationException e) {

@@ -37,7 +37,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "  1   a verdict at or above --fail-on",
       "  2   wrong use of the command",
       "  3   some input could not be read",
-      "  4   nothing was checked",
+      "  4   nothing was checked, or could be run",
+      "  5   a file could not be written",
       "  70  a fault of the program"
     })
 final class Program implements Runnable {
@@ -67,6 +68,7 @@ final class Program implements Runnable {
     CommandLine line =
         new CommandLine(this)
             .addSubcommand(new CheckCommand(console))
+            .addSubcommand(new SimulateCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .addSubcommand(new ChecksCommand(console))
             .addSubcommand(new SchemaCommand(console))
@@ -78,6 +80,7 @@ final class Program implements Runnable {
             .registerConverter(LocalDate.class, Program::date)
             .registerConverter(CheckCommand.Format.class, word(CheckCommand.Format.values()))
             .registerConverter(ChecksCommand.Format.class, word(ChecksCommand.Format.values()))
+            .registerConverter(SimulateCommand.Format.class, word(SimulateCommand.Format.values()))
             .registerConverter(SchemaCommand.What.class, word(SchemaCommand.What.values()))
             .registerConverter(Console.Colour.class, word(Console.Colour.values()))
             .registerConverter(Exit.FailOn.class, word(Exit.FailOn.values()));

@@ -5,11 +5,11 @@ import deadband.document.Node;
 import deadband.reading.JsonReading;
 
 /** Whether a JSON value holds all of a fragment: members by name, list elements in any place. */
-final class Fragment {
+public final class Fragment {
 
   private Fragment() {}
 
-  static Node parse(String json) {
+  public static Node parse(String json) {
     JsonReading reading = JsonReading.ofText("fragment", "{ \"value\": " + json + " }");
     if (reading instanceof JsonReading.Read read) {
       Document document = read.document();

@@ -1,0 +1,216 @@
+package deadband.report;
+
+import static deadband.report.JsonText.list;
+import static deadband.report.JsonText.number;
+import static deadband.report.JsonText.string;
+
+import deadband.cases.Assumption;
+import deadband.dayrun.Result;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/**
+ * One day run, or a year of them, as a note to read or as JSON.
+ *
+ * @param file name of the setup file
+ * @param reference name of the job; empty where the file does not tell it
+ * @param day what was run, such as {@code clear}
+ * @param date the day's date, or the first of the year's
+ * @param step_min length of a step [min]
+ * @param result what it came to
+ * @param assumptions the defaults used
+ */
+public record DayReport(
+    String file,
+    Optional<String> reference,
+    String day,
+    String date,
+    double step_min,
+    Result result,
+    List<Assumption> assumptions) {
+
+  private static final String CAUTION =
+      "A day run is arithmetic on the numbers told, not a measurement, and proves nothing about"
+          + " scalding or Legionella; heat is one control among several. Local codes and the"
+          + " equipment's own instructions outrank it.";
+
+  /** Version of the JSON format. */
+  public static final int VERSION = 1;
+
+  /** The object, indented, without a line end. */
+  public String json(String tool) {
+    return JsonText.of(
+        true,
+        json -> {
+          json.writeStartObject();
+          json.writeNumberProperty("deadband", VERSION);
+          string(json, "version", tool);
+          string(json, "file", file);
+          string(json, "reference", reference.orElse(null));
+          string(json, "day", day);
+          string(json, "date", date);
+          number(json, "step_min", step_min);
+          json.writeNumberProperty("steps", result.steps());
+          new DayJson(json).fields(result);
+          list(
+              json,
+              "assumptions",
+              assumptions,
+              assumed -> {
+                json.writeStartObject();
+                string(json, "pointer", assumed.pointer().toString());
+                JsonText.value(json, "value", assumed.value());
+                string(json, "basis", assumed.basis());
+                json.writeEndObject();
+              });
+          json.writeEndObject();
+        });
+  }
+
+  /** The note, ending in a line end. */
+  public String text(Layout layout) {
+    StringBuilder text = new StringBuilder();
+    text.append(layout.spread(reference.orElse("(no reference)"), day + ", " + date));
+    text.append(
+        layout.spread(file, result.steps() + " steps of " + Words.number(step_min) + " min"));
+    text.append('\n');
+    entry(text, layout, "relay", relay());
+    entry(text, layout, "heat pump", heatPump());
+    entry(text, layout, "runs", runs());
+    entry(text, layout, "immersion", DayWords.kWh(result.immersion_kWh()) + cutOut());
+    if (result.backup_kWh() > 0) {
+      entry(text, layout, "back-up", DayWords.kWh(result.backup_kWh()));
+    }
+    entry(text, layout, "grid", grid());
+    entry(text, layout, "sun", sun());
+    entry(text, layout, "tank", tank());
+    entry(text, layout, "hygiene", hygiene());
+    entry(text, layout, "hot water", hotWater());
+    text.append('\n');
+    if (!assumptions.isEmpty()) {
+      entry(text, layout, "assumed", assumed());
+    }
+    entry(text, layout, "take care", CAUTION);
+    return text.toString();
+  }
+
+  private static void entry(StringBuilder text, Layout layout, String label, String content) {
+    text.append(layout.wrapped(Layout.pad(label, Layout.INDENT), content));
+  }
+
+  private String relay() {
+    return result
+        .cycles()
+        .map(
+            cycles ->
+                Words.count(cycles.relayClosings(), "call")
+                    + ", at most "
+                    + cycles.closingsInWorstHour()
+                    + " in an hour")
+        .orElse("the step is longer than the shortest delay: no calls are counted");
+  }
+
+  private String heatPump() {
+    String starts =
+        result
+            .cycles()
+            .map(
+                cycles ->
+                    Words.count(cycles.heatPumpStarts(), "start")
+                        + ", at most "
+                        + cycles.startsInWorstHour()
+                        + " in an hour; ")
+            .orElse("");
+    return starts
+        + DayWords.kWh(result.heatPump_kWh())
+        + " for "
+        + DayWords.kWh(result.heatPumpHeat_kWh())
+        + " of heat, "
+        + DayWords.kWh(result.heatPumpOnSurplus_kWh())
+        + " of it on surplus";
+  }
+
+  private String runs() {
+    return result.cycles().map(DayReport::runs).orElse("not counted");
+  }
+
+  private static String runs(Result.Cycles cycles) {
+    if (cycles.longestRun_min().isEmpty()) {
+      return "none";
+    }
+    return minutes(cycles.shortestRun_min())
+        + " min the shortest, "
+        + minutes(cycles.medianRun_min())
+        + " the median, "
+        + minutes(cycles.longestRun_min())
+        + " the longest; "
+        + cycles.runsEndedByTimer()
+        + " ended by the timer";
+  }
+
+  private static String minutes(OptionalDouble length_min) {
+    return length_min.isPresent() ? Words.number(length_min.getAsDouble()) : "-";
+  }
+
+  private String cutOut() {
+    return result.cutOutOpened() ? "; a cut-out opened and stays open until it is reset" : "";
+  }
+
+  private String grid() {
+    return DayWords.kWh(result.import_kWh())
+        + " bought, "
+        + DayWords.kWh(result.importWhileOnSurplus_kWh())
+        + " of it on surplus calls; "
+        + DayWords.kWh(result.export_kWh())
+        + " exported";
+  }
+
+  private String sun() {
+    String held = result.curtailed_kWh() > 0 ? DayWords.kWh(result.curtailed_kWh()) : "";
+    return DayWords.kWh(result.solarKept_kWh())
+        + " kept in the tank"
+        + (held.isEmpty() ? "" : "; " + held + " held back at the export limit");
+  }
+
+  private String tank() {
+    return "top "
+        + span(result.tankTop_C())
+        + "; diverter's sensor "
+        + span(result.tankSensor_C())
+        + "; bottom "
+        + span(result.tankBottom_C());
+  }
+
+  private static String span(Result.Span span) {
+    return DayWords.tenths(span.min())
+        + " to "
+        + DayWords.tenths(span.max())
+        + " °C, "
+        + DayWords.tenths(span.end())
+        + " at the end";
+  }
+
+  private String hygiene() {
+    return Words.number(result.minutes20to45())
+        + " min at 20 to 45 °C at the diverter's sensor; log reduction "
+        + DayWords.tenths(result.logReductionTop())
+        + " at the top, "
+        + DayWords.tenths(result.logReductionBottom())
+        + " at the bottom, reckoned with caution and counted to 8";
+  }
+
+  private String hotWater() {
+    return DayWords.tenths(result.coldDraw_L())
+        + " L drawn below 40 °C; "
+        + DayWords.kWh(result.standingLoss_kWh())
+        + " of standing loss";
+  }
+
+  private String assumed() {
+    return assumptions.stream()
+        .map(each -> each.pointer().dotted() + " " + Words.value(each.value()))
+        .collect(Collectors.joining(", "));
+  }
+}

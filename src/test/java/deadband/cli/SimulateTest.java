@@ -1,0 +1,152 @@
+package deadband.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import deadband.document.Node;
+import deadband.judging.Fragment;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code deadband simulate}, as its users run it. */
+class SimulateTest {
+  private static final String HOME = "sample-configs/good/mill-cottage.json";
+
+  @TempDir private Path folder;
+
+  private static CommandLineRun simulate(String... options) {
+    String[] arguments = new String[options.length + 1];
+    arguments[0] = "simulate";
+    System.arraycopy(options, 0, arguments, 1, options.length);
+    return CommandLineRun.of(arguments);
+  }
+
+  private static double number(CommandLineRun run, String name) {
+    Node.Section root = (Node.Section) Fragment.parse(run.out());
+    return ((Node.Numeral) root.get(name).orElseThrow()).value();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"clear", "cloud", "winter"})
+  void everyBuiltInDayRunsAndIsTheSameEachTime(String day) {
+    CommandLineRun run = simulate(HOME, "--day", day, "--format", "json");
+
+    assertThat(run.exit()).isEqualTo(Exit.READY);
+    assertThat(run.err()).isEmpty();
+    assertThat(number(run, "steps")).isEqualTo(1440);
+    assertThat(number(run, "balanceError_kWh")).isZero();
+    assertThat(simulate(HOME, "--day", day, "--format", "json")).isEqualTo(run);
+  }
+
+  /** Less sun in winter: less kept and more bought. */
+  @Test
+  void aDullWinterDayKeepsLessSunThanAClearOne() {
+    CommandLineRun clear = simulate(HOME, "--format", "json");
+    CommandLineRun winter = simulate(HOME, "--day", "winter", "--format", "json");
+
+    assertThat(number(winter, "solarKept_kWh")).isLessThan(number(clear, "solarKept_kWh"));
+    assertThat(number(winter, "import_kWh")).isGreaterThan(number(clear, "import_kWh"));
+  }
+
+  @Test
+  void aYearIsAYear() {
+    CommandLineRun run =
+        simulate(HOME, "--day", "year", "--date", "2024-02-29", "--format", "json");
+
+    assertThat(number(run, "steps")).isEqualTo(366 * 1440);
+  }
+
+  /** What is traced can be run again: the same sun, house and draw-off give the same day. */
+  @Test
+  void aTraceRunsAgainAsTheSameDay() {
+    Path trace = folder.resolve("day.csv");
+    CommandLineRun first =
+        simulate(HOME, "--day", "cloud", "--trace", trace.toString(), "--format", "json");
+    CommandLineRun again = simulate(HOME, "--day", trace.toString(), "--format", "json");
+
+    for (String name : List.of("relayClosings", "heatPumpStarts", "steps")) {
+      assertThat(number(again, name)).as(name).isEqualTo(number(first, name));
+    }
+    assertThat(number(again, "solarKept_kWh"))
+        .isCloseTo(number(first, "solarKept_kWh"), within(0.01));
+  }
+
+  @Test
+  void drawsAChart() throws IOException {
+    Path chart = folder.resolve("day.svg");
+
+    assertThat(simulate(HOME, "--chart", chart.toString()).exit()).isEqualTo(Exit.READY);
+    assertThat(Files.readString(chart))
+        .startsWith("<svg")
+        .contains("Mill Cottage", "start 3.2 kW", "stop 0.3 kW", "tank limit 63 °C");
+  }
+
+  /** No cycle is counted at a step longer than the shortest delay; the energies still are. */
+  @Test
+  void aLongStepQuotesNoCounts() {
+    CommandLineRun run = simulate(HOME, "--step", "5", "--format", "json");
+    Node.Section root = (Node.Section) Fragment.parse(run.out());
+
+    assertThat(root.get("relayClosings").orElseThrow()).isInstanceOf(Node.Nothing.class);
+    assertThat(number(run, "immersion_kWh")).isPositive();
+    assertThat(simulate(HOME, "--step", "5").out()).contains("no calls are counted");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--day noon | none of clear, cloud, winter, year",
+        "--step 7 | whole seconds that divide an hour",
+        "--step 0 | whole seconds that divide an hour",
+        "--day year --chart x.svg | a year is too long",
+        "--date soon | is no date"
+      })
+  void wrongUseIsToldInOneSentence(String options, String says) {
+    String[] words = (HOME + " " + options).split(" ", -1);
+    CommandLineRun run = simulate(words);
+
+    assertThat(run.exit()).isEqualTo(Exit.USAGE);
+    assertThat(run.err()).contains(says).doesNotContain("Exception");
+    assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void whatIsNotToldIsNamed() {
+    CommandLineRun run = CommandLineRun.with("{}", Map.of(), "simulate", "-");
+
+    assertThat(run.exit()).isEqualTo(Exit.NOTHING_CHECKED);
+    assertThat(run.err()).contains("relay.start_kW", "tank.volume_L", "solar.peak_kW");
+  }
+
+  @Test
+  void aBrokenDayFileIsToldByLine() throws IOException {
+    Path day = folder.resolve("day.csv");
+    Files.writeString(day, "time,surplus_kW\n10:00,1\n10:01,sunny\n");
+    CommandLineRun run = simulate(HOME, "--day", day.toString());
+
+    assertThat(run.exit()).isEqualTo(Exit.UNREADABLE);
+    assertThat(run.err()).contains("line 3", "sunny");
+  }
+
+  @Test
+  void aFileThatCannotBeWrittenIsTold() {
+    CommandLineRun run = simulate(HOME, "--trace", folder.resolve("no/such.csv").toString());
+
+    assertThat(run.exit()).isEqualTo(Exit.UNWRITABLE);
+    assertThat(run.err()).contains("such.csv cannot be written");
+  }
+
+  @Test
+  void theNoteFitsAnEightyColumnTerminal() {
+    assertThat(simulate(HOME).out().lines()).allMatch(line -> line.length() <= 80);
+  }
+}
