@@ -18,12 +18,10 @@ import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Cases about what else takes the surplus or stands in for it: a battery, a vehicle charger. */
 final class Coordination {
 
-  private static final int MINUTES_PER_DAY = 1440;
   private static final double LEAST = 0.001;
 
   private final Setup setup;
@@ -185,10 +183,7 @@ final class Coordination {
     ClockWindow night =
         new ClockWindow(
             (int) limits.value(Limit.NIGHT_FROM), (int) limits.value(Limit.NIGHT_UNTIL));
-    return IntStream.range(0, MINUTES_PER_DAY)
-        .filter(night::holds)
-        .filter(minute -> blocked.stream().noneMatch(window -> window.holds(minute)))
-        .count();
+    return night.length_min() - night.sharedWith_min(blocked);
   }
 
   private Detail drains(double free_min) {

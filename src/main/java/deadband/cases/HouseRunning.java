@@ -92,8 +92,8 @@ final class HouseRunning {
 
   private void programmeTime(Pointer asked, ClockWindow window) {
     Derived<Double> blocked =
-        Derived.of(everyday.blocked()).map(windows -> shared_min(window, windows));
-    double asked_min = shared_min(window, List.of(window));
+        Derived.of(everyday.blocked()).map(windows -> (double) window.sharedWith_min(windows));
+    double asked_min = window.length_min();
     cases
         .into(ProgrammeTime.class, asked)
         .fitted(heatPumpFitted())
@@ -117,18 +117,6 @@ final class HouseRunning {
         .size(1)
         .basis("minutes of the day")
         .done();
-  }
-
-  /** Minutes of the day that lie inside one window and inside any of the others. */
-  private static double shared_min(ClockWindow one, List<ClockWindow> others) {
-    int shared = 0;
-    for (int minute = 0; minute < DAY_MIN; minute++) {
-      int now = minute;
-      if (one.holds(now) && others.stream().anyMatch(other -> other.holds(now))) {
-        shared++;
-      }
-    }
-    return shared;
   }
 
   /** A top-up costs least right after the heat pump has brought the tank to its stop. */
@@ -277,7 +265,7 @@ final class HouseRunning {
     double most_min = limits.value(Limit.CIRCULATION_RUNS);
     Derived<Double> runs =
         Derived.of(tank.circulationTimes())
-            .map(windows -> shared_min(new ClockWindow(0, 0), windows));
+            .map(windows -> (double) new ClockWindow(0, 0).sharedWith_min(windows));
     cases
         .into(CirculationTime.class, tank.circulation().pointer())
         .where(Derived.of(tank.circulation()))

@@ -1,7 +1,9 @@
 package deadband.cases;
 
 import deadband.document.Pointer;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -31,11 +33,46 @@ public record Provenance(List<Pointer> told, List<Assumption> assumed, List<Poin
 
   /** Both together. */
   public Provenance and(Provenance other) {
-    if (equals(other)) {
+    if (other.isEmpty()) {
       return this;
     }
-    return new Provenance(
-        union(told, other.told), union(assumed, other.assumed), union(missing, other.missing));
+    if (isEmpty()) {
+      return other;
+    }
+    List<Pointer> bothTold = merged(told, other.told);
+    List<Assumption> bothAssumed = merged(assumed, other.assumed);
+    List<Pointer> bothMissing = merged(missing, other.missing);
+    boolean same =
+        bothTold.size() == told.size()
+            && bothAssumed.size() == assumed.size()
+            && bothMissing.size() == missing.size();
+    return same ? this : new Provenance(bothTold, bothAssumed, bothMissing);
+  }
+
+  /** Two sorted lists without repeats as one; the first itself where it holds the other. */
+  private static <T extends Comparable<T>> List<T> merged(List<T> one, List<T> other) {
+    if (other.isEmpty()) {
+      return one;
+    }
+    if (one.isEmpty()) {
+      return other;
+    }
+    List<T> all = new ArrayList<>(one.size() + other.size());
+    int i = 0;
+    int j = 0;
+    while (i < one.size() && j < other.size()) {
+      int order = one.get(i).compareTo(other.get(j));
+      all.add(order <= 0 ? one.get(i) : other.get(j));
+      i += order <= 0 ? 1 : 0;
+      j += order >= 0 ? 1 : 0;
+    }
+    all.addAll(one.subList(i, one.size()));
+    all.addAll(other.subList(j, other.size()));
+    return all.size() == one.size() ? one : Collections.unmodifiableList(all);
+  }
+
+  private boolean isEmpty() {
+    return told.isEmpty() && assumed.isEmpty() && missing.isEmpty();
   }
 
   /** The pointers of the defaults used. */

@@ -148,15 +148,16 @@ public final class Pointer implements Comparable<Pointer> {
    */
   @Override
   public int compareTo(Pointer other) {
-    List<String> ours = tokens();
-    List<String> theirs = other.tokens();
-    for (int i = 0; i < Math.min(ours.size(), theirs.size()); i++) {
-      int order = compareTokens(ours.get(i), theirs.get(i));
-      if (order != 0) {
-        return order;
-      }
+    Pointer ours = this;
+    Pointer theirs = other;
+    while (ours.depth > theirs.depth && ours.parent != null) {
+      ours = ours.parent;
     }
-    return Integer.compare(ours.size(), theirs.size());
+    while (theirs.depth > ours.depth && theirs.parent != null) {
+      theirs = theirs.parent;
+    }
+    int order = compareLevel(ours, theirs);
+    return order != 0 ? order : Integer.compare(depth, other.depth);
   }
 
   @Override
@@ -164,7 +165,7 @@ public final class Pointer implements Comparable<Pointer> {
     if (!(other instanceof Pointer that) || that.hash != hash || that.depth != depth) {
       return false;
     }
-    return tokens().equals(that.tokens());
+    return compareLevel(this, that) == 0;
   }
 
   @Override
@@ -193,6 +194,15 @@ public final class Pointer implements Comparable<Pointer> {
       }
     }
     return true;
+  }
+
+  /** Of two pointers as deep as one another, from the outermost token on. */
+  private static int compareLevel(Pointer ours, Pointer theirs) {
+    if (ours.parent == null || theirs.parent == null) {
+      return 0;
+    }
+    int order = compareLevel(ours.parent, theirs.parent);
+    return order != 0 ? order : compareTokens(ours.token, theirs.token);
   }
 
   private static int compareTokens(String ours, String theirs) {

@@ -1,5 +1,7 @@
 package deadband.setup;
 
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,6 +43,29 @@ public record ClockWindow(int from_min, int until_min) {
   public int length_min() {
     int length_min = until_min - from_min;
     return length_min > 0 ? length_min : length_min + MINUTES_PER_DAY;
+  }
+
+  /** How much of it lies inside any of the others [min]. */
+  public int sharedWith_min(List<ClockWindow> others) {
+    if (others.isEmpty()) {
+      return 0;
+    }
+    BitSet inside = minutes();
+    BitSet anywhere = new BitSet(MINUTES_PER_DAY);
+    others.forEach(other -> anywhere.or(other.minutes()));
+    inside.and(anywhere);
+    return inside.cardinality();
+  }
+
+  private BitSet minutes() {
+    BitSet minutes = new BitSet(MINUTES_PER_DAY);
+    if (from_min < until_min) {
+      minutes.set(from_min, until_min);
+    } else {
+      minutes.set(from_min, MINUTES_PER_DAY);
+      minutes.set(0, until_min);
+    }
+    return minutes;
   }
 
   @Override
