@@ -19,7 +19,7 @@ final class ChecksCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text (default) or json")
+      description = "text (default), json or markdown")
   private Format format = Format.TEXT;
 
   ChecksCommand(Console console) {
@@ -29,7 +29,8 @@ final class ChecksCommand implements Callable<Integer> {
   /** How the list is written. */
   enum Format {
     TEXT,
-    JSON
+    JSON,
+    MARKDOWN
   }
 
   @Override
@@ -38,9 +39,11 @@ final class ChecksCommand implements Callable<Integer> {
     console
         .out()
         .print(
-            format == Format.JSON
-                ? list.json() + "\n"
-                : list.text(console.layout(Console.Colour.NEVER)));
+            switch (format) {
+              case TEXT -> list.text(console.layout(Console.Colour.NEVER));
+              case JSON -> list.json() + "\n";
+              case MARKDOWN -> list.markdown(RuleBook.EDITION);
+            });
     return Exit.READY;
   }
 }

@@ -69,7 +69,9 @@ public final class Judge {
     Outcomes onEntries =
         Outcomes.of(book, acceptanceChecks, acceptance.cases(book, findings, open));
     findings.addAll(onEntries.findings());
-    return outcomes.and(onEntries).judgement(Ranking.ranked(findings), open, days, asOf);
+    return outcomes
+        .and(onEntries)
+        .judgement(Ranking.ranked(findings), open, days, book.edition(), asOf);
   }
 
   private Outcomes outcomes(Setup setup, Limits limits) {

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param assumptions the defaults used, by pointer
  * @param days what a clear day, a cloudy one and a disinfection cycle come to; empty where they
  *     could not be run, or were left out
+ * @param edition of the rule book
  * @param asOf the date against which acceptances were held
  */
 public record Judgement(
@@ -29,6 +30,7 @@ public record Judgement(
     List<ClearOnAssumption> clearOnAssumption,
     List<Assumption> assumptions,
     Optional<TestDays> days,
+    String edition,
     LocalDate asOf) {
 
   public Verdict verdict() {

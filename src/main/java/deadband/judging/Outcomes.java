@@ -186,7 +186,11 @@ final class Outcomes {
 
   /** Everything told apart, with these findings and checks not judged. */
   Judgement judgement(
-      List<Finding> findings, List<NotJudged> open, Optional<TestDays> days, LocalDate asOf) {
+      List<Finding> findings,
+      List<NotJudged> open,
+      Optional<TestDays> days,
+      String edition,
+      LocalDate asOf) {
     List<Check> notFitted = new ArrayList<>();
     List<Check> clear = new ArrayList<>();
     List<ClearOnAssumption> onAssumption = new ArrayList<>();
@@ -217,6 +221,7 @@ final class Outcomes {
         onAssumption,
         List.copyOf(assumptions),
         days,
+        edition,
         asOf);
   }
 

@@ -39,6 +39,9 @@ import org.kie.api.runtime.KieSessionsPool;
  */
 public final class RuleBook {
 
+  /** Edition of the built-in rules: the day on which a rule, a limit or a page last changed. */
+  public static final String EDITION = "2026-11-25";
+
   private static final String RULES = RuleBook.class.getPackageName() + ".rules.";
   private static final String MODELS = "META-INF/kie/deadband/deadband/drools-model";
 
@@ -78,6 +81,11 @@ public final class RuleBook {
   /** Whether a package is kept for the rules that are built in. */
   static boolean isReserved(String packageName) {
     return (packageName + ".").startsWith("deadband.");
+  }
+
+  /** The edition, and whether a house added rules of its own. */
+  public String edition() {
+    return house ? EDITION + " with house rules" : EDITION;
   }
 
   /** Every check by name. */

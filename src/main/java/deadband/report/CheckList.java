@@ -40,6 +40,48 @@ public record CheckList(List<Check> checks) {
         .toList();
   }
 
+  /** As a page of Markdown, a table a topic, with links to the pages of the checks. */
+  public String markdown(String edition) {
+    StringBuilder text = new StringBuilder();
+    text.append("# The rule book\n\n")
+        .append("Edition ")
+        .append(edition)
+        .append(", ")
+        .append(Words.count(checks.size(), "check"))
+        .append(". Written by `deadband checks --format markdown`.\n");
+    String topic = "";
+    for (Check check : byTopic()) {
+      if (!check.topic().equals(topic)) {
+        topic = check.topic();
+        text.append("\n## ")
+            .append(topic)
+            .append("\n\n| class | check | what it finds |\n|---|---|---|\n");
+      }
+      text.append(row(check));
+    }
+    return text.toString();
+  }
+
+  private static String row(Check check) {
+    String former =
+        check.formerNames().isEmpty()
+            ? ""
+            : " (formerly " + String.join(", ", check.formerNames()) + ")";
+    return "| "
+        + check.consequence().word()
+        + " | ["
+        + check.name()
+        + "]("
+        + check.topic()
+        + "/"
+        + check.name()
+        + ".md)"
+        + former
+        + " | "
+        + RulePage.of(check).says()
+        + " |\n";
+  }
+
   /** As a JSON array, by name. */
   public String json() {
     return JsonText.of(

@@ -123,6 +123,7 @@ public final class JsonReport {
     texts(json, "cautions", Cautions.of(report));
     new DayJson(json).days(judgement.days());
     counts();
+    string(json, "edition", judgement.edition());
     string(json, "asOf", judgement.asOf().toString());
     json.writeEndObject();
   }

@@ -223,7 +223,10 @@ public final class TextReport {
       tail.append(
           layout.wrapped(Layout.pad("take care", Layout.INDENT), String.join(" ", cautions)));
     }
-    tail.append(layout.wrapped(Layout.pad("as of", Layout.INDENT), judgement.asOf().toString()));
+    tail.append(
+        layout.wrapped(
+            Layout.pad("as of", Layout.INDENT),
+            judgement.asOf() + ", by the rules of edition " + judgement.edition()));
     text.append('\n').append(tail);
   }
 

@@ -275,4 +275,29 @@ class ProgramTest {
   void theVersionIsToldInOneLine() {
     assertThat(CommandLineRun.of("--version").out()).matches("deadband \\d+\\.\\d+\\.\\d+\n");
   }
+
+  /** The list of the rule book that is kept beside the rules is the one the program prints. */
+  @Test
+  void theListBesideTheRulesIsTheProgramsOwn() throws IOException {
+    Path kept = Path.of("rules/README.md");
+    CommandLineRun run = CommandLineRun.of("checks", "--format", "markdown");
+    if (Boolean.getBoolean("deadband.update.golden")) {
+      Files.writeString(kept, run.out());
+    }
+
+    assertThat(run.out()).isEqualTo(Files.readString(kept));
+  }
+
+  @Test
+  void daysLeftOutAreTold() {
+    String home = "sample-configs/good/mill-cottage.json";
+    CommandLineRun run = CommandLineRun.of("check", "--no-day-run", home);
+
+    assertThat(run.exit()).isEqualTo(Exit.VERDICT);
+    assertThat(run.out())
+        .contains("ANSWERS NEEDED", "not judged  day runs left out: ", "starts-above-limit")
+        .doesNotContain("days        clear");
+    assertThat(CommandLineRun.of("check", "--no-day-run", "--format", "json", home).out())
+        .contains("\"days\": null");
+  }
 }
