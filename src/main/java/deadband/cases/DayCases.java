@@ -49,6 +49,7 @@ final class DayCases {
     topic.timerRuns();
     topic.surplusImport();
     topic.sunLost();
+    topic.heaterFirst();
     topic.growthBandTime();
     topic.cycle();
   }
@@ -213,6 +214,36 @@ final class DayCases {
             Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
             Measure.of("warmest the tank gets", clear.tankSensor_C().max(), CELSIUS),
             Measure.of("tank may reach", aim_C, CELSIUS))
+        .basis(BASIS)
+        .done();
+  }
+
+  /** The relay calls on a clear day, and the heat pump finds the tank too warm to start. */
+  private void heaterFirst() {
+    cases
+        .into(HeaterFirst.class, setup.immersion().part().pointer())
+        .fitted(
+            DayModel.fits(setup),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()))
+        .where(DayModel.callsHeatPump(setup), Derived.of(setup.supply().exportPaid()))
+        .onDays(days)
+        .makes(
+            because -> {
+              Result clear = ran().clear();
+              boolean idle =
+                  cycles(clear).relayClosings() > 0 && clear.heatPumpOnSurplus_kWh() == 0;
+              return new HeaterFirst(because.explained(this::filledFirst), idle);
+            });
+  }
+
+  private Detail filledFirst() {
+    Result clear = ran().clear();
+    return Detail.at(setup.heatPump().surplus().start_C(), relay.start_kW())
+        .size(clear.immersion_kWh() / HOURS_PER_DAY)
+        .evidence(
+            Measure.of("into the element in a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
+            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR))
         .basis(BASIS)
         .done();
   }

@@ -9,7 +9,8 @@ public record Supply(
             value = "voltage between phase and neutral",
             assumed = "230",
             because = "nominal voltage, declared in GB by SI 1994/3021")
-        Told<Double> voltage_V) {
+        Told<Double> voltage_V,
+    @Described("whether what is exported is paid for") Told<Boolean> exportPaid) {
 
   /** How the billing meter counts the phases. */
   public enum Billing implements Choice {
