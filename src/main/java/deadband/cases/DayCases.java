@@ -47,6 +47,7 @@ final class DayCases {
     DayCases topic = new DayCases(setup, limits, runs, cases);
     topic.hourlyCalls();
     topic.timerRuns();
+    topic.shortRuns();
     topic.surplusImport();
     topic.sunLost();
     topic.heaterFirst();
@@ -127,6 +128,41 @@ final class DayCases {
         .limit(Bound.share("share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
         .size(worse(result -> cycles(result).startsInWorstHour()))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  /** Runs that a programme or a limit ends before the heat pump's own minimum run. */
+  private void shortRuns() {
+    Derived<Double> minimum_min = Derived.of(setup.heatPump().minimumRun_min());
+    into(ShortRuns.class, setup.heatPump().minimumRun_min().pointer())
+        .given(minimum_min)
+        .makes(
+            because -> {
+              double shortest_min =
+                  Math.min(shortest_min(ran().clear()), shortest_min(ran().cloud()));
+              return new ShortRuns(
+                  because.explained(() -> endedEarly(shortest_min, minimum_min.get())),
+                  shortest_min,
+                  minimum_min.get());
+            });
+  }
+
+  /** Where nothing ran to its end, no run was short. */
+  private static double shortest_min(Result day) {
+    return cycles(day).shortestRun_min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Detail endedEarly(double shortest_min, double minimum_min) {
+    return Detail.at(
+            setup.heatPump().surplus().stop_C(),
+            setup.heatPump().everyday().stop_C(),
+            setup.heatPump().minimumRun_min())
+        .observed(Measure.of("shortest run", shortest_min, MINUTE))
+        .limit(
+            Bound.told(
+                "its own minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
+        .size(worse(result -> cycles(result).startsInWorstHour()))
         .basis(BASIS)
         .done();
   }
