@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param subject the thing it is about
  * @param detail where, how much, and what would cure it
  * @param changes what proved to cure it, empty where nothing did
+ * @param proof what came of trying them, null where there are none
  * @param provenance where its numbers come from
  * @param causedBy the finding whose cure makes this one go away too, null where there is none
  * @param accepted the entry that accepts it, null where it is open
@@ -29,6 +30,7 @@ public record Finding(
     Pointer subject,
     Detail detail,
     List<Change> changes,
+    @Nullable Proof proof,
     Provenance provenance,
     @Nullable Key causedBy,
     @Nullable Accepted accepted) {
@@ -38,6 +40,11 @@ public record Finding(
 
   public Key key() {
     return new Key(check.name(), subject);
+  }
+
+  /** How far its remedy can be trusted. */
+  public Trust trust() {
+    return proof == null ? Trust.NEEDS_INPUT : proof.trust();
   }
 
   /** Whether it still counts for the verdict. */
@@ -60,7 +67,7 @@ public record Finding(
         causedBy == null && check.causes().contains(other.check().name()) && after.isSilent(this);
     return caused
         ? new Finding(
-            check, consequence, subject, detail, changes, provenance, other.key(), accepted)
+            check, consequence, subject, detail, changes, proof, provenance, other.key(), accepted)
         : this;
   }
 
@@ -77,20 +84,24 @@ public record Finding(
             subject,
             detail.withEvidence(more),
             changes,
+            proof,
             provenance,
             causedBy,
             accepted);
   }
 
   Finding causedBy(@Nullable Key cause) {
-    return new Finding(check, consequence, subject, detail, changes, provenance, cause, accepted);
+    return new Finding(
+        check, consequence, subject, detail, changes, proof, provenance, cause, accepted);
   }
 
-  Finding curedBy(List<Change> proven) {
-    return new Finding(check, consequence, subject, detail, proven, provenance, causedBy, accepted);
+  Finding curedBy(List<Change> proven, Proof by) {
+    return new Finding(
+        check, consequence, subject, detail, proven, by, provenance, causedBy, accepted);
   }
 
   Finding accepted(Accepted entry) {
-    return new Finding(check, consequence, subject, detail, changes, provenance, causedBy, entry);
+    return new Finding(
+        check, consequence, subject, detail, changes, proof, provenance, causedBy, entry);
   }
 }

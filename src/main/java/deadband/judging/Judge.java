@@ -58,12 +58,27 @@ public final class Judge {
    */
   public Judgement judge(Setup setup, Limits limits, LocalDate asOf) {
     Outcomes outcomes = outcomes(setup, limits);
+    Optional<TestDays> days = DayEvidence.days(setup, runs);
+    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, asOf);
+  }
+
+  /** The same without trying remedies or looking for causes: for trying many changes. */
+  public Judgement glance(Setup setup, Limits limits, LocalDate asOf) {
+    Outcomes outcomes = outcomes(setup, limits);
+    Optional<TestDays> days = DayEvidence.days(setup, runs);
+    return judgement(setup, outcomes, outcomes.findings(), days, asOf);
+  }
+
+  private Judgement judgement(
+      Setup setup,
+      Outcomes outcomes,
+      List<Finding> found,
+      Optional<TestDays> days,
+      LocalDate asOf) {
     Acceptance acceptance = Acceptance.of(setup, asOf);
     List<Finding> findings = new ArrayList<>();
-    Optional<TestDays> days = DayEvidence.days(setup, runs);
     List<Measure> onDays = days.map(DayEvidence::of).orElse(List.of());
-    explained(outcomes, setup, limits)
-        .forEach(finding -> findings.add(acceptance.applied(finding.withEvidence(onDays))));
+    found.forEach(finding -> findings.add(acceptance.applied(finding.withEvidence(onDays))));
     List<NotJudged> open = new ArrayList<>();
     outcomes.notJudged().forEach(check -> open.add(acceptance.applied(check)));
     Outcomes onEntries =
@@ -79,21 +94,47 @@ public final class Judge {
   }
 
   /** The findings, each with what proved to cure it and with the cause that lies behind it. */
-  private List<Finding> explained(Outcomes outcomes, Setup setup, Limits limits) {
+  private List<Finding> explained(
+      Outcomes outcomes, Setup setup, Limits limits, Optional<TestDays> days) {
     List<Finding> findings = new ArrayList<>(Ranking.ranked(outcomes.findings()));
     for (int i = 0; i < findings.size(); i++) {
       Finding finding = findings.get(i);
-      for (List<Change> candidate : finding.detail().cures()) {
-        Outcomes after = outcomes(changed(setup, candidate), limits);
-        if (after.cures(finding, outcomes)) {
-          findings.set(i, finding.curedBy(candidate));
-          findings.replaceAll(other -> other.linkedTo(finding, after));
-          break;
-        }
+      Trial best = best(finding, outcomes, setup, limits);
+      if (best != null) {
+        findings.set(i, finding.curedBy(best.changes(), best.proof(outcomes, days, runs)));
+        findings.replaceAll(other -> other.linkedTo(finding, best.after()));
       }
     }
     findings.replaceAll(finding -> finding.causedBy(root(finding, findings)));
     return findings;
+  }
+
+  /** The first remedy that cures and raises nothing; else the first that cures. */
+  private @Nullable Trial best(Finding finding, Outcomes before, Setup setup, Limits limits) {
+    Trial first = null;
+    for (List<Change> candidate : finding.detail().cures()) {
+      Setup changed = Change.all(candidate, setup);
+      Trial trial = new Trial(candidate, changed, outcomes(changed, limits));
+      if (trial.after().cures(finding, before)) {
+        if (trial.after().raisedSince(before).isEmpty()) {
+          return trial;
+        }
+        first = first == null ? trial : first;
+      }
+    }
+    return first;
+  }
+
+  /** A remedy tried. */
+  private record Trial(List<Change> changes, Setup changed, Outcomes after) {
+
+    Proof proof(Outcomes before, Optional<TestDays> days, DayRuns runs) {
+      return new Proof(
+          before.raisedSince(after),
+          after.raisedSince(before),
+          days,
+          DayEvidence.days(changed, runs));
+    }
   }
 
   /** The finding at the far end of the causes, so that each is folded under one that is shown. */
@@ -116,13 +157,5 @@ public final class Judge {
         .findFirst()
         .map(Finding::causedBy)
         .orElse(null);
-  }
-
-  private static Setup changed(Setup setup, List<Change> changes) {
-    Setup changed = setup;
-    for (Change change : changes) {
-      changed = change.applyTo(changed);
-    }
-    return changed;
   }
 }

@@ -110,6 +110,7 @@ final class Outcomes {
         matter.subject(),
         detail,
         List.of(),
+        null,
         matter.provenance(),
         null,
         null);
@@ -159,6 +160,18 @@ final class Outcomes {
         && findings().stream()
             .filter(other -> !known.contains(other.key()))
             .noneMatch(other -> other.consequence().compareTo(finding.consequence()) <= 0);
+  }
+
+  /** The checks that find something here which they did not find before, by name. */
+  List<String> raisedSince(Outcomes before) {
+    Set<Finding.Key> known = new HashSet<>();
+    before.findings().forEach(other -> known.add(other.key()));
+    return findings().stream()
+        .filter(finding -> !known.contains(finding.key()))
+        .map(finding -> finding.check().name())
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   /** These outcomes and those of other checks. */

@@ -17,6 +17,7 @@ import deadband.judging.Check;
 import deadband.judging.Consequence;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
+import deadband.judging.Proof;
 import deadband.judging.RulePage;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
@@ -177,6 +178,8 @@ public final class JsonReport {
           json.writeEndObject();
         });
     list(json, "changes", finding.changes(), this::change);
+    string(json, "trust", finding.trust().words());
+    proof(finding.proof());
     cause(finding.causedBy());
     accepted(finding.accepted());
     basis(finding);
@@ -245,6 +248,19 @@ public final class JsonReport {
     string(json, "pointer", change.pointer().toString());
     value(json, "from", change.from());
     value(json, "to", change.to());
+    json.writeEndObject();
+  }
+
+  private void proof(@Nullable Proof proof) {
+    json.writeName("proof");
+    if (proof == null) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    texts(json, "clears", proof.clears());
+    texts(json, "raises", proof.raises());
+    new DayJson(json).days(proof.after());
     json.writeEndObject();
   }
 

@@ -89,6 +89,7 @@ public final class TextReport {
     line("a day", NumberSentence.of(page.aDay(), measures(detail)));
     line("why", page.why());
     finding.changes().forEach(change -> line("change", change(change)));
+    line("proven", ProofWords.of(finding));
     line("basis", basis(finding));
     line("accepted", accepted(finding.accepted()));
     line("with it", consequences(finding));

@@ -24,6 +24,15 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
     return (Setup) set(setup, setup.part(), pointer.tokens());
   }
 
+  /** The setup with all of these in place. */
+  public static Setup all(List<Change> changes, Setup setup) {
+    Setup changed = setup;
+    for (Change change : changes) {
+      changed = change.applyTo(changed);
+    }
+    return changed;
+  }
+
   private Record set(Record section, Part part, List<String> path) {
     Shape shape = Shape.of(section.getClass());
     Field field = shape.field(path.get(0)).orElseThrow(this::unknown);
