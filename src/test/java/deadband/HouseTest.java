@@ -31,6 +31,8 @@ class HouseTest {
           .definedBy("deadband.reading")
           .layer("judging")
           .definedBy("deadband.judging..")
+          .layer("remedy")
+          .definedBy("deadband.remedy")
           .layer("report")
           .definedBy("deadband.report")
           .layer("cli")
@@ -49,8 +51,10 @@ class HouseTest {
           .mayOnlyAccessLayers("cases", "dayrun", "setup", "document")
           .whereLayer("judging")
           .mayOnlyAccessLayers("cases", "dayrun", "setup", "trade", "document")
-          .whereLayer("report")
+          .whereLayer("remedy")
           .mayOnlyAccessLayers("judging", "cases", "dayrun", "setup", "trade", "document")
+          .whereLayer("report")
+          .mayOnlyAccessLayers("remedy", "judging", "cases", "dayrun", "setup", "trade", "document")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 

@@ -24,6 +24,26 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
     return (Setup) set(setup, setup.part(), pointer.tokens());
   }
 
+  /** What a setup tells at a place, null where nothing. */
+  public static @Nullable Object told(Setup setup, Pointer pointer) {
+    Object held = setup;
+    for (String token : pointer.tokens()) {
+      if (held instanceof Told<?> told) {
+        held = told.value();
+      }
+      if (held instanceof List<?> items) {
+        int index = Integer.parseInt(token);
+        held = index < items.size() ? items.get(index) : null;
+      } else if (held instanceof Record section) {
+        Shape shape = Shape.of(section.getClass());
+        held = shape.get(section, shape.field(token).orElseThrow());
+      } else {
+        return null;
+      }
+    }
+    return held instanceof Told<?> told ? told.value() : held;
+  }
+
   /** The setup with all of these in place. */
   public static Setup all(List<Change> changes, Setup setup) {
     Setup changed = setup;
