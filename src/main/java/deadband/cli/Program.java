@@ -68,6 +68,7 @@ final class Program implements Runnable {
     CommandLine line =
         new CommandLine(this)
             .addSubcommand(new CheckCommand(console))
+            .addSubcommand(new ProposeCommand(console))
             .addSubcommand(new SimulateCommand(console))
             .addSubcommand(new ExplainCommand(console))
             .addSubcommand(new ChecksCommand(console))

@@ -32,7 +32,7 @@ final class ProofWords {
         + days(proof);
   }
 
-  private static String days(Proof proof) {
+  static String days(Proof proof) {
     if (proof.before().isEmpty() || proof.after().isEmpty()) {
       return "";
     }

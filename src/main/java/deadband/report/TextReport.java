@@ -162,7 +162,7 @@ public final class TextReport {
     return measures;
   }
 
-  private static String change(Change change) {
+  static String change(Change change) {
     String from = change.from() == null ? "not told" : Words.value(change.from());
     return change.pointer().dotted() + "   " + from + " -> " + Words.value(change.to());
   }

@@ -1,0 +1,186 @@
+package deadband.cli;
+
+import deadband.cases.DayEvidence;
+import deadband.cases.DayRuns;
+import deadband.cases.Limits;
+import deadband.document.Pointer;
+import deadband.document.Problem;
+import deadband.document.ProblemText;
+import deadband.judging.Judge;
+import deadband.judging.RuleBook;
+import deadband.judging.Verdict;
+import deadband.reading.ChangedText;
+import deadband.reading.LimitsReading;
+import deadband.reading.SetupReading;
+import deadband.remedy.Proposal;
+import deadband.remedy.Proposer;
+import deadband.report.JsonPatch;
+import deadband.report.Layout;
+import deadband.report.ProposalText;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Proposes the changes that bring a setup to sign-off. */
+@Command(
+    name = "propose",
+    description = "Proposes the fewest changes that bring a setup to sign-off, each tried first.",
+    mixinStandardHelpOptions = true)
+final class ProposeCommand implements Callable<Integer> {
+
+  private static final String STANDARD_INPUT = "-";
+
+  private final Console console;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "FILE", description = "setup file, or - for standard input")
+  private String file = "";
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      defaultValue = "standard input",
+      description = "name for standard input in the report")
+  private String name = "standard input";
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "writes the setup with the changes; comments and layout stay as they are")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--overwrite",
+      description = "lets --out and --patch write over a file that is there, the input too")
+  private boolean overwrite;
+
+  @Option(
+      names = "--patch",
+      paramLabel = "FILE",
+      description = "writes the changes as JSON Patch (RFC 6902)")
+  private @Nullable Path patch;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "POINTER",
+      description = "a value or section that is not to be changed, such as /relay/start_kW")
+  private List<String> keep = new ArrayList<>();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "date against which accepted findings are held (default today)")
+  private @Nullable LocalDate asOf;
+
+  @Option(
+      names = "--limits",
+      paramLabel = "FILE",
+      description = "limits of this site, in place of the rule book's own")
+  private @Nullable Path limitsFile;
+
+  ProposeCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    List<Pointer> kept = keep.stream().map(this::pointer).toList();
+    refuseToOverwrite(out);
+    refuseToOverwrite(patch);
+    LimitsReading limits =
+        limitsFile == null ? LimitsReading.none() : LimitsReading.ofFile(limitsFile);
+    if (limits instanceof LimitsReading.Unreadable unreadable) {
+      return unreadable(unreadable.problems());
+    }
+    SetupReading reading =
+        file.equals(STANDARD_INPUT)
+            ? SetupReading.ofStream(name, console.in())
+            : SetupReading.ofFile(Path.of(file));
+    if (reading instanceof SetupReading.Unreadable unreadable) {
+      return unreadable(unreadable.problems());
+    }
+    return propose((SetupReading.Read) reading, kept, ((LimitsReading.Read) limits).limits());
+  }
+
+  private Pointer pointer(String text) {
+    try {
+      return text.startsWith("/") ? Pointer.parse(text) : Pointer.ofDotted(text);
+    } catch (IllegalArgumentException e) {
+      throw wrong("--keep " + text + ": " + e.getMessage());
+    }
+  }
+
+  /** Nothing that is there is written over unless the user says so. */
+  private void refuseToOverwrite(@Nullable Path path) {
+    if (path != null && !overwrite && Files.exists(path)) {
+      throw wrong(path + " is there already; --overwrite writes over it");
+    }
+  }
+
+  private int propose(SetupReading.Read read, List<Pointer> kept, Limits limits) {
+    DayRuns runs = DayRuns.remembered();
+    DayEvidence.days(read.setup(), runs);
+    Judge judge = new Judge(RuleBook.builtIn(), runs);
+    LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
+    Proposal proposal = new Proposer(judge, limits, date, kept).propose(read.setup());
+    if (proposal.before().isEmpty()) {
+      console.err().println(read.document().name() + ": nothing could be checked");
+      return Exit.NOTHING_CHECKED;
+    }
+    Layout layout = console.layout(Console.Colour.NEVER);
+    console.out().print(ProposalText.of(read.document().name(), read.setup(), proposal, layout));
+    boolean written =
+        write(out, ChangedText.of(read.document(), proposal.changes()))
+            && write(patch, JsonPatch.of(read.document(), proposal.changes()) + "\n");
+    if (!written) {
+      return Exit.UNWRITABLE;
+    }
+    return proposal.after().verdict() == Verdict.READY ? Exit.READY : Exit.VERDICT;
+  }
+
+  /** Writes beside the place and moves it there, so that no half-written file is ever seen. */
+  private boolean write(@Nullable Path path, String text) {
+    if (path == null) {
+      return true;
+    }
+    try {
+      Path folder = path.toAbsolutePath().getParent();
+      Path half = Files.createTempFile(folder, ".deadband", ".part");
+      try {
+        Files.writeString(half, text, StandardCharsets.UTF_8);
+        Files.move(half, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(half);
+      }
+      return true;
+    } catch (IOException e) {
+      console.err().println(path + " cannot be written: " + e.getClass().getSimpleName());
+      return false;
+    }
+  }
+
+  private int unreadable(List<Problem> problems) {
+    int width = console.layout(Console.Colour.NEVER).width();
+    console.err().print(ProblemText.of(problems, width));
+    return Exit.UNREADABLE;
+  }
+
+  private ParameterException wrong(String says) {
+    return new ParameterException(spec.commandLine(), says);
+  }
+}
