@@ -1,0 +1,193 @@
+package deadband.remedy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import deadband.cases.DayRuns;
+import deadband.cases.Limits;
+import deadband.document.Document;
+import deadband.document.Node;
+import deadband.document.Pointer;
+import deadband.judging.Judge;
+import deadband.judging.Setups;
+import deadband.judging.Verdict;
+import deadband.reading.ChangedText;
+import deadband.reading.SetupReading;
+import deadband.setup.Change;
+import deadband.setup.Setup;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Proposals: they bring a setup to sign-off, are small, keep what is to be kept, and last. */
+class ProposerTest {
+  private static final long SEED = Long.getLong("deadband.seed", 20261125);
+  private static final int TURNS = Integer.getInteger("deadband.turns", 2000);
+  private static final Judge JUDGE = Setups.JUDGE;
+
+  /** Why no change to the settings brings a faulty sample to sign-off. */
+  private static final Map<String, String> WHY_NOT =
+      Map.ofEntries(
+          Map.entry("acceptance-past-its-day", "an acceptance is for a person to renew"),
+          Map.entry("bath-as-hot-as-the-tank", "a mixing valve has to be fitted"),
+          Map.entry("big-heat-pump-small-tank", "the tank is too small"),
+          Map.entry("boxed-in-over-the-cylinder", "the controller has to move"),
+          Map.entry("call-on-the-block-terminal", "the wire is on the wrong terminal"),
+          Map.entry("call-wired-the-wrong-way", "the wiring has to be done again"),
+          Map.entry("car-and-heat-pump-chase-the-sun", "an order has to be agreed"),
+          Map.entry("cut-outs-out-of-order", "another relief valve has to be fitted"),
+          Map.entry("element-half-way-up", "the element sits too high"),
+          Map.entry("half-filled-form", "too little is told"),
+          Map.entry("heat-pump-on-another-meter", "the meter has to move"),
+          Map.entry("heater-on-a-borrowed-circuit", "the heater wants its own circuit"),
+          Map.entry("loop-that-never-rests", "only the household can say when it needs the loop"),
+          Map.entry("no-cut-out-on-the-coil", "a cut-out has to be fitted"),
+          Map.entry("nobody-answers-the-heat-pump", "the signal does not fit the input"),
+          Map.entry("nothing-measures-the-grid", "a sensor has to be fitted"),
+          Map.entry("one-phase-seen-three-netted", "sensors on every phase have to be fitted"),
+          Map.entry("scald-accepted-away", "a hazard cannot be accepted away"),
+          Map.entry("second-supply-in-the-box", "somebody has to prove it dead"),
+          Map.entry("sensor-and-clock-astray", "somebody has to look at the sensor and the clock"),
+          Map.entry("sensors-left-as-delivered", "somebody has to check which way it faces"),
+          Map.entry("shower-turned-up-for-grandmother", "another mixing valve has to be fitted"),
+          Map.entry("start-inside-the-block", "only the household can say when it may run"),
+          Map.entry("sun-on-one-phase-bought-on-two", "sun and heat pump are on other phases"),
+          Map.entry("top-up-at-midday", "only the household can say when to top up"),
+          Map.entry("turned-down-to-save", "only the household can say how warm it wants it"),
+          Map.entry("two-phases-in-one-box", "the wiring has to be done again"));
+
+  static Stream<Path> faulty() {
+    return Setups.files("sample-configs/faulty", ".json").stream();
+  }
+
+  static Stream<Path> all() {
+    return Setups.files("sample-configs", ".json").stream();
+  }
+
+  private static Proposer proposer(List<Pointer> kept) {
+    return new Proposer(JUDGE, Limits.standard(), Setups.AS_OF, kept);
+  }
+
+  private static SetupReading.Read read(Path file) {
+    return Setups.read(file.toString(), Setups.text(file));
+  }
+
+  private static Standing standing(Setup setup) {
+    return proposer(List.of()).standing(setup);
+  }
+
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void reachesReadyOrItIsSaidWhyNot(Path file) {
+    Proposal proposal = proposer(List.of()).propose(read(file).setup());
+    String name = file.getFileName().toString().replace(".json", "");
+
+    if (WHY_NOT.containsKey(name)) {
+      assertThat(proposal.after().verdict()).isNotEqualTo(Verdict.READY);
+      assertThat(proposal.inTheWay().size() + proposal.waitedFor().size()).isPositive();
+    } else {
+      assertThat(proposal.after().verdict()).isEqualTo(Verdict.READY);
+    }
+    assertThat(Standing.of(proposal.after())).isLessThanOrEqualTo(Standing.of(proposal.before()));
+  }
+
+  /** No smaller set of the changes that any finding offers brings a sample as near. */
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void isTheSmallestSet(Path file) {
+    Setup setup = read(file).setup();
+    Proposer proposer = proposer(List.of());
+    List<Change> changes = proposer.propose(setup).changes();
+    Standing reached = standing(Change.all(changes, setup));
+    Set<Change> offered = new LinkedHashSet<>(changes);
+    proposer.candidates(setup).forEach(offered::addAll);
+
+    for (int size = 0; size < changes.size(); size++) {
+      assertThat(Proposer.subsets(List.copyOf(offered), size).parallelStream())
+          .as("sets of %s instead of %s", size, changes)
+          .allMatch(fewer -> reached.isNearerThan(standing(Change.all(fewer, setup))));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void proposingAgainChangesNothing(Path file) {
+    Setup setup = read(file).setup();
+    Setup changed = Change.all(proposer(List.of()).propose(setup).changes(), setup);
+
+    assertThat(proposer(List.of()).propose(changed).changes()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void touchesNothingKept(Path file) {
+    Setup setup = read(file).setup();
+    for (Change change : proposer(List.of()).propose(setup).changes()) {
+      Proposal proposal = proposer(List.of(change.pointer())).propose(setup);
+
+      assertThat(proposal.changes())
+          .noneMatch(other -> other.pointer().startsWith(change.pointer()));
+      assertThat(Standing.of(proposal.after())).isLessThanOrEqualTo(Standing.of(proposal.before()));
+    }
+    assertThat(proposer(List.of(Pointer.root())).propose(setup).changes()).isEmpty();
+  }
+
+  /** Edit, then read, equals the changed setup. */
+  @ParameterizedTest
+  @MethodSource("faulty")
+  void theWrittenFileIsTheChangedSetup(Path file) {
+    SetupReading.Read read = read(file);
+    List<Change> changes = proposer(List.of()).propose(read.setup()).changes();
+    String text = ChangedText.of(read.document(), changes);
+
+    assertThat(Setups.read("changed", text).setup()).isEqualTo(Change.all(changes, read.setup()));
+    assertThat(text.lines().count()).isEqualTo(read.document().text().lines().count());
+  }
+
+  /** Good homes with a few values astray; judged without days, which would take minutes. */
+  @Test
+  void neverMakesAnyHomeWorse() {
+    Judge quick = new Judge(JUDGE.book(), DayRuns.none());
+    List<SetupReading.Read> homes = Setups.good().stream().map(ProposerTest::read).toList();
+    IntStream.range(0, TURNS)
+        .parallel()
+        .forEach(turn -> assertNeverWorse(quick, homes, new Random(SEED + turn)));
+  }
+
+  private static void assertNeverWorse(Judge judge, List<SetupReading.Read> homes, Random random) {
+    SetupReading.Read home = homes.get(random.nextInt(homes.size()));
+    Setup astray = astray(home, random);
+    List<Pointer> kept =
+        random.nextBoolean() ? List.of(Pointer.ofDotted("relay.start_kW")) : List.of();
+    Proposal proposal = new Proposer(judge, Limits.standard(), Setups.AS_OF, kept).propose(astray);
+
+    assertThat(Standing.of(proposal.after()))
+        .as("seed %s", SEED)
+        .isLessThanOrEqualTo(Standing.of(proposal.before()));
+    assertThat(proposal.changes()).noneMatch(change -> kept.contains(change.pointer()));
+  }
+
+  private static Setup astray(SetupReading.Read home, Random random) {
+    Document document = home.document();
+    List<Pointer> numbers =
+        Setups.leaves(document).stream()
+            .filter(at -> !at.startsWith(Pointer.ofDotted("asFound")))
+            .filter(at -> document.find(at).orElseThrow() instanceof Node.Numeral)
+            .toList();
+    Setup setup = home.setup();
+    for (int change = 0; change < 1 + random.nextInt(3); change++) {
+      Pointer at = numbers.get(random.nextInt(numbers.size()));
+      double value = ((Node.Numeral) document.find(at).orElseThrow()).value();
+      double factor = 0.5 + random.nextDouble();
+      setup = new Change(at, value, Math.rint(value * factor * 10) / 10).applyTo(setup);
+    }
+    return setup;
+  }
+}
