@@ -74,6 +74,7 @@ final class ThresholdCures {
     List<List<Change>> candidates = new ArrayList<>();
     addLowerStop(candidates, start_kW, draw.get());
     addHigherStart(candidates, draw.get());
+    addStartAboveStop(candidates, draw.get());
     return candidates;
   }
 
@@ -96,6 +97,13 @@ final class ThresholdCures {
       return;
     }
     candidates.add(isSmall ? List.of(start) : List.of(Change.of(relay.stop_kW(), stop_kW), start));
+  }
+
+  /** A start so far above the stop as it is, as long as the sun can reach it. */
+  private void addStartAboveStop(List<List<Change>> candidates, double draw_kW) {
+    if (loop.stop_kW().is(stop -> stop > STEP_KW && above(draw_kW + stop) <= reach_kW)) {
+      candidates.add(List.of(Change.of(relay.start_kW(), above(draw_kW + loop.stop_kW().get()))));
+    }
   }
 
   private List<Change> countingTheLoad(double start_kW, double draw_kW) {

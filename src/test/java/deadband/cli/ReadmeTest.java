@@ -35,7 +35,7 @@ class ReadmeTest {
   void everyCommandIsNamed() throws IOException {
     String readme = Files.readString(Path.of("README.md"));
 
-    assertThat(List.of("check", "simulate", "explain", "checks", "schema"))
+    assertThat(List.of("check", "simulate", "propose", "explain", "checks", "schema"))
         .allSatisfy(command -> assertThat(readme).contains("`deadband " + command));
   }
 }

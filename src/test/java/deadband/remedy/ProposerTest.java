@@ -7,7 +7,9 @@ import deadband.cases.Limits;
 import deadband.document.Document;
 import deadband.document.Node;
 import deadband.document.Pointer;
+import deadband.judging.Finding;
 import deadband.judging.Judge;
+import deadband.judging.RulePage;
 import deadband.judging.Setups;
 import deadband.judging.Verdict;
 import deadband.reading.ChangedText;
@@ -20,6 +22,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -189,5 +193,33 @@ class ProposerTest {
       setup = new Change(at, value, Math.rint(value * factor * 10) / 10).applyTo(setup);
     }
     return setup;
+  }
+
+  /** The change that a page's example shows takes its finding away. */
+  @Test
+  void everyPageExampleWithAChangeProvesIt() {
+    Pattern setups = Pattern.compile("```jsonc\\n(.*?)```", Pattern.DOTALL);
+    int proven = 0;
+    for (Path page : Setups.files("rules", ".md")) {
+      String fires = RulePage.parse(Setups.text(page)).sections().getOrDefault("Fires", "");
+      for (MatchResult block : setups.matcher(fires).results().toList()) {
+        proven += proven(page.toString(), block.group(1));
+      }
+    }
+    assertThat(proven).isGreaterThan(100);
+  }
+
+  private static int proven(String page, String text) {
+    Setup setup = Setups.read(page, text).setup();
+    int proven = 0;
+    for (Finding finding : JUDGE.judge(setup, Limits.standard(), Setups.AS_OF).findings()) {
+      Setup cured = Change.all(finding.changes(), setup);
+      boolean gone =
+          JUDGE.glance(cured, Limits.standard(), Setups.AS_OF).findings().stream()
+              .noneMatch(other -> other.key().equals(finding.key()));
+      assertThat(gone).as("%s: %s", page, finding.key()).isEqualTo(finding.proof() != null);
+      proven += gone ? 1 : 0;
+    }
+    return proven;
   }
 }
