@@ -50,6 +50,11 @@ record Console(
     return Layout.of(columns(), colour.isOn(!terminal.isEmpty(), environment));
   }
 
+  /** Whether a person watches. */
+  boolean isTerminal() {
+    return !terminal.isEmpty();
+  }
+
   private int columns() {
     String columns = environment.getOrDefault("COLUMNS", terminal);
     return columns.matches("\\d{1,4}") ? Integer.parseInt(columns) : COLUMNS;

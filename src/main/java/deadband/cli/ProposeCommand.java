@@ -12,11 +12,14 @@ import deadband.judging.Verdict;
 import deadband.reading.ChangedText;
 import deadband.reading.LimitsReading;
 import deadband.reading.SetupReading;
+import deadband.remedy.BestSettings;
 import deadband.remedy.Proposal;
 import deadband.remedy.Proposer;
 import deadband.report.JsonPatch;
 import deadband.report.Layout;
 import deadband.report.ProposalText;
+import deadband.setup.Change;
+import deadband.setup.Setup;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -82,6 +85,18 @@ final class ProposeCommand implements Callable<Integer> {
   private List<String> keep = new ArrayList<>();
 
   @Option(
+      names = "--best",
+      description = "looks for the settings that keep most sun with fewest starts over a year")
+  private boolean best;
+
+  @Option(
+      names = "--sets",
+      paramLabel = "N",
+      defaultValue = "400",
+      description = "sets of settings that --best looks at (default 400)")
+  private int sets = 400;
+
+  @Option(
       names = "--as-of",
       paramLabel = "DATE",
       description = "date against which accepted findings are held (default today)")
@@ -144,6 +159,11 @@ final class ProposeCommand implements Callable<Integer> {
     }
     Layout layout = console.layout(Console.Colour.NEVER);
     console.out().print(ProposalText.of(read.document().name(), read.setup(), proposal, layout));
+    if (best) {
+      Setup start = Change.all(proposal.changes(), read.setup());
+      String from = proposal.changes().isEmpty() ? "as it is" : "as proposed";
+      new BestSearch(console).print(new BestSettings(judge, limits, date, kept, sets), start, from);
+    }
     boolean written =
         write(out, ChangedText.of(read.document(), proposal.changes()))
             && write(patch, JsonPatch.of(read.document(), proposal.changes()) + "\n");

@@ -22,6 +22,8 @@ import java.util.OptionalDouble;
  * @param export_kWh exported, by the same counting
  * @param solarKept_kWh sun that went into the tank, as the electricity that heater, compressor and
  *     back-up took from it at once
+ * @param solarHeat_kWh the heat that this became in the tank; more than the electricity where the
+ *     heat pump made it
  * @param tankTop_C top layer
  * @param tankSensor_C layer of the diverter's sensor
  * @param tankBottom_C bottom layer
@@ -46,6 +48,7 @@ public record Result(
     double importWhileOnSurplus_kWh,
     double export_kWh,
     double solarKept_kWh,
+    double solarHeat_kWh,
     Span tankTop_C,
     Span tankSensor_C,
     Span tankBottom_C,

@@ -28,6 +28,7 @@ final class Tally {
   private double importWhileOnSurplus_kWh;
   private double export_kWh;
   private double kept_kWh;
+  private double solarHeat_kWh;
   private double curtailed_kWh;
   private double imbalance_kWh;
   private double coldDraw_L;
@@ -77,8 +78,16 @@ final class Tally {
     importWhileOnSurplus_kWh += now.onSurplus ? now.import_kW * step_h : 0;
     export_kWh += now.export_kW * step_h;
     kept_kWh += now.kept_kW * step_h;
+    solarHeat_kWh += solarHeat_kW(now) * step_h;
     curtailed_kWh += now.curtailed_kW * step_h;
     imbalance_kWh += now.imbalance_kW() * step_h;
+  }
+
+  /** Of the heat that goes into the tank, as much as of its electricity came from the sun. */
+  private static double solarHeat_kW(Step now) {
+    double taken_kW = now.heatPump_kW + now.backup_kW + now.immersion_kW;
+    double heat_kW = now.heatPumpHeat_kW + now.backup_kW + now.immersion_kW;
+    return taken_kW > 0 ? heat_kW * now.kept_kW / taken_kW : 0;
   }
 
   private void addTemperatures(Step now) {
@@ -113,6 +122,7 @@ final class Tally {
         importWhileOnSurplus_kWh,
         export_kWh,
         kept_kWh,
+        solarHeat_kWh,
         top.span(),
         sensor.span(),
         bottom.span(),

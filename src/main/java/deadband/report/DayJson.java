@@ -62,6 +62,7 @@ final class DayJson {
     energy("importWhileOnSurplus_kWh", result.importWhileOnSurplus_kWh());
     energy("export_kWh", result.export_kWh());
     energy("solarKept_kWh", result.solarKept_kWh());
+    energy("solarHeat_kWh", result.solarHeat_kWh());
     span("tankTop_C", result.tankTop_C());
     span("tankSensor_C", result.tankSensor_C());
     span("tankBottom_C", result.tankBottom_C());

@@ -170,7 +170,9 @@ public record DayReport(
   private String sun() {
     String held = result.curtailed_kWh() > 0 ? DayWords.kWh(result.curtailed_kWh()) : "";
     return DayWords.kWh(result.solarKept_kWh())
-        + " kept in the tank"
+        + " into the tank, "
+        + DayWords.kWh(result.solarHeat_kWh())
+        + " of heat"
         + (held.isEmpty() ? "" : "; " + held + " held back at the export limit");
   }
 

@@ -27,8 +27,10 @@ final class DayWords {
     return day
         + ": "
         + cycles
+        + kWh(result.solarHeat_kWh())
+        + " of heat from "
         + kWh(result.solarKept_kWh())
-        + " of sun kept, "
+        + " of sun, "
         + kWh(result.importWhileOnSurplus_kWh())
         + " bought on surplus";
   }

@@ -54,6 +54,7 @@ final class ProofWords {
         before,
         after,
         day -> DayWords.kWh(day.importWhileOnSurplus_kWh()));
+    add(differences, "heat from the sun", before, after, day -> DayWords.kWh(day.solarHeat_kWh()));
     add(differences, "exported", before, after, day -> DayWords.kWh(day.export_kWh()));
     return differences.isEmpty() ? "" : "; " + name + ": " + String.join(", ", differences);
   }

@@ -1,0 +1,87 @@
+package deadband.cli;
+
+import deadband.remedy.BestSettings;
+import deadband.report.FrontText;
+import deadband.setup.Setup;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/** Runs a search for the best settings on a terminal: shows how far it is, and ends when asked. */
+final class BestSearch {
+
+  private static final int BAR = 30;
+  private static final long PATIENCE_MS = 5000;
+
+  private final Console console;
+  private final AtomicBoolean stop = new AtomicBoolean();
+  private int shown = -1;
+
+  BestSearch(Console console) {
+    this.console = console;
+  }
+
+  /** Searches and prints the front; on an interrupt, the best so far. */
+  void print(BestSettings search, Setup setup, String start) {
+    Thread searching = Thread.currentThread();
+    Thread interrupted = new Thread(() -> endWith(searching), "interrupt");
+    Runtime.getRuntime().addShutdownHook(interrupted);
+    Optional<BestSettings.Front> front = search.from(setup, this::show, stop::get);
+    clear();
+    console.out().println();
+    console
+        .out()
+        .print(
+            front
+                .map(found -> FrontText.of(found, start, console.layout(Console.Colour.NEVER)))
+                .orElse("best: too little is told to run a year\n"));
+    console.flush();
+    forget(interrupted);
+  }
+
+  /** Lets the search end with what it has, and waits for it to print that. */
+  private void endWith(Thread searching) {
+    stop.set(true);
+    try {
+      searching.join(PATIENCE_MS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void forget(Thread hook) {
+    try {
+      Runtime.getRuntime().removeShutdownHook(hook);
+    } catch (IllegalStateException e) {
+      // The process is ending already, and the hook with it.
+    }
+  }
+
+  private synchronized void show(int looked, int most, int front) {
+    int filled = BAR * looked / Math.max(1, most);
+    if (!console.isTerminal() || filled == shown) {
+      return;
+    }
+    shown = filled;
+    console
+        .err()
+        .print(
+            "\r"
+                + "=".repeat(filled)
+                + ".".repeat(BAR - filled)
+                + " "
+                + looked
+                + " of "
+                + most
+                + ", "
+                + front
+                + " on the front ");
+    console.err().flush();
+  }
+
+  private void clear() {
+    if (console.isTerminal()) {
+      console.err().print("\r" + " ".repeat(BAR + 40) + "\r");
+      console.err().flush();
+    }
+  }
+}

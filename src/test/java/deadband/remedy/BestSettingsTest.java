@@ -1,0 +1,81 @@
+package deadband.remedy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import deadband.cases.Limits;
+import deadband.document.Pointer;
+import deadband.judging.Finding;
+import deadband.judging.Setups;
+import deadband.remedy.BestSettings.Front;
+import deadband.setup.Change;
+import deadband.setup.Setup;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+/** The front of the best settings: sound, unbeaten, the same each time, and ended when asked. */
+class BestSettingsTest {
+  private static final int SETS = 48;
+  private static final Setup HOME =
+      Setups.read("home", Setups.text(Path.of("sample-configs/good/mill-cottage.json"))).setup();
+
+  private static BestSettings search(List<Pointer> kept, int sets) {
+    return new BestSettings(Setups.JUDGE, Limits.standard(), Setups.AS_OF, kept, sets);
+  }
+
+  private static Front front(List<Pointer> kept) {
+    return search(kept, SETS).from(HOME, (looked, most, front) -> {}, () -> false).orElseThrow();
+  }
+
+  @Test
+  void everyOptionIsSoundAndUnbeaten() {
+    Front found = front(List.of());
+
+    assertThat(found.looked()).isEqualTo(SETS);
+    assertThat(found.stopped()).isFalse();
+    assertThat(found.front()).isNotEmpty();
+    for (Option option : found.front()) {
+      Setup changed = Change.all(option.changes(), HOME);
+      assertThat(Setups.JUDGE.glance(changed, Limits.standard(), Setups.AS_OF).findings())
+          .noneMatch(Finding::isOpen);
+      assertThat(found.front())
+          .noneMatch(other -> !other.equals(option) && option.isBeatenBy(other));
+    }
+    assertThat(found.front())
+        .anyMatch(o -> o.equals(found.asItIs()) || found.asItIs().isBeatenBy(o));
+  }
+
+  @Test
+  void theSameSetupGivesTheSameFront() {
+    assertThat(front(List.of())).isEqualTo(front(List.of()));
+  }
+
+  @Test
+  void turnsNothingKept() {
+    assertThat(front(List.of(Pointer.ofDotted("heatPump"))).front())
+        .flatMap(Option::changes)
+        .noneMatch(change -> change.pointer().startsWith(Pointer.ofDotted("heatPump")));
+  }
+
+  @Test
+  void endsWithTheBestSoFarWhenAsked() {
+    AtomicInteger asked = new AtomicInteger();
+    Front found =
+        search(List.of(), 10_000)
+            .from(HOME, (looked, most, front) -> {}, () -> asked.incrementAndGet() > 20)
+            .orElseThrow();
+
+    assertThat(found.stopped()).isTrue();
+    assertThat(found.front()).isNotEmpty();
+    assertThat(found.looked()).isLessThan(10_000);
+  }
+
+  @Test
+  void aSetupThatCannotBeRunHasNoFront() {
+    Setup bare = Setups.read("bare", "{ \"relay\": { \"start_kW\": 3 } }").setup();
+
+    assertThat(search(List.of(), SETS).from(bare, (looked, most, front) -> {}, () -> false))
+        .isEmpty();
+  }
+}
