@@ -22,11 +22,12 @@ public final class FrontText {
    */
   public static String of(Front front, String start, Layout layout) {
     StringBuilder text = new StringBuilder();
-    text.append("best over a year of built-in days, ")
-        .append(front.looked())
-        .append(" sets of settings looked at")
-        .append(front.stopped() ? ", stopped before the end" : "")
-        .append("\n\n");
+    String looked =
+        "best over a year of built-in days, "
+            + front.looked()
+            + " sets of settings looked at"
+            + (front.stopped() ? ", stopped before the end" : "");
+    text.append(layout.wrapped("", looked)).append('\n');
     text.append(
         String.format(
                 Locale.ROOT,
