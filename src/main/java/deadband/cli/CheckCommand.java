@@ -214,13 +214,19 @@ final class CheckCommand implements Callable<Integer> {
     }
     SetupReading.Read read = (SetupReading.Read) reading;
     Judgement judgement = judge.judge(read.setup(), limits, date);
-    tally.judged(judgement, failOn.exit(judgement.verdict()));
+    tally.judged(path(read), judgement, failOn.exit(judgement.verdict()));
     Report report = new Report(read.document(), read.setup(), judgement);
     return switch (format) {
       case TEXT -> TextReport.of(report, console.layout(colour));
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
     };
+  }
+
+  /** Where the file can be read again; empty for standard input. */
+  private String path(SetupReading.Read read) {
+    String file = read.document().name();
+    return files.contains(STANDARD_INPUT) && file.equals(name) ? "" : file;
   }
 
   private String unreadable(SetupReading.Unreadable file) {

@@ -2,6 +2,7 @@ package deadband.cli;
 
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
+import deadband.judging.Trust;
 import deadband.judging.Verdict;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -16,6 +17,7 @@ final class Tally {
   private int unreadable;
   private int exit = Exit.READY;
   private @Nullable Finding worst;
+  private String worstFile = "";
 
   void unreadable() {
     unreadable++;
@@ -25,16 +27,21 @@ final class Tally {
   /**
    * Counts one judged file.
    *
+   * @param file its path; empty for standard input, which cannot be read again
    * @param ending status that its verdict alone would lead to
    */
-  void judged(Judgement judgement, int ending) {
+  void judged(String file, Judgement judgement, int ending) {
     verdicts.merge(judgement.verdict(), 1, Integer::sum);
     exit = Math.max(exit, judgement.isEmpty() ? Exit.NOTHING_CHECKED : ending);
     judgement.findings().stream()
         .filter(finding -> finding.causedBy() == null)
         .findFirst()
         .filter(first -> worst == null || isGraver(first, worst))
-        .ifPresent(first -> worst = first);
+        .ifPresent(
+            first -> {
+              worst = first;
+              worstFile = file;
+            });
   }
 
   private static boolean isGraver(Finding one, Finding other) {
@@ -56,10 +63,21 @@ final class Tally {
     if (exit == Exit.NOTHING_CHECKED) {
       lines.add("nothing could be checked: the file tells no value that a check looks at");
     }
-    if (worst != null && !worst.check().isHouse()) {
-      lines.add("next: deadband explain " + worst.check().name());
+    if (worst != null) {
+      lines.addAll(next(worst));
     }
     return lines;
+  }
+
+  /** A remedy that was proven is one to propose; else the page says what to look for. */
+  private List<String> next(Finding finding) {
+    if (finding.trust() != Trust.NEEDS_INPUT && !worstFile.isEmpty()) {
+      String file = worstFile.contains(" ") ? '"' + worstFile + '"' : worstFile;
+      return List.of("next: deadband propose " + file);
+    }
+    return finding.check().isHouse()
+        ? List.of()
+        : List.of("next: deadband explain " + finding.check().name());
   }
 
   private List<String> counts() {

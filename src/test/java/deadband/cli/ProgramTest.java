@@ -300,4 +300,18 @@ class ProgramTest {
     assertThat(CommandLineRun.of("check", "--no-day-run", "--format", "json", home).out())
         .contains("\"days\": null");
   }
+
+  /** The last line says what to do: propose where a remedy was proven, else read the page. */
+  @Test
+  void theLastLineSaysWhatToDoNext() throws IOException {
+    String whisker = "sample-configs/faulty/stop-a-whisker-under-start.json";
+    String text = Files.readString(Path.of(whisker));
+
+    assertThat(CommandLineRun.of("check", whisker).err())
+        .isEqualTo("next: deadband propose " + whisker + System.lineSeparator());
+    assertThat(CommandLineRun.with(text, Map.of(), "check", "-").err())
+        .contains("next: deadband explain gap-below-heat-pump-draw");
+    assertThat(CommandLineRun.of("check", "sample-configs/faulty/loop-that-never-rests.json").err())
+        .contains("next: deadband explain circulation-cools-store");
+  }
 }
