@@ -40,7 +40,7 @@ import org.kie.api.runtime.KieSessionsPool;
 public final class RuleBook {
 
   /** Edition of the built-in rules: the day on which a rule, a limit or a page last changed. */
-  public static final String EDITION = "2026-11-25";
+  public static final String EDITION = "2026-11-27";
 
   private static final String RULES = RuleBook.class.getPackageName() + ".rules.";
   private static final String MODELS = "META-INF/kie/deadband/deadband/drools-model";
