@@ -42,7 +42,7 @@ final class HouseRunning {
     topic.programmeTimes();
     topic.heaterTimers();
     topic.clock();
-    topic.tap();
+    new HouseRunning(setup.asItWasFound(), limits, cases).tap();
     topic.circulation();
   }
 

@@ -22,4 +22,10 @@ public record Part(Pointer pointer, boolean told, @Nullable Boolean fitted) {
     }
     return new Told<>(pointer, told ? Boolean.TRUE : null, null);
   }
+
+  /** This part laid over another: what it says, else what the other says. */
+  Part over(Part other) {
+    boolean decides = fitted != null || (told && Boolean.FALSE.equals(other.fitted));
+    return decides ? this : new Part(other.pointer, told || other.told, other.fitted);
+  }
 }

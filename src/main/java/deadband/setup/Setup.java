@@ -26,4 +26,18 @@ public record Setup(
     @Described("the settings as they were found") AsFound asFound,
     @Described("what was isolated and proved dead") Isolation isolation,
     @Described("findings accepted with a reason") Told<List<Accepted>> accepted,
-    @Described("what was seen on site") Observed observed) {}
+    @Described("what was seen on site") Observed observed) {
+
+  /**
+   * The installation as it was found: every setting that {@code asFound.settings} tells, in place
+   * of the one proposed. What was observed on site was observed with these.
+   *
+   * <p>A value found keeps its place under {@code /asFound/settings}, so that a finding shows where
+   * it stands. No remedy is offered for such a value: it is in force no more. Where no settings
+   * found are told, this is the setup itself.
+   */
+  public Setup asItWasFound() {
+    Setup found = asFound.settings().value();
+    return found == null ? this : (Setup) Shape.of(Setup.class).over(found, this);
+  }
+}

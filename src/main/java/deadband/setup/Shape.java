@@ -138,6 +138,27 @@ public final class Shape {
     return make(arguments);
   }
 
+  /**
+   * One section laid over another of this shape: each value it tells, in place of the other's.
+   * Values keep the place they stand at; a list is taken whole.
+   */
+  Record over(Record upper, Record lower) {
+    Object[] arguments = new Object[components.length];
+    arguments[0] = part(upper).over(part(lower));
+    for (Field field : fields.values()) {
+      arguments[field.position()] = over(get(upper, field), get(lower, field));
+    }
+    return make(arguments);
+  }
+
+  private static Object over(Object upper, Object lower) {
+    if (upper instanceof Told<?> told) {
+      return told.isTold() ? told : lower;
+    }
+    Record section = (Record) upper;
+    return of(section.getClass()).over(section, (Record) lower);
+  }
+
   private Record make(Object[] arguments) {
     try {
       return constructor.newInstance(arguments);
