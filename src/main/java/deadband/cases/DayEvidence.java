@@ -20,11 +20,16 @@ public final class DayEvidence {
 
   /** The days of a setup; empty where it cannot be run, or is not to be. */
   public static Optional<TestDays> days(Setup setup, DayRuns runs) {
+    return model(setup).flatMap(runs::of);
+  }
+
+  /** The model of a setup; empty where it cannot be run, or there is nothing to run. */
+  static Optional<DayModel> model(Setup setup) {
     if (!DayModel.fits(setup).is(is -> is) || !DayModel.callsHeatPump(setup).is(is -> is)) {
       return Optional.empty();
     }
     Derived<DayModel> model = DayModel.of(setup);
-    return model.isKnown() ? runs.of(model.get()) : Optional.empty();
+    return model.isKnown() ? Optional.of(model.get()) : Optional.empty();
   }
 
   /** Every quantity that they show. */

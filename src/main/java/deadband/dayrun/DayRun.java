@@ -27,6 +27,7 @@ public final class DayRun {
   private final Supply supply;
   private final GridSensor sensor;
   private final Stores stores;
+  private final SelfConsumption used;
   private final Diverter diverter;
   private final Immersion immersion;
   private final Relay relay;
@@ -45,6 +46,8 @@ public final class DayRun {
   private Trace trace = UNWATCHED;
   private StepLength coarsest;
   private boolean coilCutOut;
+  private double earlyCharge_kW;
+  private double earlyCharger_kW;
 
   private DayRun(Installation installation, StepLength step, double start_C) {
     this.installation = installation;
@@ -54,6 +57,7 @@ public final class DayRun {
     supply = new Supply(installation.supply());
     sensor = new GridSensor(installation);
     stores = new Stores(installation, step);
+    used = new SelfConsumption(installation.supply());
     diverter = new Diverter(installation.diverter());
     immersion = new Immersion(installation.immersion());
     relay = new Relay(installation.relay(), step);
@@ -160,11 +164,26 @@ public final class DayRun {
     takeHeatPump();
     left_kW -= now.heatPump_kW + now.backup_kW;
     left_kW -= stores.take_kW(Load.IMMERSION.place(), left_kW, now);
-    double early_kW = now.charge_kW + now.charger_kW;
+    earlyCharge_kW = now.charge_kW;
+    earlyCharger_kW = now.charger_kW;
     takeImmersion();
     left_kW -= now.immersion_kW;
     stores.take_kW(Stores.LAST, left_kW, now);
-    stores.discharge(now, early_kW);
+    stores.discharge(now, earlyCharge_kW + earlyCharger_kW);
+  }
+
+  /**
+   * What of the PV, curtailed as it is, goes into the heaters: first come battery, charger, house.
+   */
+  private void shareOut() {
+    used.begin(installation.generator().line(), now.pv_kW - now.curtailed_kW);
+    used.use_kW(installation.battery().line(), earlyCharge_kW);
+    used.use_kW(installation.charger().line(), earlyCharger_kW);
+    used.use_kW(installation.supply().house(), now.house_kW);
+    now.keptByHeatPump_kW =
+        used.use_kW(installation.heatPump().line(), now.heatPump_kW + now.backup_kW);
+    double immersion_kW = used.use_kW(installation.diverter().line(), now.immersion_kW);
+    now.kept_kW = now.keptByHeatPump_kW + immersion_kW;
   }
 
   private void takeHeatPump() {
@@ -221,6 +240,7 @@ public final class DayRun {
     supply.draw(installation.generator().line(), now.curtailed_kW);
     now.import_kW = supply.import_kW();
     now.export_kW = supply.export_kW();
+    shareOut();
   }
 
   /** Decides the states of the next step: relay first, then the heat pump and its helpers. */

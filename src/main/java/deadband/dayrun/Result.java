@@ -20,10 +20,12 @@ import java.util.OptionalDouble;
  * @param importWhileOnSurplus_kWh of this, bought while the compressor ran for the relay, a
  *     leftover minimum run included
  * @param export_kWh exported, by the same counting
- * @param solarKept_kWh sun that went into the tank, as the electricity that heater, compressor and
- *     back-up took from it at once
+ * @param solarKept_kWh PV energy that went into the tank, as the electricity that heater,
+ *     compressor and back-up took from it at once; with billing by phase only what was fed in on
+ *     the same phase
  * @param solarHeat_kWh the heat that this became in the tank; more than the electricity where the
  *     heat pump made it
+ * @param solarHeatByHeatPump_kWh of this, what the compressor made
  * @param tankTop_C top layer
  * @param tankSensor_C layer of the diverter's sensor
  * @param tankBottom_C bottom layer
@@ -49,6 +51,7 @@ public record Result(
     double export_kWh,
     double solarKept_kWh,
     double solarHeat_kWh,
+    double solarHeatByHeatPump_kWh,
     Span tankTop_C,
     Span tankSensor_C,
     Span tankBottom_C,

@@ -20,6 +20,7 @@ public final class Step {
   double curtailed_kW;
   double counted_kW;
   double kept_kW;
+  double keptByHeatPump_kW;
   double draw_L;
   boolean relayClosed;
   HeatPump.State heatPump = HeatPump.State.OFF;
@@ -102,9 +103,17 @@ public final class Step {
     return counted_kW;
   }
 
-  /** Sun that went into the tank, as electricity [kW]. */
+  /**
+   * PV power that went into the tank, as electricity [kW]; with billing by phase only what was fed
+   * in on the same phase.
+   */
   public double kept_kW() {
     return kept_kW;
+  }
+
+  /** Of this, what compressor and back-up heater took [kW]. */
+  public double keptByHeatPump_kW() {
+    return keptByHeatPump_kW;
   }
 
   /** Hot water drawn [L]. */

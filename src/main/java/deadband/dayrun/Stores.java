@@ -69,25 +69,24 @@ final class Stores {
   }
 
   /**
-   * Shares the sun out among the loads in their order, notes what of it heats the tank, and lets
-   * the battery cover what its loads still want. It never charges and discharges in one step.
+   * Lets the battery cover what its loads want beyond PV. It never charges and discharges in one
+   * step.
    *
    * @param early_kW what battery and charger took before any load [kW]
    */
   void discharge(Step now, double early_kW) {
+    if (!fitted || now.charge_kW > 0) {
+      return;
+    }
     double left_kW = Math.max(0, now.pv_kW - early_kW);
     left_kW = want(Load.HOUSE, now.house_kW, left_kW);
-    double beforeHeat_kW = left_kW;
     left_kW = want(Load.HEAT_PUMP, now.heatPump_kW + now.backup_kW, left_kW);
     left_kW = want(Load.IMMERSION, now.immersion_kW, left_kW);
-    now.kept_kW = beforeHeat_kW - left_kW;
-    if (fitted && now.charge_kW == 0) {
-      want(Load.CHARGER, now.charger_kW, left_kW);
-      now.discharge_kW = battery.discharge_kW(battery.mayCover_kW(want_kW), step.hours());
-    }
+    want(Load.CHARGER, now.charger_kW, left_kW);
+    now.discharge_kW = battery.discharge_kW(battery.mayCover_kW(want_kW), step.hours());
   }
 
-  /** Notes what a load wants beyond the sun that is left, and gives what is left after it [kW]. */
+  /** Notes what a load wants beyond the PV that is left, and gives what is left after it [kW]. */
   private double want(Load load, double power_kW, double left_kW) {
     want_kW[load.place()] = Math.max(0, power_kW - left_kW);
     return Math.max(0, left_kW - power_kW);

@@ -29,6 +29,7 @@ final class Tally {
   private double export_kWh;
   private double kept_kWh;
   private double solarHeat_kWh;
+  private double solarHeatByHeatPump_kWh;
   private double curtailed_kWh;
   private double imbalance_kWh;
   private double coldDraw_L;
@@ -78,16 +79,19 @@ final class Tally {
     importWhileOnSurplus_kWh += now.onSurplus ? now.import_kW * step_h : 0;
     export_kWh += now.export_kW * step_h;
     kept_kWh += now.kept_kW * step_h;
-    solarHeat_kWh += solarHeat_kW(now) * step_h;
+    addSolarHeat(now, step_h);
     curtailed_kWh += now.curtailed_kW * step_h;
     imbalance_kWh += now.imbalance_kW() * step_h;
   }
 
-  /** Of the heat that goes into the tank, as much as of its electricity came from the sun. */
-  private static double solarHeat_kW(Step now) {
-    double taken_kW = now.heatPump_kW + now.backup_kW + now.immersion_kW;
-    double heat_kW = now.heatPumpHeat_kW + now.backup_kW + now.immersion_kW;
-    return taken_kW > 0 ? heat_kW * now.kept_kW / taken_kW : 0;
+  /** Of the heat that each heater gives the tank, as much as of its electricity came from PV. */
+  private void addSolarHeat(Step now, double step_h) {
+    double taken_kW = now.heatPump_kW + now.backup_kW;
+    double share = taken_kW > 0 ? now.keptByHeatPump_kW / taken_kW : 0;
+    double heatPump_kWh = share * now.heatPumpHeat_kW * step_h;
+    double electric_kW = share * now.backup_kW + now.kept_kW - now.keptByHeatPump_kW;
+    solarHeatByHeatPump_kWh += heatPump_kWh;
+    solarHeat_kWh += heatPump_kWh + electric_kW * step_h;
   }
 
   private void addTemperatures(Step now) {
@@ -123,6 +127,7 @@ final class Tally {
         export_kWh,
         kept_kWh,
         solarHeat_kWh,
+        solarHeatByHeatPump_kWh,
         top.span(),
         sensor.span(),
         bottom.span(),

@@ -38,6 +38,37 @@ class DayRunTest {
     assertThat(result.solarKept_kWh()).isCloseTo(2.5, within(1e-9));
   }
 
+  /** 4 kW of PV on L2, a 3 kW element on L1, each phase billed for itself: bought, not kept. */
+  @Test
+  void billedByPhaseAnElementOnAnotherPhaseIsBought() {
+    given.start_kW = 99;
+    given.perPhase = true;
+    given.sensor = Line.ALL;
+    given.generator = Line.L2;
+    given.house = Line.L2;
+    given.diverter = Line.L1;
+    Result result = run(20, steady(4, 1, 60));
+    assertThat(result.immersion_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(result.import_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(result.export_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(result.solarKept_kWh()).isZero();
+    assertThat(result.solarHeat_kWh()).isZero();
+  }
+
+  /** 5 kW of PV: 2.5 kW into the compressor, 2.5 kW into the element; each heats by its own. */
+  @Test
+  void heatFromPvIsSplitByWhatMakesIt() {
+    given.start_kW = 2;
+    given.startDelay_min = 1;
+    given.stop_kW = 0;
+    Result result = run(20, steady(5, 0, 60));
+    assertThat(result.import_kWh()).isCloseTo(0, within(1e-9));
+    assertThat(result.solarHeatByHeatPump_kWh()).isCloseTo(result.heatPumpHeat_kWh(), within(1e-9));
+    assertThat(result.solarHeat_kWh())
+        .isCloseTo(result.heatPumpHeat_kWh() + result.immersion_kWh(), within(1e-9));
+    assertThat(result.heatPumpHeat_kWh()).isGreaterThan(2 * result.heatPump_kWh());
+  }
+
   @Test
   void theInverterLimitsTheSunAndGivenSurplusIsNotLimited() {
     given.start_kW = 99;

@@ -93,6 +93,9 @@ final class Laws implements Trace {
     require(
         now.kept_kW() <= Math.min(heat_kW, now.pv_kW()) + 1e-9, "kept sun is sun and heat", now);
     require(now.kept_kW() >= -1e-9, "kept sun is not negative", now);
+    double used_kW = now.pv_kW() + now.discharge_kW() - now.export_kW() - now.curtailed_kW();
+    boolean mixed = installation.supply().perPhase() && now.discharge_kW() > 0;
+    require(mixed || now.kept_kW() <= used_kW + 1e-9, "what is exported is not kept", now);
     boolean runs = now.heatPump() == HeatPump.State.RUNNING;
     require(runs || now.heatPump_kW() == 0, "only a running compressor draws", now);
     battery_kWh += now.charge_kW() * installation.battery().efficiency() * step.hours();
