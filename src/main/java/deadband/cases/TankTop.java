@@ -17,7 +17,7 @@ import java.util.function.Predicate;
 /**
  * The hottest that its controls let the tank become: the highest of the diverter's opening, the
  * stops of the heat pump's programmes and the disinfection target, each with the tolerance of its
- * sensor.
+ * sensor, and of the immersion thermostat where nothing else governs that heater.
  *
  * <p>One setting that is told can prove the tank too hot; only all of them together prove that it
  * is not.
@@ -37,6 +37,7 @@ final class TankTop {
     this.limit = new TankLimit(setup);
     addDiverter();
     addHeatPump();
+    addImmersion();
   }
 
   /**
@@ -96,7 +97,8 @@ final class TankTop {
   Derived<Boolean> fitted() {
     return Derived.any(
         Derived.of(setup.diverter().part().isFitted()),
-        Derived.of(setup.heatPump().part().isFitted()));
+        Derived.of(setup.heatPump().part().isFitted()),
+        Derived.of(setup.immersion().part().isFitted()));
   }
 
   /** The highest temperature that is set and told. */
@@ -218,5 +220,35 @@ final class TankTop {
             SensorTolerance.surely_C(inForce, either),
             Derived.sum(CELSIUS, target, either),
             Derived.of(disinfection.enabled()).provenance().missing()));
+  }
+
+  private void addImmersion() {
+    Told<Double> setting = setup.immersion().thermostat_C();
+    Derived<Boolean> governs = thermostatGoverns();
+    if (governs.is(is -> !is)) {
+      return;
+    }
+    Derived<Double> thermostat = Derived.of(setting);
+    Derived<Double> inForce = governs.then(is -> thermostat);
+    sources.add(
+        new Source(
+            "immersion thermostat",
+            setting,
+            Optional.empty(),
+            inForce,
+            inForce,
+            thermostat.isKnown() ? thermostat : governs.with(thermostat, (is, opens) -> opens),
+            governs.provenance().missing()));
+  }
+
+  /** A timer feeds the element past every other control; alone, it has no other. */
+  private Derived<Boolean> thermostatGoverns() {
+    return Derived.all(
+        Derived.of(setup.immersion().part().isFitted()),
+        Derived.any(
+            Derived.of(setup.immersion().timed()).map(windows -> !windows.isEmpty()),
+            Derived.all(
+                Derived.not(Derived.of(setup.diverter().part().isFitted())),
+                Derived.not(Derived.of(setup.heatPump().part().isFitted())))));
   }
 }
