@@ -164,7 +164,11 @@ public final class Cases {
 
     /** Puts the case, where it arises and its values are known. */
     void makes(Function<Because, Case> make) {
-      entries.add(entry(make));
+      try {
+        entries.add(entry(make));
+      } catch (RuntimeException fault) {
+        throw new CaseFault(type, fault);
+      }
     }
 
     private Entry entry(Function<Because, Case> make) {

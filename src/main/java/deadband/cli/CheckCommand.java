@@ -3,8 +3,11 @@ package deadband.cli;
 import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
+import deadband.document.Printable;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
+import deadband.document.Source;
+import deadband.judging.HouseRuleFailure;
 import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
@@ -14,8 +17,7 @@ import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
 import deadband.report.Report;
 import deadband.report.TextReport;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import deadband.setup.Setup;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -23,7 +25,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -130,13 +131,10 @@ final class CheckCommand implements Callable<Integer> {
     if (rulesFolder == null) {
       return judged(readings, new Judge(RuleBook.builtIn(), runs), limits);
     }
-    console
-        .err()
-        .println(
-            "house rules are code and run with your rights; use only those you trust: "
-                + rulesFolder);
+    console.tell(
+        "house rules are code and run with your rights; use only those you trust: " + rulesFolder);
     if (!HouseRules.canBeCompiled()) {
-      console.err().println(NO_COMPILER);
+      console.tell(NO_COMPILER);
       return Exit.FAULT;
     }
     HouseRules house = HouseRules.in(rulesFolder);
@@ -166,7 +164,7 @@ final class CheckCommand implements Callable<Integer> {
             () -> {
               for (SetupReading reading : readings) {
                 if (reading instanceof SetupReading.Read read) {
-                  DayEvidence.days(read.setup(), runs);
+                  runAhead(read.setup(), runs);
                 }
               }
             },
@@ -175,35 +173,34 @@ final class CheckCommand implements Callable<Integer> {
     ahead.start();
   }
 
+  private static void runAhead(Setup setup, DayRuns runs) {
+    try {
+      DayEvidence.days(setup, runs);
+    } catch (RuntimeException fault) {
+      // the judge meets the same fault, and says so with the file
+    }
+  }
+
   private List<SetupReading> readings() {
     List<SetupReading> readings = new ArrayList<>();
     for (String file : files) {
       if (file.equals(STANDARD_INPUT)) {
         readings.add(SetupReading.ofStream(name, console.in()));
       } else {
-        within(Path.of(file)).forEach(path -> readings.add(SetupReading.ofFile(path)));
+        readings.addAll(within(Path.of(file)));
       }
     }
     return readings;
   }
 
   /** The file itself, or the setup files in a folder, by name. */
-  private static List<Path> within(Path path) {
+  private List<SetupReading> within(Path path) {
     if (!Files.isDirectory(path)) {
-      return List.of(path);
+      return List.of(SetupReading.ofFile(path));
     }
-    try (Stream<Path> files = Files.walk(path)) {
-      List<Path> setups =
-          files.filter(Files::isRegularFile).filter(CheckCommand::isSetup).sorted().toList();
-      return setups.isEmpty() ? List.of(path) : setups;
-    } catch (IOException e) {
-      throw new UncheckedIOException("the folder " + path + " cannot be listed", e);
-    }
-  }
-
-  private static boolean isSetup(Path path) {
-    String file = path.getFileName().toString();
-    return file.endsWith(".json") || file.endsWith(".jsonc");
+    SetupFiles folder = SetupFiles.in(path);
+    folder.skipped().forEach(console::tell);
+    return folder.readings();
   }
 
   private String report(
@@ -213,9 +210,18 @@ final class CheckCommand implements Callable<Integer> {
       return unreadable(unreadable);
     }
     SetupReading.Read read = (SetupReading.Read) reading;
-    Judgement judgement = judge.judge(read.setup(), limits, date);
-    tally.judged(path(read), judgement, failOn.exit(judgement.verdict()));
-    Report report = new Report(read.document(), read.setup(), judgement);
+    try {
+      Judgement judgement = judge.judge(read.setup(), limits, date);
+      String report = report(new Report(read.document(), read.setup(), judgement));
+      tally.judged(path(read), judgement, failOn.exit(judgement.verdict()));
+      return report;
+    } catch (RuntimeException | StackOverflowError fault) {
+      tally.faulty();
+      return faulty(read, fault);
+    }
+  }
+
+  private String report(Report report) {
     return switch (format) {
       case TEXT -> TextReport.of(report, console.layout(colour));
       case JSON -> JsonReport.of(report, Version.number(), true);
@@ -235,6 +241,22 @@ final class CheckCommand implements Callable<Integer> {
       case JSON -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), true);
       case JSONL -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), false);
     };
+  }
+
+  /** One file's fault is its own: it is said in its place, and the others are judged. */
+  private String faulty(SetupReading.Read read, Throwable fault) {
+    String file = read.document().name();
+    String says =
+        fault instanceof HouseRuleFailure
+            ? "a house rule failed while it was run: " + fault.getMessage()
+            : Fault.of(fault);
+    if (format == Format.TEXT) {
+      return Printable.of(file + ": not judged, " + says) + "\n";
+    }
+    Problem problem =
+        Problem.of(Source.named(file), Problem.Kind.FAULT, says, "a report of this line");
+    return JsonReport.unreadable(
+        file, List.of(problem), Version.number(), format == Format.JSON);
   }
 
   private void tell(List<Problem> problems) {
@@ -258,7 +280,7 @@ final class CheckCommand implements Callable<Integer> {
   private void closing(Tally tally) {
     if (format == Format.TEXT) {
       console.out().flush();
-      tally.lines().forEach(console.err()::println);
+      tally.lines().forEach(console::tell);
     }
   }
 }

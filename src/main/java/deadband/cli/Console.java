@@ -1,5 +1,6 @@
 package deadband.cli;
 
+import deadband.document.Printable;
 import deadband.report.Layout;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
@@ -78,8 +79,15 @@ record Console(
     }
   }
 
-  void flush() {
-    out.flush();
+  /** A line on standard error, with nothing in it that could drive the terminal. */
+  void tell(String line) {
+    err.println(Printable.of(line));
+  }
+
+  /** Writes out what is still held back; whether standard output took everything. */
+  boolean flush() {
+    boolean whole = !out.checkError();
     err.flush();
+    return whole;
   }
 }

@@ -34,7 +34,7 @@ final class ExplainCommand implements Callable<Integer> {
       return unknown(book);
     }
     if (!check.get().name().equals(name)) {
-      console.err().println(name + " is now called " + check.get().name());
+      console.tell(name + " is now called " + check.get().name());
     }
     console.out().print(RulePage.of(check.get()).text());
     return Exit.READY;
@@ -42,9 +42,9 @@ final class ExplainCommand implements Callable<Integer> {
 
   private int unknown(RuleBook book) {
     List<String> names = book.checks().stream().map(Check::name).toList();
-    console.err().println("no such check: " + name);
-    NearestName.of(name, names).ifPresent(near -> console.err().println("nearest: " + near));
-    console.err().println("all of them: deadband checks");
+    console.tell("no such check: " + name);
+    NearestName.of(name, names).ifPresent(near -> console.tell("nearest: " + near));
+    console.tell("all of them: deadband checks");
     return Exit.USAGE;
   }
 }

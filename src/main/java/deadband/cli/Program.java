@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -38,8 +39,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "  2   wrong use of the command",
       "  3   some input could not be read",
       "  4   nothing was checked, or could be run",
-      "  5   a file could not be written",
-      "  70  a fault of the program"
+      "  5   a file, or standard output, could not be written",
+      "  70  a fault of the program or of a house rule"
     })
 final class Program implements Runnable {
 
@@ -57,10 +58,20 @@ final class Program implements Runnable {
 
   /** Runs one command line and gives the exit status. */
   int run(String... arguments) {
+    int exit = executed(arguments);
+    if (console.flush()) {
+      return exit;
+    }
+    console.tell("standard output could not be written: what was printed is not whole");
+    console.flush();
+    return Math.max(exit, Exit.UNWRITABLE);
+  }
+
+  private int executed(String... arguments) {
     try {
       return commandLine().execute(arguments);
-    } finally {
-      console.flush();
+    } catch (StackOverflowError | AssertionError fault) {
+      return fault(fault);
     }
   }
 
@@ -126,11 +137,9 @@ final class Program implements Runnable {
   }
 
   private int wrongUse(ParameterException wrong, String[] arguments) {
-    console.err().println(sentence(wrong));
-    nearest(wrong).ifPresent(name -> console.err().println("nearest: " + name));
-    console
-        .err()
-        .println("help: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    console.tell(sentence(wrong));
+    nearest(wrong).ifPresent(name -> console.tell("nearest: " + name));
+    console.tell("help: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
     return Exit.USAGE;
   }
 
@@ -153,12 +162,18 @@ final class Program implements Runnable {
   }
 
   private int fault(Exception fault, CommandLine line, ParseResult parsed) {
-    if (fault instanceof HouseRuleFailure) {
-      console.err().println("a house rule failed while it was run: " + fault.getMessage());
-      return Exit.UNREADABLE;
+    if (fault instanceof InvalidPathException wrong) {
+      console.tell("no file can have this name: " + wrong.getInput());
+      return Exit.USAGE;
     }
-    console.err().println("deadband could not finish: " + fault);
-    console.err().println("This is a fault of the program, not of your file; please report it.");
+    return fault(fault);
+  }
+
+  private int fault(Throwable fault) {
+    console.tell(
+        fault instanceof HouseRuleFailure
+            ? "a house rule failed while it was run: " + fault.getMessage()
+            : "deadband could not finish: " + Fault.of(fault));
     return Exit.FAULT;
   }
 }

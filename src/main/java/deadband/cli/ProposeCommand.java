@@ -20,16 +20,14 @@ import deadband.report.Layout;
 import deadband.report.ProposalText;
 import deadband.setup.Change;
 import deadband.setup.Setup;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,7 +67,7 @@ final class ProposeCommand implements Callable<Integer> {
 
   @Option(
       names = "--overwrite",
-      description = "lets --out and --patch write over a file that is there, the input too")
+      description = "lets --out and --patch replace a file that is there, but never an input")
   private boolean overwrite;
 
   @Option(
@@ -115,8 +113,13 @@ final class ProposeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Pointer> kept = keep.stream().map(this::pointer).toList();
-    refuseToOverwrite(out);
-    refuseToOverwrite(patch);
+    Outputs outputs = outputs();
+    outputs
+        .refusal(Stream.of(out, patch).filter(Objects::nonNull).toList())
+        .ifPresent(
+            refusal -> {
+              throw wrong(refusal);
+            });
     LimitsReading limits =
         limitsFile == null ? LimitsReading.none() : LimitsReading.ofFile(limitsFile);
     if (limits instanceof LimitsReading.Unreadable unreadable) {
@@ -129,32 +132,45 @@ final class ProposeCommand implements Callable<Integer> {
     if (reading instanceof SetupReading.Unreadable unreadable) {
       return unreadable(unreadable.problems());
     }
-    return propose((SetupReading.Read) reading, kept, ((LimitsReading.Read) limits).limits());
+    return propose(
+        (SetupReading.Read) reading, kept, ((LimitsReading.Read) limits).limits(), outputs);
   }
 
   private Pointer pointer(String text) {
+    boolean dotted = !text.startsWith("/");
     try {
-      return text.startsWith("/") ? Pointer.parse(text) : Pointer.ofDotted(text);
+      Pointer place = dotted ? Pointer.ofDotted(text) : Pointer.parse(text);
+      KnownPlace.slip(place, dotted)
+          .ifPresent(
+              slip -> {
+                throw wrong("--keep " + text + ": " + slip);
+              });
+      return place;
     } catch (IllegalArgumentException e) {
       throw wrong("--keep " + text + ": " + e.getMessage());
     }
   }
 
-  /** Nothing that is there is written over unless the user says so. */
-  private void refuseToOverwrite(@Nullable Path path) {
-    if (path != null && !overwrite && Files.exists(path)) {
-      throw wrong(path + " is there already; --overwrite writes over it");
+  private Outputs outputs() {
+    List<Path> inputs = new ArrayList<>();
+    if (!file.equals(STANDARD_INPUT)) {
+      inputs.add(Path.of(file));
     }
+    if (limitsFile != null) {
+      inputs.add(limitsFile);
+    }
+    return new Outputs(console, overwrite, inputs);
   }
 
-  private int propose(SetupReading.Read read, List<Pointer> kept, Limits limits) {
+  private int propose(
+      SetupReading.Read read, List<Pointer> kept, Limits limits, Outputs outputs) {
     DayRuns runs = DayRuns.remembered();
     DayEvidence.days(read.setup(), runs);
     Judge judge = new Judge(RuleBook.builtIn(), runs);
     LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     Proposal proposal = new Proposer(judge, limits, date, kept).propose(read.setup());
     if (proposal.before().isEmpty()) {
-      console.err().println(read.document().name() + ": nothing could be checked");
+      console.tell(read.document().name() + ": nothing could be checked");
       return Exit.NOTHING_CHECKED;
     }
     Layout layout = console.layout(Console.Colour.NEVER);
@@ -165,33 +181,16 @@ final class ProposeCommand implements Callable<Integer> {
       new BestSearch(console).print(new BestSettings(judge, limits, date, kept, sets), start, from);
     }
     boolean written =
-        write(out, ChangedText.of(read.document(), proposal.changes()))
-            && write(patch, JsonPatch.of(read.document(), proposal.changes()) + "\n");
+        outputs.write(
+                out, text -> text.append(ChangedText.of(read.document(), proposal.changes())))
+            && outputs.write(
+                patch,
+                text ->
+                    text.append(JsonPatch.of(read.document(), proposal.changes())).append('\n'));
     if (!written) {
       return Exit.UNWRITABLE;
     }
     return proposal.after().verdict() == Verdict.READY ? Exit.READY : Exit.VERDICT;
-  }
-
-  /** Writes beside the place and moves it there, so that no half-written file is ever seen. */
-  private boolean write(@Nullable Path path, String text) {
-    if (path == null) {
-      return true;
-    }
-    try {
-      Path folder = path.toAbsolutePath().getParent();
-      Path half = Files.createTempFile(folder, ".deadband", ".part");
-      try {
-        Files.writeString(half, text, StandardCharsets.UTF_8);
-        Files.move(half, path, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-      } finally {
-        Files.deleteIfExists(half);
-      }
-      return true;
-    } catch (IOException e) {
-      console.err().println(path + " cannot be written: " + e.getClass().getSimpleName());
-      return false;
-    }
   }
 
   private int unreadable(List<Problem> problems) {

@@ -20,18 +20,17 @@ import deadband.report.DayReport;
 import deadband.report.TraceCsv;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import java.io.IOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -103,6 +102,11 @@ final class SimulateCommand implements Callable<Integer> {
   private @Nullable Path chart;
 
   @Option(
+      names = "--overwrite",
+      description = "lets --trace and --chart replace a file that is there, but never an input")
+  private boolean overwrite;
+
+  @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
@@ -144,6 +148,12 @@ final class SimulateCommand implements Callable<Integer> {
     if (chart != null && day.equals(YEAR)) {
       throw wrong("--chart draws one day; a year is too long for it");
     }
+    outputs()
+        .refusal(Stream.of(trace, chart).filter(Objects::nonNull).toList())
+        .ifPresent(
+            refusal -> {
+              throw wrong(refusal);
+            });
     SetupReading reading =
         file.equals(STANDARD_INPUT)
             ? SetupReading.ofStream(name, console.in())
@@ -154,10 +164,21 @@ final class SimulateCommand implements Callable<Integer> {
     SetupReading.Read read = (SetupReading.Read) reading;
     Derived<DayModel> model = DayModel.of(read.setup());
     if (!callsHeatPump(read.setup()) || !model.isKnown()) {
-      console.err().println(cannotRun(read, model));
+      console.tell(cannotRun(read, model));
       return Exit.NOTHING_CHECKED;
     }
     return run(read, model, step);
+  }
+
+  private Outputs outputs() {
+    List<Path> inputs = new ArrayList<>();
+    if (!file.equals(STANDARD_INPUT)) {
+      inputs.add(Path.of(file));
+    }
+    if (isGiven()) {
+      inputs.add(Path.of(day));
+    }
+    return new Outputs(console, overwrite, inputs);
   }
 
   private StepLength stepLength() {
@@ -233,7 +254,7 @@ final class SimulateCommand implements Callable<Integer> {
     LocalDate on = date == null ? surroundings.springDate() : date;
     Day clear = surroundings.clear(on);
     if (csv.filled() > 0) {
-      console.err().println(csv.name() + ": " + csv.filled() + " steps filled");
+      console.tell(csv.name() + ": " + csv.filled() + " steps filled");
     }
     Day told = new Day(csv.completedBy(clear.profile()), clear.coldWater_C(), clear.source_C());
     return oneDay(csv.name(), on, told);
@@ -267,31 +288,13 @@ final class SimulateCommand implements Callable<Integer> {
 
   private boolean written(
       Recording recording, SetupReading.Read read, DayModel model, Programme programme) {
-    return written(trace, out -> TraceCsv.write(recording, out))
-        && written(
+    Outputs outputs = outputs();
+    return outputs.write(trace, out -> TraceCsv.write(recording, out))
+        && outputs.write(
             chart,
             out ->
                 out.append(
                     DayChart.of(recording, markings(read, model, programme), DayChart.Size.PAGE)));
-  }
-
-  /** Writes one file. */
-  @FunctionalInterface
-  private interface Writing {
-    void to(Appendable out) throws IOException;
-  }
-
-  private boolean written(@Nullable Path path, Writing writing) {
-    if (path == null) {
-      return true;
-    }
-    try (Writer out = Files.newBufferedWriter(path, StandardCharsets.UTF_8)) {
-      writing.to(out);
-      return true;
-    } catch (IOException e) {
-      console.err().println(path + " cannot be written: " + e.getClass().getSimpleName());
-      return false;
-    }
   }
 
   private static DayChart.Markings markings(

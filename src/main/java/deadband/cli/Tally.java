@@ -15,6 +15,7 @@ final class Tally {
 
   private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
   private int unreadable;
+  private int faulty;
   private int exit = Exit.READY;
   private @Nullable Finding worst;
   private String worstFile = "";
@@ -22,6 +23,12 @@ final class Tally {
   void unreadable() {
     unreadable++;
     exit = Math.max(exit, Exit.UNREADABLE);
+  }
+
+  /** Counts a file at which the program failed. */
+  void faulty() {
+    faulty++;
+    exit = Exit.FAULT;
   }
 
   /**
@@ -56,7 +63,7 @@ final class Tally {
   /** What to say at the end. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    int files = unreadable + verdicts.values().stream().mapToInt(Integer::intValue).sum();
+    int files = unreadable + faulty + verdicts.values().stream().mapToInt(Integer::intValue).sum();
     if (files > 1) {
       lines.add(files + " files: " + String.join(", ", counts()));
     }
@@ -72,8 +79,10 @@ final class Tally {
   /** A remedy that was proven is one to propose; else the page says what to look for. */
   private List<String> next(Finding finding) {
     if (finding.trust() != Trust.NEEDS_INPUT && !worstFile.isEmpty()) {
-      String file = worstFile.contains(" ") ? '"' + worstFile + '"' : worstFile;
-      return List.of("next: deadband propose " + file);
+      return List.of(
+          "next: deadband propose "
+              + ShellWord.of(worstFile)
+                  .orElse("FILE, the name of which holds characters that are not shown: " + worstFile));
     }
     return finding.check().isHouse()
         ? List.of()
@@ -85,6 +94,9 @@ final class Tally {
     verdicts.forEach((verdict, number) -> counts.add(number + " " + verdict.words()));
     if (unreadable > 0) {
       counts.add(unreadable + " unreadable");
+    }
+    if (faulty > 0) {
+      counts.add(faulty + " not judged for a fault of the program");
     }
     return counts;
   }

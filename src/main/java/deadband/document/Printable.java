@@ -67,7 +67,7 @@ public final class Printable {
   }
 
   /** One character as it may be shown. */
-  static String of(int code) {
+  public static String of(int code) {
     return isHidden(code) ? number(code) : Character.toString(code);
   }
 
@@ -120,7 +120,8 @@ public final class Printable {
     return c < ' ' || c > '~';
   }
 
-  private static boolean isHidden(int code) {
+  /** Whether a character shows nothing itself, or changes how others are shown. */
+  public static boolean isHidden(int code) {
     return switch (Character.getType(code)) {
       case Character.CONTROL,
           Character.FORMAT,

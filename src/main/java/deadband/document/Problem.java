@@ -160,7 +160,10 @@ public record Problem(
     NOT_FITTING("This does not go with the rest"),
     NOT_A_RULE("The rule compiler does not take this"),
     RULE_UNFIT("This house rule cannot be used as it stands"),
-    MISSING("Something that is needed is missing");
+    MISSING("Something that is needed is missing"),
+
+    // what is no fault of the file
+    FAULT("The program failed on this file");
 
     private final String says;
 

@@ -1,5 +1,7 @@
 package deadband.judging;
 
+import deadband.cases.Case;
+import deadband.cases.CaseFault;
 import deadband.cases.Cases;
 import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
@@ -14,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -90,7 +93,18 @@ public final class Judge {
   }
 
   private Outcomes outcomes(Setup setup, Limits limits) {
-    return Outcomes.of(book, setupChecks, Cases.of(setup, limits, runs));
+    try {
+      return Outcomes.of(book, setupChecks, Cases.of(setup, limits, runs));
+    } catch (CaseFault fault) {
+      throw new CheckFault(namesOf(fault.type()), fault);
+    }
+  }
+
+  private String namesOf(Class<? extends Case> type) {
+    return book.checks().stream()
+        .filter(check -> check.caseType() == type)
+        .map(Check::name)
+        .collect(Collectors.joining(", "));
   }
 
   /** The findings, each with what proved to cure it and with the cause that lies behind it. */

@@ -102,7 +102,7 @@ final class Outcomes {
   }
 
   private static Finding finding(Check check, Matter matter) {
-    Detail told = matter.detail().get();
+    Detail told = detail(check, matter);
     Detail detail = check.isHouse() ? told.unlimited() : told;
     return new Finding(
         check,
@@ -114,6 +114,14 @@ final class Outcomes {
         matter.provenance(),
         null,
         null);
+  }
+
+  private static Detail detail(Check check, Matter matter) {
+    try {
+      return matter.detail().get();
+    } catch (RuntimeException fault) {
+      throw new CheckFault(check.name(), fault);
+    }
   }
 
   /**

@@ -1,14 +1,19 @@
 package deadband.report;
 
+import deadband.document.Printable;
 import deadband.setup.Choice;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.PrettyPrinter;
+import tools.jackson.core.SerializableString;
+import tools.jackson.core.io.CharacterEscapes;
+import tools.jackson.core.io.SerializedString;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
@@ -17,7 +22,8 @@ import tools.jackson.core.util.Separators;
 /** JSON, indented for people or on one line for programs. */
 final class JsonText {
 
-  private static final JsonFactory FACTORY = new JsonFactory();
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().characterEscapes(new Hidden()).build();
 
   private JsonText() {}
 
@@ -32,6 +38,26 @@ final class JsonText {
 
   private static ObjectWriteContext context(boolean indented) {
     return indented ? new Indented() : ObjectWriteContext.empty();
+  }
+
+  /** Writes by its number every character that shows nothing or turns the direction of writing. */
+  private static final class Hidden extends CharacterEscapes {
+
+    private static final long serialVersionUID = 1;
+    private static final int[] ASCII = standardAsciiEscapesForJSON();
+
+    @Override
+    public int[] getEscapeCodesForAscii() {
+      return ASCII.clone();
+    }
+
+    @Override
+    public @Nullable SerializableString getEscapeSequence(int code) {
+      boolean half = code <= Character.MAX_VALUE && Character.isSurrogate((char) code);
+      return half || !Printable.isHidden(code)
+          ? null
+          : new SerializedString(String.format(Locale.ROOT, "\\u%04X", code));
+    }
   }
 
   private static final class Indented extends ObjectWriteContext.Base {

@@ -1,5 +1,6 @@
 package deadband.report;
 
+import deadband.document.Printable;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
@@ -54,7 +55,10 @@ final class Svg {
     return tenths % 10 == 0 ? whole : whole + "." + Math.abs(tenths) % 10;
   }
 
-  /** Text as XML holds it; characters that XML cannot hold are left out. */
+  /**
+   * Text as XML holds it; characters that XML cannot hold are left out, and those that show nothing
+   * or turn the direction of writing are shown by their numbers.
+   */
   static String escaped(String text) {
     StringBuilder escaped = new StringBuilder(text.length());
     text.codePoints().forEach(code -> escape(code, escaped));
@@ -69,7 +73,8 @@ final class Svg {
       case '"' -> escaped.append("&quot;");
       default -> {
         if (isAllowed(code)) {
-          escaped.appendCodePoint(code);
+          boolean layout = code == '\t' || code == '\n';
+          escaped.append(layout ? Character.toString(code) : Printable.of(code));
         }
       }
     }
