@@ -255,8 +255,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Problem problem =
         Problem.of(Source.named(file), Problem.Kind.FAULT, says, "a report of this line");
-    return JsonReport.unreadable(
-        file, List.of(problem), Version.number(), format == Format.JSON);
+    return JsonReport.unreadable(file, List.of(problem), Version.number(), format == Format.JSON);
   }
 
   private void tell(List<Problem> problems) {

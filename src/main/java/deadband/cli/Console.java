@@ -36,6 +36,11 @@ record Console(
         System.getProperty("deadband.terminal", ""));
   }
 
+  /** A line on standard error where nothing else can be made any more. */
+  static void lastWord(String line) {
+    System.err.println(line);
+  }
+
   /** A console that writes elsewhere, for tests. */
   static Console of(
       InputStream in, OutputStream out, OutputStream err, Map<String, String> environment) {

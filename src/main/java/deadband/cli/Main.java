@@ -28,7 +28,7 @@ public final class Main {
 
   /** One sentence, made with nothing that may be missing: a jar may be, or may be cut short. */
   private static int failed(Throwable fault) {
-    System.err.println(
+    Console.lastWord(
         fault instanceof LinkageError
             ? "deadband: a part of the program is missing or damaged: unpack the whole folder again."
             : "deadband: could not finish: "

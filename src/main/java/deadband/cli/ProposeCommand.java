@@ -162,8 +162,7 @@ final class ProposeCommand implements Callable<Integer> {
     return new Outputs(console, overwrite, inputs);
   }
 
-  private int propose(
-      SetupReading.Read read, List<Pointer> kept, Limits limits, Outputs outputs) {
+  private int propose(SetupReading.Read read, List<Pointer> kept, Limits limits, Outputs outputs) {
     DayRuns runs = DayRuns.remembered();
     DayEvidence.days(read.setup(), runs);
     Judge judge = new Judge(RuleBook.builtIn(), runs);
@@ -181,8 +180,7 @@ final class ProposeCommand implements Callable<Integer> {
       new BestSearch(console).print(new BestSettings(judge, limits, date, kept, sets), start, from);
     }
     boolean written =
-        outputs.write(
-                out, text -> text.append(ChangedText.of(read.document(), proposal.changes())))
+        outputs.write(out, text -> text.append(ChangedText.of(read.document(), proposal.changes())))
             && outputs.write(
                 patch,
                 text ->

@@ -68,9 +68,7 @@ final class SetupFiles {
   }
 
   private void skip(Path file, String why) {
-    skipped
-        .computeIfAbsent(why, each -> new ArrayList<>())
-        .add(folder.relativize(file).toString());
+    skipped.computeIfAbsent(why, each -> new ArrayList<>()).add(folder.relativize(file).toString());
   }
 
   private void take(Path file) {

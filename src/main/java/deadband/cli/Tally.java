@@ -82,7 +82,8 @@ final class Tally {
       return List.of(
           "next: deadband propose "
               + ShellWord.of(worstFile)
-                  .orElse("FILE, the name of which holds characters that are not shown: " + worstFile));
+                  .orElse(
+                      "FILE, the name of which holds characters that are not shown: " + worstFile));
     }
     return finding.check().isHouse()
         ? List.of()

@@ -119,7 +119,6 @@ class OutputsTest {
     Path made = folder.resolve("made.csv");
     writing("--trace", made);
 
-    assertThat(Files.getPosixFilePermissions(made))
-        .isEqualTo(Files.getPosixFilePermissions(plain));
+    assertThat(Files.getPosixFilePermissions(made)).isEqualTo(Files.getPosixFilePermissions(plain));
   }
 }
