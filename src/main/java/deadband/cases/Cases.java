@@ -47,6 +47,9 @@ public final class Cases {
     SourceCutOuts.derive(setup, cases);
     TankSensing.derive(setup, limits, cases);
     HouseRunning.derive(setup, limits, cases);
+    SurplusHours.derive(setup, limits, cases);
+    PumpPlate.derive(setup, cases);
+    ControlSensors.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);
     DayCases.derive(setup, limits, runs, cases);

@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** Area of the coil for each kilowatt it is to pass on. */
+/** Surface of the coil against what a heat pump of that output needs. */
 public record CoilSurface(Matter matter, double area_m2, double least_m2) implements Case {}

@@ -11,9 +11,7 @@ import deadband.setup.Change;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
 import deadband.setup.Tank;
-import deadband.setup.Told;
 import deadband.trade.BufferVolume;
-import deadband.trade.CompressorReach;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.ArrayList;
@@ -54,6 +52,7 @@ final class Cycling {
     topic.buffer();
     topic.tank();
     topic.coil();
+    topic.people();
   }
 
   private Derived<Double> minimumRun_min() {
@@ -219,34 +218,64 @@ final class Cycling {
         .done();
   }
 
+  /** A coil made for a boiler is smaller than any made for a heat pump, however small that is. */
   private void coil() {
-    Told<Double> area = setup.tank().coil().area_m2();
-    Derived<Double> output = Derived.of(setup.heatPump().hotWaterOutput_kW());
-    Derived<Double> each =
-        Derived.of(area)
-            .with(
-                output,
-                (whole_m2, output_kW) ->
-                    SQUARE_METRE.round(
-                        CompressorReach.coilArea_m2_per_kW(whole_m2, Math.max(LEAST, output_kW))));
-    double least_m2 = limits.value(Limit.COIL_AREA_FOR_EACH_KILOWATT);
+    Derived<Double> area = Derived.of(setup.tank().coil().area_m2());
+    double each_m2 = limits.value(Limit.COIL_AREA_FOR_EACH_KILOWATT);
+    double least_m2 = limits.value(Limit.COIL_AREA_OF_HEAT_PUMP);
+    Derived<Double> needed =
+        Derived.of(setup.heatPump().hotWaterOutput_kW())
+            .map(output -> SQUARE_METRE.round(Math.max(least_m2, each_m2 * output)));
+    Derived<Double> least = needed.or(area.is(m2 -> m2 < least_m2) ? Derived.constant(least_m2) : needed);
     cases
-        .into(CoilSurface.class, area.pointer())
+        .into(CoilSurface.class, setup.tank().coil().area_m2().pointer())
         .fitted(programmes.fitted(), Derived.of(setup.tank().coil().part().isFitted()))
-        .given(each)
+        .given(area, least)
         .makes(
             because ->
                 new CoilSurface(
-                    because.explained(() -> cramped(each.get(), least_m2)), each.get(), least_m2));
+                    because.explained(() -> cramped(area.get(), least.get())),
+                    area.get(),
+                    least.get()));
   }
 
-  private Detail cramped(double each_m2, double least_m2) {
+  private Detail cramped(double area_m2, double least_m2) {
+    Limits.Entry whole = limits.of(Limit.COIL_AREA_OF_HEAT_PUMP);
+    Limits.Entry each = limits.of(Limit.COIL_AREA_FOR_EACH_KILOWATT);
     return Detail.at(setup.tank().coil().area_m2(), setup.heatPump().hotWaterOutput_kW())
-        .observed(Measure.of("coil area for each kilowatt", each_m2, SQUARE_METRE))
+        .observed(Measure.of("coil area", area_m2, SQUARE_METRE))
         .limit(
             Bound.of(
-                "least for each kilowatt", least_m2, limits.of(Limit.COIL_AREA_FOR_EACH_KILOWATT)))
-        .size(1 - each_m2 / least_m2)
+                "coil area it needs",
+                least_m2,
+                least_m2 > whole.value() ? each : whole,
+                SQUARE_METRE))
+        .size(1 - area_m2 / least_m2)
+        .done();
+  }
+
+  /** What a household draws is a rule of thumb, so it is a question. */
+  private void people() {
+    Tank tank = setup.tank();
+    Derived<Double> people = Derived.of(setup.house().occupants());
+    double least_L = limits.value(Limit.STORE_PER_PERSON);
+    Derived<Double> each =
+        Derived.of(tank.volume_L()).with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
+    cases
+        .into(StorePerPerson.class, tank.volume_L().pointer())
+        .fitted(Derived.of(tank.part().isFitted()))
+        .given(each)
+        .makes(
+            because ->
+                new StorePerPerson(
+                    because.explained(() -> crowded(each.get(), least_L)), each.get(), least_L));
+  }
+
+  private Detail crowded(double each_L, double least_L) {
+    return Detail.at(setup.tank().volume_L(), setup.house().occupants())
+        .observed(Measure.of("water content for each person", each_L, LITRE))
+        .limit(Bound.of("for each person", least_L, limits.of(Limit.STORE_PER_PERSON)))
+        .size(1 - each_L / least_L)
         .done();
   }
 }

@@ -51,8 +51,12 @@ final class DisinfectionHeater {
     return Derived.of(programme.heater()).then(heater -> Derived.of(heightTold()));
   }
 
+  /** All of the store where a pump mixes it meanwhile, else what lies above the heater. */
   Derived<Double> heated_L() {
-    return volume.above_L(height_mm());
+    return programme.mixesStore().says(true)
+        ? Derived.of(setup.tank().volume_L())
+            .with(Derived.of(programme.mixesStore()), (whole, mixed) -> whole)
+        : volume.above_L(height_mm());
   }
 
   /** Power at the end of the heating, which is the power of the heater itself. */

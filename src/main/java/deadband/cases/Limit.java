@@ -167,7 +167,32 @@ public enum Limit {
       "widest swing a hot water programme is usually run with",
       "none",
       COMMON_PRACTICE),
+  COIL_AREA_OF_HEAT_PUMP("coilAreaOfHeatPump_m2", CompressorReach.COIL_AREA_M2),
   COIL_AREA_FOR_EACH_KILOWATT("coilAreaForEachKilowatt_m2", CompressorReach.COIL_AREA_M2_PER_KW),
+  NOON_HOURS_FROM(
+      "noonHoursFrom_min",
+      600,
+      "minute of the day from which a clear day gives most of its PV energy",
+      "none",
+      COMMON_PRACTICE),
+  NOON_HOURS_UNTIL(
+      "noonHoursUntil_min",
+      960,
+      "minute of the day until which a clear day gives most of its PV energy",
+      "none",
+      COMMON_PRACTICE),
+  NOON_HOURS_BLOCKED(
+      "noonHoursBlocked",
+      0.5,
+      "share of these hours in which a surplus programme may be blocked",
+      "none",
+      COMMON_PRACTICE),
+  STORE_PER_PERSON(
+      "storePerPerson_L",
+      35,
+      "water content of a tank for each person, at the lower end of the rule of thumb",
+      "none",
+      COMMON_PRACTICE),
   NIGHT_FROM(
       "nightFrom_min",
       1320,

@@ -188,12 +188,19 @@ final class RelayLoop {
    */
   Derived<Boolean> heaterRunsAtStart() {
     Derived<Double> least = Derived.of(setup.diverter().minimum_kW());
-    Derived<Double> leastSeen = Derived.sum(Unit.KILOWATT, exportMargin_kW(), least);
     return Derived.all(
         heaterHidden(),
-        start_kW().with(leastSeen, (start, seen) -> start >= seen),
+        Derived.not(startsBeforeHeater()),
         heater_kW().with(least, (heater, power) -> heater >= power),
         Derived.not(startsWithHeaterAtLimit()));
+  }
+
+  /** Whether the start lies below what the diverter leaves to export before the heater begins. */
+  Derived<Boolean> startsBeforeHeater() {
+    Derived<Double> leastSeen =
+        Derived.sum(
+            Unit.KILOWATT, exportMargin_kW(), Derived.of(setup.diverter().minimum_kW()));
+    return start_kW().with(leastSeen, (start, seen) -> start < seen);
   }
 
   /**

@@ -51,18 +51,32 @@ final class SurplusReach {
     return less(less(sun, house_kW()), heaterFirst_kW());
   }
 
-  /** What the export limit lets the relay see: with the heater counted, its power on top. */
+  /** What the export limit lets the relay see: with heater and battery counted, theirs on top. */
   private Derived<Double> export_kW() {
-    Derived<Double> counted =
-        Derived.all(loop.heaterFitted(), loop.counts(Counts.IMMERSION))
-            .then(seen -> seen ? loop.heater_kW() : Derived.constant(0.0));
-    return Derived.sum(Unit.KILOWATT, Derived.of(setup.solar().exportLimit_kW()), counted);
+    Derived<Double> limit = Derived.of(setup.solar().exportLimit_kW());
+    Derived<Double> heater =
+        counted(loop.heaterFitted(), Counts.IMMERSION).then(seen -> onTop(seen, loop.heater_kW()));
+    Derived<Double> battery =
+        counted(Derived.of(setup.battery().part().isFitted()), Counts.BATTERY)
+            .then(seen -> onTop(seen, Derived.of(setup.battery().power_kW())));
+    return Derived.sum(
+        Unit.KILOWATT, Derived.sum(Unit.KILOWATT, limit, heater), battery);
   }
 
-  /** What a heater takes before the relay sees it, where the relay never sees more without it. */
+  private Derived<Boolean> counted(Derived<Boolean> fitted, Counts power) {
+    return Derived.all(loop.counts(power), fitted);
+  }
+
+  private static Derived<Double> onTop(boolean seen, Derived<Double> power_kW) {
+    return seen ? power_kW : Derived.constant(0.0);
+  }
+
+  /**
+   * What a heater takes before the relay sees it. A start below what the diverter leaves to export
+   * is seen before the heater begins.
+   */
   private Derived<Double> heaterFirst_kW() {
-    return Derived.all(loop.heaterHidden(), Derived.not(loop.startsWithHeaterAtLimit()))
-        .then(first -> first ? loop.heater_kW() : Derived.constant(0.0));
+    return loop.heaterRunsAtStart().then(first -> onTop(first, loop.heater_kW()));
   }
 
   private Derived<Double> peak_kW() {

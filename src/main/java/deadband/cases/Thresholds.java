@@ -316,7 +316,8 @@ final class Thresholds {
   }
 
   private Detail swallowed(double heater_kW) {
-    Derived<Double> closing = loop.start_kW().map(start -> start + heater_kW);
+    boolean before = loop.startsBeforeHeater().is(is -> is);
+    Derived<Double> closing = loop.start_kW().map(start -> before ? start : start + heater_kW);
     Detail.Builder detail =
         Detail.at(relay.counts(), setup.immersion().power_kW())
             .observed(Measure.of("surplus taken before the relay sees it", heater_kW, KILOWATT))
@@ -343,15 +344,18 @@ final class Thresholds {
     return cures;
   }
 
+  /** No power counted raises what the PV can give, so that bound holds whatever is counted. */
   private void startReach() {
     SurplusReach sight = new SurplusReach(setup, loop);
     Derived<Double> start = loop.start_kW();
     Derived<Double> reach = sight.most_kW();
+    List<Pointer> uncounted = loop.countsExport().provenance().missing();
     cases
         .into(StartReach.class, loop.subject())
         .fitted(loop.fitted(), Derived.of(setup.solar().part().isFitted()))
-        .where(loop.drivesHeatPump(), loop.countsExport())
+        .where(loop.drivesHeatPump(), loop.countsExport().or(Derived.constant(true)))
         .given(start, reach)
+        .clearOnlyWith(uncounted)
         .clearOnlyWith(start.isKnown() ? sight.open(start.get()) : List.of())
         .makes(
             because ->

@@ -16,6 +16,19 @@ public final class HeatPumpCop {
   public static final Figure GROUND_C =
       new Figure("ground a metre down", 10, "°C", "none", Known.COMMON_PRACTICE);
 
+  /** Outdoor air on a warm day. */
+  public static final Figure WARM_AIR_C =
+      new Figure("outdoor air on a warm day", 20, "°C", "none", Known.COMMON_PRACTICE);
+
+  /** What the best of the machines on the market reach of the Carnot bound. */
+  public static final Figure BEST_SHARE =
+      new Figure("best share of the Carnot bound", 0.6, "", "none", Known.MEMORY);
+
+  /** Below this lift no heat pump for hot water works, and the bound means little [K]. */
+  private static final double LEAST_LIFT_K = 15;
+
+  private static final double HUNDREDTHS = 100;
+
   private static final double ZERO_CELSIUS_K = 273.15;
 
   private HeatPumpCop() {}
@@ -122,6 +135,18 @@ public final class HeatPumpCop {
     Require.above("source_C", source_C, "absolute zero", -ZERO_CELSIUS_K);
     Require.above("sink_C", sink_C, "source_C", source_C);
     return (sink_C + ZERO_CELSIUS_K) / (sink_C - source_C);
+  }
+
+  /**
+   * Highest COP to be expected of any machine, {@link #BEST_SHARE} of the Carnot bound, to 0.01;
+   * lifts below 15 K count as 15 K.
+   *
+   * @param flow_C temperature of the water leaving the condenser [°C]
+   * @param source_C temperature of the source [°C]
+   */
+  public static double best(double flow_C, double source_C) {
+    double sink_C = Math.max(flow_C, source_C + LEAST_LIFT_K);
+    return Math.rint(HUNDREDTHS * BEST_SHARE.value() * carnot(sink_C, source_C)) / HUNDREDTHS;
   }
 
   /**

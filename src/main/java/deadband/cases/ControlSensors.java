@@ -1,0 +1,76 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.MILLIMETRE;
+
+import deadband.setup.Change;
+import deadband.setup.Coil;
+import deadband.setup.Diverter;
+import deadband.setup.Immersion;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+
+/** Cases about the height of the sensors that end a heating: do they see what is heated? */
+final class ControlSensors {
+
+  private final Setup setup;
+  private final Cases cases;
+
+  private ControlSensors(Setup setup, Cases cases) {
+    this.setup = setup;
+    this.cases = cases;
+  }
+
+  static void derive(Setup setup, Cases cases) {
+    ControlSensors topic = new ControlSensors(setup, cases);
+    topic.heatPump();
+    topic.diverter();
+  }
+
+  private void heatPump() {
+    Coil coil = setup.tank().coil();
+    sensor(
+        setup.heatPump().sensor_mm(),
+        coil.bottom_mm(),
+        Derived.all(
+            Derived.of(setup.heatPump().part().isFitted()),
+            Derived.of(setup.tank().part().isFitted()),
+            Derived.of(coil.part().isFitted())));
+  }
+
+  private void diverter() {
+    Diverter diverter = setup.diverter();
+    Immersion immersion = setup.immersion();
+    sensor(
+        diverter.sensor().height_mm(),
+        immersion.height_mm(),
+        Derived.all(
+            Derived.of(diverter.part().isFitted()), Derived.of(immersion.part().isFitted())));
+  }
+
+  private void sensor(Told<Double> sensor, Told<Double> heater, Derived<Boolean> fitted) {
+    Derived<Double> at = Derived.of(sensor);
+    Derived<Double> edge = Derived.of(heater);
+    cases
+        .into(ControlSensor.class, sensor.pointer())
+        .fitted(fitted)
+        .given(at, edge)
+        .makes(
+            because ->
+                new ControlSensor(
+                    because.explained(() -> staysCold(sensor, heater, at.get(), edge.get())),
+                    at.get(),
+                    edge.get()));
+  }
+
+  /** Moving it to the lower edge is the least that ends the fault; higher is better. */
+  private static Detail staysCold(
+      Told<Double> sensor, Told<Double> heater, double sensor_mm, double heater_mm) {
+    return Detail.at(sensor, heater)
+        .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
+        .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater))
+        .size(1)
+        .evidence(Measure.of("below the heater by", heater_mm - sensor_mm, MILLIMETRE))
+        .cure(Change.of(sensor, heater_mm))
+        .done();
+  }
+}

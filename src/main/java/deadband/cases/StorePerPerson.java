@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Water content of the tank for each person in the home. */
+public record StorePerPerson(Matter matter, double each_L, double least_L) implements Case {}

@@ -1,0 +1,104 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.MINUTE;
+
+import deadband.setup.Change;
+import deadband.setup.ClockWindow;
+import deadband.setup.Programme;
+import deadband.setup.Setup;
+import java.util.List;
+
+/** Cases about the hours in which the surplus programme may answer a call. */
+final class SurplusHours {
+
+  private static final ClockWindow WHOLE_DAY = new ClockWindow(0, 0);
+
+  private final Limits limits;
+  private final Cases cases;
+  private final Setup setup;
+  private final Programme surplus;
+  private final Programmes programmes;
+
+  private SurplusHours(Setup setup, Limits limits, Cases cases) {
+    this.limits = limits;
+    this.cases = cases;
+    this.setup = setup;
+    this.surplus = setup.heatPump().surplus();
+    this.programmes = new Programmes(setup);
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    SurplusHours topic = new SurplusHours(setup, limits, cases);
+    topic.programme();
+    topic.block();
+  }
+
+  private Derived<Boolean> relayFitted() {
+    return Derived.of(setup.relay().part().isFitted());
+  }
+
+  /** Temperatures that are entered say that the programme runs; a plain no says otherwise. */
+  private Derived<Boolean> enabled() {
+    return Derived.toldOnly(surplus.enabled()).or(Derived.of(surplus.start_C()).map(start -> true));
+  }
+
+  private Derived<Boolean> leftOpen() {
+    return blockedOf(WHOLE_DAY).map(blocked -> blocked < WHOLE_DAY.length_min());
+  }
+
+  private Derived<Double> blockedOf(ClockWindow hours) {
+    return Derived.of(surplus.blocked()).map(windows -> (double) hours.sharedWith_min(windows));
+  }
+
+  private void programme() {
+    Derived<Boolean> answers = Derived.all(enabled(), leftOpen());
+    cases
+        .into(SurplusProgramme.class, surplus.part().pointer())
+        .fitted(programmes.fitted(), relayFitted())
+        .where(programmes.surplusIsCalled())
+        .given(answers)
+        .makes(
+            because ->
+                new SurplusProgramme(because.explained(this::neverAnswers), answers.get()));
+  }
+
+  private Detail neverAnswers() {
+    Detail.Builder detail =
+        Detail.at(surplus.enabled(), surplus.blocked(), setup.relay().start_kW())
+            .size(new RelayLoop(setup).draw_kW().or(Derived.constant(1.0)).get());
+    return surplus.enabled().says(false)
+        ? detail.cure(Change.of(surplus.enabled(), true)).done()
+        : detail.cure(Change.of(surplus.blocked(), List.of())).done();
+  }
+
+  /** The hours around noon; a programme that never answers is another check's. */
+  private void block() {
+    ClockWindow noon =
+        new ClockWindow(
+            (int) limits.value(Limit.NOON_HOURS_FROM), (int) limits.value(Limit.NOON_HOURS_UNTIL));
+    double most_min = MINUTE.round(noon.length_min() * limits.value(Limit.NOON_HOURS_BLOCKED));
+    Derived<Double> blocked = blockedOf(noon);
+    cases
+        .into(SurplusBlock.class, surplus.blocked().pointer())
+        .fitted(programmes.fitted(), relayFitted())
+        .where(programmes.surplusIsCalled(), enabled(), leftOpen())
+        .given(blocked)
+        .makes(
+            because ->
+                new SurplusBlock(
+                    because.explained(() -> blocksNoon(noon, blocked.get(), most_min)),
+                    blocked.get(),
+                    most_min));
+  }
+
+  private Detail blocksNoon(ClockWindow noon, double blocked_min, double most_min) {
+    return Detail.at(surplus.blocked())
+        .observed(Measure.of("blocked of the hours around noon", blocked_min, MINUTE))
+        .limit(
+            Bound.of("may be blocked", most_min, limits.of(Limit.NOON_HOURS_BLOCKED), MINUTE))
+        .size(blocked_min / Math.max(1, noon.length_min()))
+        .evidence(Measure.of("hours around noon", noon.length_min(), MINUTE))
+        .basis("minutes of the day, " + noon)
+        .done();
+  }
+}

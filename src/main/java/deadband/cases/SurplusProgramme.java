@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Whether the heat pump's surplus programme may answer a call at any time of day. */
+public record SurplusProgramme(Matter matter, boolean answers) implements Case {}
