@@ -49,6 +49,7 @@ public final class Cases {
     HouseRunning.derive(setup, limits, cases);
     SurplusHours.derive(setup, limits, cases);
     PumpPlate.derive(setup, cases);
+    Observations.derive(setup, limits, cases);
     ControlSensors.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);

@@ -152,6 +152,7 @@ final class DisinfectionCourse {
         .fitted(duty.heatPumpFitted(), heater.inTheTank())
         .where(heatsWhenDue(), duty.restsCool())
         .given(needed, allowed)
+        .clearOnlyWith(heater.openMixing(allowed))
         .makes(
             because ->
                 new DisinfectionTime(
@@ -169,7 +170,7 @@ final class DisinfectionCourse {
             .size(missedWhenTimeIsUp_K(needed_min - allowed_min))
             .evidence(pace())
             .basis("heat from the everyday start to the target, properties of water");
-    double enough_min = Dial.up_min(needed_min);
+    double enough_min = Dial.up_min(heater.longest_min().get());
     return enough_min <= MINUTES_PER_DAY
         ? detail.cure(Change.of(allowed, enough_min)).done()
         : detail.done();

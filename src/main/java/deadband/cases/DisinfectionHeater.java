@@ -2,12 +2,14 @@ package deadband.cases;
 
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.document.Pointer;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
+import java.util.List;
 
 /** The heater that carries a disinfection: where it sits, what it heats, and how long it takes. */
 final class DisinfectionHeater {
@@ -53,10 +55,12 @@ final class DisinfectionHeater {
 
   /** All of the store where a pump mixes it meanwhile, else what lies above the heater. */
   Derived<Double> heated_L() {
-    return programme.mixesStore().says(true)
-        ? Derived.of(setup.tank().volume_L())
-            .with(Derived.of(programme.mixesStore()), (whole, mixed) -> whole)
-        : volume.above_L(height_mm());
+    return programme.mixesStore().says(true) ? whole_L() : volume.above_L(height_mm());
+  }
+
+  private Derived<Double> whole_L() {
+    return Derived.of(setup.tank().volume_L())
+        .with(Derived.of(programme.mixesStore()).or(Derived.constant(true)), (whole, mixed) -> whole);
   }
 
   /** Power at the end of the heating, which is the power of the heater itself. */
@@ -77,16 +81,22 @@ final class DisinfectionHeater {
    * reaches no further; any other heater is on its own all the way.
    */
   Derived<Double> heatUp_min() {
+    return heatUp_min(heated_L());
+  }
+
+  private Derived<Double> heatUp_min(Derived<Double> heated_L) {
     Derived<Double> start = Derived.of(setup.heatPump().everyday().start_C());
     Derived<Double> target = Derived.of(programme.target_C());
     if (!programme.heater().says(Heater.BACKUP_HEATER)) {
-      return stage_min(start, target, power_kW());
+      return stage_min(heated_L, start, target, power_kW());
     }
     Derived<Double> handover =
         programmes.highestTank_C().with(target, Math::min).with(start, Math::max);
     Derived<Double> output = Derived.of(setup.heatPump().hotWaterOutput_kW());
     return Derived.sum(
-        MINUTE, stage_min(start, handover, output), stage_min(handover, target, power_kW()));
+        MINUTE,
+        stage_min(heated_L, start, handover, output),
+        stage_min(heated_L, handover, target, power_kW()));
   }
 
   private record Stage(double from_C, double to_C) {}
@@ -104,12 +114,25 @@ final class DisinfectionHeater {
   }
 
   private Derived<Double> stage_min(
-      Derived<Double> from, Derived<Double> to, Derived<Double> power) {
-    return heated_L().with(power, Heating::new).with(from.with(to, Stage::new), Heating::time_min);
+      Derived<Double> heated_L, Derived<Double> from, Derived<Double> to, Derived<Double> power) {
+    return heated_L.with(power, Heating::new).with(from.with(to, Stage::new), Heating::time_min);
   }
 
   /** Time from the everyday start to the end of the hold. */
   Derived<Double> needed_min() {
     return Derived.sum(MINUTE, heatUp_min(), Derived.of(programme.hold_min()));
+  }
+
+  /** The same where a pump may mix the store: for as long as that is not entered. */
+  Derived<Double> longest_min() {
+    return programme.mixesStore().isTold()
+        ? needed_min()
+        : Derived.sum(MINUTE, heatUp_min(whole_L()), Derived.of(programme.hold_min()));
+  }
+
+  /** Whether a pump mixes the store, where it is not entered and would make it take too long. */
+  List<Pointer> openMixing(Derived<Double> allowed_min) {
+    boolean matters = longest_min().is(needed -> allowed_min.is(allowed -> needed > allowed));
+    return matters ? Derived.toldOnly(programme.mixesStore()).provenance().missing() : List.of();
   }
 }

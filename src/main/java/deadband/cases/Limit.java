@@ -187,6 +187,12 @@ public enum Limit {
       "share of these hours in which a surplus programme may be blocked",
       "none",
       COMMON_PRACTICE),
+  OBSERVED_TO(
+      "observedTo_min",
+      1,
+      "how well a run or a pause is timed by watching it",
+      "none",
+      COMMON_PRACTICE),
   STORE_PER_PERSON(
       "storePerPerson_L",
       35,

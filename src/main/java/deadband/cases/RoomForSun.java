@@ -53,6 +53,7 @@ final class RoomForSun {
         .where(Derived.any(programmes.surplusIsCalled(), diverterFitted()))
         .given(room, needed)
         .foundOnlyWith(open())
+        .clearOnlyWith(openSide(needed))
         .makes(
             because ->
                 new SunRoom(
@@ -91,14 +92,35 @@ final class RoomForSun {
   }
 
   private List<Derived<Double>> tops_C() {
+    return tops_C(limit.highestOpening_C().or(limit.limit_C()));
+  }
+
+  private List<Derived<Double>> tops_C(Derived<Double> opening_C) {
     List<Derived<Double>> tops = new ArrayList<>();
     if (!programmes.surplusIsCalled().is(called -> !called)) {
       tops.add(Derived.of(setup.heatPump().surplus().stop_C()));
     }
     if (!diverterFitted().is(fitted -> !fitted)) {
-      tops.add(limit.highestOpening_C().or(limit.limit_C()));
+      tops.add(opening_C);
     }
     return tops;
+  }
+
+  /** The side of the hysteresis, where the lower opening alone leaves too little room. */
+  private List<Pointer> openSide(Derived<Double> needed_kWh) {
+    Derived<Double> lowest = limit.lowestOpening_C().or(limit.limit_C());
+    boolean raised = top_C().is(top -> highestBut(lowest).is(lower -> lower < top));
+    Derived<Double> room =
+        heated_L()
+            .with(
+                Derived.of(everyday.stop_C()).with(highestBut(lowest), Swing::new),
+                RoomForSun::heat_kWh);
+    boolean tight = room.is(least -> needed_kWh.is(needed -> least < needed));
+    return raised && tight ? limit.open() : List.of();
+  }
+
+  private Derived<Double> highestBut(Derived<Double> opening_C) {
+    return Derived.highestKnown(tops_C(opening_C));
   }
 
   /** What a sunny day has over, or the hot water of a day, whichever is less. */

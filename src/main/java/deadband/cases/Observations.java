@@ -1,0 +1,161 @@
+package deadband.cases;
+
+import static deadband.setup.Unit.MINUTE;
+
+import deadband.setup.HeatPump;
+import deadband.setup.Observed;
+import deadband.setup.Observed.Weather;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import java.util.Optional;
+
+/**
+ * Cases about the starts, runs and pauses that were observed, held against the timers and the plate
+ * of the heat pump and against what the settings as found lead to.
+ *
+ * <p>What was not observed is no case: there is nothing to hold against anything.
+ */
+final class Observations {
+
+  private static final double MINUTES_PER_HOUR = 60;
+
+  private final Limits limits;
+  private final Cases cases;
+  private final Observed observed;
+  private final HeatPump pump;
+  private final Relay relay;
+  private final RelayLoop loop;
+
+  private Observations(Setup found, Limits limits, Cases cases) {
+    this.limits = limits;
+    this.cases = cases;
+    this.observed = found.observed();
+    this.pump = found.heatPump();
+    this.relay = found.relay();
+    this.loop = new RelayLoop(found);
+  }
+
+  static void derive(Setup setup, Limits limits, Cases cases) {
+    Observations topic = new Observations(setup.asItWasFound(), limits, cases);
+    Derived<Double> run = Derived.toldOnly(topic.pump.minimumRun_min());
+    Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
+    topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run);
+    topic.phase(topic.observed.typicalPause_min(), topic.typicalPause(), off);
+    topic.phase(topic.observed.startsPerHour(), topic.cycle_min(), Derived.sum(MINUTE, run, off));
+    topic.starts();
+  }
+
+  private Derived<Double> typicalRun() {
+    return Derived.of(observed.typicalRun_min());
+  }
+
+  private Derived<Double> typicalPause() {
+    return Derived.of(observed.typicalPause_min());
+  }
+
+  /** The longest that the cycles may have been: n starts within an hour are n − 1 whole cycles. */
+  private Derived<Double> cycle_min() {
+    return Derived.of(observed.startsPerHour())
+        .map(starts -> starts > 1 ? MINUTE.round(MINUTES_PER_HOUR / (starts - 1)) : 1440.0);
+  }
+
+  private Derived<Boolean> pumpFitted() {
+    return Derived.of(pump.part().isFitted());
+  }
+
+  private void phase(Told<?> told, Derived<Double> seen, Derived<Double> timer) {
+    Cases.Inquiry inquiry = cases.into(ObservedPhase.class, told.pointer()).fitted(pumpFitted());
+    if (!told.isTold()) {
+      inquiry.none();
+      return;
+    }
+    Derived<Double> least =
+        timer.map(min -> MINUTE.round(Math.max(0, min - limits.value(Limit.OBSERVED_TO))));
+    inquiry
+        .given(seen, least)
+        .makes(
+            because ->
+                new ObservedPhase(
+                    because.explained(() -> tooShort(told, seen.get(), timer.get())),
+                    seen.get(),
+                    least.get()));
+  }
+
+  private Detail tooShort(Told<?> told, double seen_min, double timer_min) {
+    return Detail.at(told, pump.minimumRun_min(), pump.minimumOff_min())
+        .observed(Measure.of("observed", seen_min, MINUTE))
+        .limit(Bound.reckoned("timers allow", timer_min, MINUTE, "the heat pump's own timers"))
+        .size(timer_min / Math.max(1, seen_min) - 1)
+        .done();
+  }
+
+  private void starts() {
+    Told<Double> told = observed.startsPerHour();
+    Cases.Inquiry inquiry = cases.into(ObservedStarts.class, told.pointer()).fitted(pumpFitted());
+    if (!told.isTold()) {
+      inquiry.none();
+      return;
+    }
+    Derived<Double> starts = Derived.of(told);
+    Derived<Double> most =
+        Derived.of(pump.startsPerHour())
+            .or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
+    inquiry
+        .where(Derived.not(explained()))
+        .given(starts, most)
+        .makes(
+            because ->
+                new ObservedStarts(
+                    because.explained(() -> unexplained(starts.get(), most.get())),
+                    starts.get(),
+                    most.get()));
+  }
+
+  /** By day a loop that short-cycles explains many starts, and so does a relay without delays. */
+  private Derived<Boolean> explained() {
+    Derived<Boolean> byDay =
+        Derived.constant(
+            !observed.weather().says(Weather.NIGHT) && !observed.weather().says(Weather.DULL));
+    Derived<Boolean> undelayed =
+        Derived.constant(relay.startDelay_min().says(0.0) || relay.stopDelay_min().says(0.0));
+    return Derived.all(loop.fitted(), byDay, Derived.any(undelayed, shortCycles()));
+  }
+
+  private Derived<Boolean> shortCycles() {
+    Optional<LoopForm> form = loop.form();
+    Derived<Boolean> noGap = loop.gap_kW().map(gap -> gap <= 0);
+    return form.isPresent()
+        ? Derived.any(noGap, loop.gap_kW().map(gap -> !form.get().hunting().isEmpty()))
+        : noGap.is(is -> is) ? noGap : Derived.from(open(), () -> false);
+  }
+
+  private Provenance open() {
+    return loop.gap_kW()
+        .provenance()
+        .and(Derived.of(relay.counts()).provenance())
+        .and(loop.seenDraw_kW().provenance())
+        .and(loop.heater_kW().provenance());
+  }
+
+  private Detail unexplained(double starts, double most) {
+    Detail.Builder detail =
+        Detail.at(observed.startsPerHour(), pump.startsPerHour())
+            .observed(Measure.of("starts an hour observed", starts, "1/h"))
+            .size(starts / Math.max(1, most) - 1)
+            .basis("closed form of the relay's loop with the settings as found");
+    return pump.startsPerHour().isTold()
+        ? detail
+            .limit(
+                new Bound(
+                    Measure.of("starts an hour allowed", most, "1/h"),
+                    pump.startsPerHour().pointer().dotted(),
+                    Bound.THIS_SETUP,
+                    "as told",
+                    true))
+            .done()
+        : detail
+            .limit(Bound.of("starts an hour allowed", most, limits.of(Limit.STARTS_PER_HOUR)))
+            .done();
+  }
+}
