@@ -31,6 +31,7 @@ final class ControlSensors {
     sensor(
         setup.heatPump().sensor_mm(),
         coil.bottom_mm(),
+        coil.top_mm(),
         Derived.all(
             Derived.of(setup.heatPump().part().isFitted()),
             Derived.of(setup.tank().part().isFitted()),
@@ -43,11 +44,13 @@ final class ControlSensors {
     sensor(
         diverter.sensor().height_mm(),
         immersion.height_mm(),
+        setup.tank().height_mm(),
         Derived.all(
             Derived.of(diverter.part().isFitted()), Derived.of(immersion.part().isFitted())));
   }
 
-  private void sensor(Told<Double> sensor, Told<Double> heater, Derived<Boolean> fitted) {
+  private void sensor(
+      Told<Double> sensor, Told<Double> heater, Told<Double> upper, Derived<Boolean> fitted) {
     Derived<Double> at = Derived.of(sensor);
     Derived<Double> edge = Derived.of(heater);
     cases
@@ -57,20 +60,27 @@ final class ControlSensors {
         .makes(
             because ->
                 new ControlSensor(
-                    because.explained(() -> staysCold(sensor, heater, at.get(), edge.get())),
+                    because.explained(() -> staysCold(sensor, heater, at.get(), midway(edge, upper))),
                     at.get(),
                     edge.get()));
   }
 
-  /** Moving it to the lower edge is the least that ends the fault; higher is better. */
+  /** Half way up what is heated, where that is known; else the lower edge, which is the least. */
+  private static double midway(Derived<Double> edge, Told<Double> upper) {
+    return Derived.of(upper).is(top -> top > edge.get())
+        ? MILLIMETRE.round((edge.get() + upper.optional().orElseThrow()) / 2)
+        : edge.get();
+  }
+
   private static Detail staysCold(
-      Told<Double> sensor, Told<Double> heater, double sensor_mm, double heater_mm) {
+      Told<Double> sensor, Told<Double> heater, double sensor_mm, double better_mm) {
+    double heater_mm = heater.optional().orElseThrow();
     return Detail.at(sensor, heater)
         .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
         .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater))
         .size(1)
         .evidence(Measure.of("below the heater by", heater_mm - sensor_mm, MILLIMETRE))
-        .cure(Change.of(sensor, heater_mm))
+        .cure(Change.of(sensor, better_mm))
         .done();
   }
 }

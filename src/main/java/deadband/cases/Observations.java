@@ -42,7 +42,7 @@ final class Observations {
     Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
     topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run);
     topic.phase(topic.observed.typicalPause_min(), topic.typicalPause(), off);
-    topic.phase(topic.observed.startsPerHour(), topic.cycle_min(), Derived.sum(MINUTE, run, off));
+    topic.cycle(Derived.sum(MINUTE, run, off));
     topic.starts();
   }
 
@@ -58,6 +58,15 @@ final class Observations {
   private Derived<Double> cycle_min() {
     return Derived.of(observed.startsPerHour())
         .map(starts -> starts > 1 ? MINUTE.round(MINUTES_PER_HOUR / (starts - 1)) : 1440.0);
+  }
+
+  /** Run and pause tell the cycle by themselves, and better. */
+  private void cycle(Derived<Double> timers_min) {
+    if (observed.typicalRun_min().isTold() && observed.typicalPause_min().isTold()) {
+      cases.into(ObservedPhase.class, observed.startsPerHour().pointer()).none();
+    } else {
+      phase(observed.startsPerHour(), cycle_min(), timers_min);
+    }
   }
 
   private Derived<Boolean> pumpFitted() {
