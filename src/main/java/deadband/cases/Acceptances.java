@@ -2,8 +2,11 @@ package deadband.cases;
 
 import deadband.setup.Accepted;
 import deadband.setup.Setup;
+import deadband.setup.Told;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Cases about the entries by which findings were accepted. */
@@ -17,9 +20,14 @@ public final class Acceptances {
    * @param asOf the date against which they are held
    * @param matches whether there is anything for an entry to accept
    * @param hazard whether what an entry names is a hazard
+   * @param slip what is wrong with the name of its check, in words; empty where nothing is
    */
   public static List<Cases.Entry> of(
-      Setup setup, LocalDate asOf, Predicate<Accepted> matches, Predicate<Accepted> hazard) {
+      Setup setup,
+      LocalDate asOf,
+      Predicate<Accepted> matches,
+      Predicate<Accepted> hazard,
+      Function<Accepted, Optional<String>> slip) {
     Cases cases = new Cases();
     List<Accepted> entries = setup.accepted().optional().orElse(List.of());
     if (entries.isEmpty()) {
@@ -31,8 +39,8 @@ public final class Acceptances {
           .makes(
               because ->
                   new AcceptedEntry(
-                      because.explained(() -> Detail.at(entry.part().pointer()).size(1).done()),
-                      isReasoned(entry),
+                      because.explained(() -> detail(entry, slip.apply(entry))),
+                      isSigned(entry),
                       isInForce(entry, asOf),
                       matches.test(entry),
                       hazard.test(entry)));
@@ -40,9 +48,19 @@ public final class Acceptances {
     return cases.entries();
   }
 
-  /** Whether an entry gives a reason. */
-  public static boolean isReasoned(Accepted entry) {
-    return entry.reason().optional().filter(reason -> !reason.isBlank()).isPresent();
+  private static Detail detail(Accepted entry, Optional<String> slip) {
+    Detail.Builder detail = Detail.at(entry.part().pointer()).size(1);
+    slip.ifPresent(detail::basis);
+    return detail.done();
+  }
+
+  /** Whether an entry says why, by whom and on which day. */
+  public static boolean isSigned(Accepted entry) {
+    return isSaid(entry.reason()) && isSaid(entry.by()) && entry.on().isTold();
+  }
+
+  private static boolean isSaid(Told<String> text) {
+    return text.optional().filter(said -> !said.isBlank()).isPresent();
   }
 
   /** Whether a date lies between an entry's dates, where it has them. */

@@ -3,7 +3,7 @@ package deadband.cases;
 /**
  * One entry by which a finding was accepted.
  *
- * @param reasoned whether it gives a reason
+ * @param reasoned whether it gives a reason, a name and the day of acceptance
  * @param inForce whether the date of the judgement lies between its dates
  * @param matches whether there is anything for it to accept
  * @param hazard whether what it names is a hazard

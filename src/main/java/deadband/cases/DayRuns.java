@@ -57,7 +57,7 @@ public interface DayRuns {
     private static void run(DayModel model, CompletableFuture<TestDays> into) {
       try {
         into.complete(TestDays.of(model.installation(), model.surroundings(), model.cycle()));
-      } catch (RuntimeException e) {
+      } catch (RuntimeException | Error e) {
         into.completeExceptionally(e);
       }
     }

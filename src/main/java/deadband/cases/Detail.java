@@ -35,6 +35,11 @@ public record Detail(
     return new Detail(at, observed, limit, size, List.copyOf(all), cures, basis);
   }
 
+  /** The same, with more said of how it was reckoned. */
+  public Detail withBasis(String how) {
+    return new Detail(at, observed, limit, size, evidence, cures, how);
+  }
+
   /** The same, held against nothing: for a rule that has a limit of its own. */
   public Detail unlimited() {
     return new Detail(at, observed, null, size, evidence, cures, basis);

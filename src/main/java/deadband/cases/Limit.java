@@ -28,7 +28,8 @@ public enum Limit {
       60,
       "temperature that stored hot water must reach for disinfection",
       "UK HSE, hot and cold water systems (HSG274 Part 2, 2014); WHO 2007",
-      READ),
+      READ,
+      Weaker.BELOW),
   IMPORT_SHARE_OF_DRAW(
       "importShareOfDraw",
       0.10,
@@ -52,20 +53,23 @@ public enum Limit {
       Blending.Valve.TMV2.hotSupply_C().most(),
       "hottest supply of a Type 2 thermostatic mixing valve",
       "UK TMV2 scheme, conditions of use",
-      Blending.Valve.TMV2.known()),
+      Blending.Valve.TMV2.known(),
+      Weaker.ABOVE),
   HOT_SUPPLY_TYPE_3(
       "hotSupplyType3_C",
       Blending.Valve.TMV3.hotSupply_C().most(),
       "hottest supply of a Type 3 thermostatic mixing valve",
       "UK TMV3 scheme, Table 1",
-      Blending.Valve.TMV3.known()),
+      Blending.Valve.TMV3.known(),
+      Weaker.ABOVE),
   HOT_SUPPLY_IN_LINE(
       "hotSupplyInLine_C",
       Blending.Valve.EN_15092.hotSupply_C().most(),
       "hottest supply of an in-line tempering valve at the store",
       "EN 15092:2008, abstract",
-      Blending.Valve.EN_15092.known()),
-  HOT_SUPPLY_ASSUMED("hotSupplyAssumed_C", Blending.ASSUMED_HOT_SUPPLY_C),
+      Blending.Valve.EN_15092.known(),
+      Weaker.ABOVE),
+  HOT_SUPPLY_ASSUMED("hotSupplyAssumed_C", Blending.ASSUMED_HOT_SUPPLY_C, Weaker.ABOVE),
   LEAST_SUPPLY_TYPE_3(
       "leastSupplyType3_C",
       Blending.Valve.TMV3.hotSupply_C().least(),
@@ -81,16 +85,18 @@ public enum Limit {
       Scald.VULNERABLE_C.value(),
       "hottest water from any other outlet that vulnerable people use",
       "carried over from whole-body immersion (UK HSE)",
-      COMMON_PRACTICE),
-  STORED_WATER("storedWater_C", SafetyChain.STORED_WATER_C),
+      COMMON_PRACTICE,
+      Weaker.ABOVE),
+  STORED_WATER("storedWater_C", SafetyChain.STORED_WATER_C, Weaker.ABOVE),
   CUT_OUT_MARGIN("cutOutMargin_K", SafetyChain.CUT_OUT_MARGIN_K),
   RELIEF_CLASS_A(
       "reliefClassA_C",
       SafetyChain.ReliefClass.A.opens_C().least(),
       "lowest opening temperature of a class A temperature and pressure relief valve",
       "prEN 1490, abstract",
-      READ),
-  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C),
+      READ,
+      Weaker.BELOW),
+  GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C, Weaker.BELOW),
   STARTS_PER_HOUR("startsPerHour", CompressorTimes.STARTS_PER_HOUR),
   TIMER_RUNS_SHARE(
       "timerRunsShare",
@@ -117,8 +123,8 @@ public enum Limit {
       "AS 3498, whole treatment",
       DisinfectionCycle.AS_3498.known()),
   SG_READY_HOLD("sgReadyHold_min", SignalContact.SG_READY_HOLD_MIN),
-  VOLT_DROP_SHARE("voltDropShare", HeaterCircuit.VOLT_DROP_SHARE),
-  OWN_CIRCUIT_ABOVE("ownCircuitAbove_L", HeaterCircuit.OWN_CIRCUIT_ABOVE_L),
+  VOLT_DROP_SHARE("voltDropShare", HeaterCircuit.VOLT_DROP_SHARE, Weaker.ABOVE),
+  OWN_CIRCUIT_ABOVE("ownCircuitAbove_L", HeaterCircuit.OWN_CIRCUIT_ABOVE_L, Weaker.ABOVE),
   LEAD_ASSUMED(
       "leadAssumed_ohm",
       5,
@@ -148,7 +154,8 @@ public enum Limit {
       0.90,
       "share of an upright store that counts as the whole: no heater reaches below its own edge",
       "carried over from AS 3498",
-      COMMON_PRACTICE),
+      COMMON_PRACTICE,
+      Weaker.BELOW),
   SHARE_BELOW_SENSOR(
       "shareBelowSensor",
       0.50,
@@ -213,13 +220,23 @@ public enum Limit {
       COMMON_PRACTICE);
 
   private final Limits.Entry entry;
+  private final Weaker weaker;
 
   Limit(String name, double value, String what, String source, Known known) {
-    this.entry = new Limits.Entry(name, what, value, Unit.of(name), source, known);
+    this(name, value, what, source, known, Weaker.NOWHERE);
   }
 
   Limit(String name, Figure figure) {
-    this(name, figure.value(), figure.what(), figure.source(), figure.known());
+    this(name, figure, Weaker.NOWHERE);
+  }
+
+  Limit(String name, Figure figure, Weaker weaker) {
+    this(name, figure.value(), figure.what(), figure.source(), figure.known(), weaker);
+  }
+
+  Limit(String name, double value, String what, String source, Known known, Weaker weaker) {
+    this.entry = new Limits.Entry(name, what, value, Unit.of(name), source, known);
+    this.weaker = weaker;
   }
 
   Limit(String name, Scald.Outlet outlet) {
@@ -228,7 +245,29 @@ public enum Limit {
         outlet.most_C(),
         "hottest mixed water at that outlet",
         "UK TMV2 and TMV3 schemes",
-        READ);
+        READ,
+        Weaker.ABOVE);
+  }
+
+  /** On which side of its own value a limit would let more of a hazard pass. */
+  public enum Weaker {
+    ABOVE,
+    BELOW,
+    /** No hazard is decided by it. */
+    NOWHERE
+  }
+
+  public Weaker weaker() {
+    return weaker;
+  }
+
+  /** Whether this value in its place would let more of a hazard pass. */
+  public boolean isWeakenedBy(double value) {
+    return switch (weaker) {
+      case ABOVE -> value > entry.value();
+      case BELOW -> value < entry.value();
+      case NOWHERE -> false;
+    };
   }
 
   /** The limit as the rule book has it. */

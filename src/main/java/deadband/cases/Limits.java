@@ -15,14 +15,17 @@ import java.util.Objects;
  */
 public final class Limits {
 
-  private static final Limits STANDARD = new Limits(Map.of());
+  private static final Limits STANDARD = new Limits(List.of());
 
   private final Map<Limit, Entry> entries = new EnumMap<>(Limit.class);
+  private final List<LimitOverride> overrides;
 
-  private Limits(Map<Limit, Entry> overrides) {
+  private Limits(List<LimitOverride> overrides) {
     for (Limit limit : Limit.values()) {
-      entries.put(limit, overrides.getOrDefault(limit, limit.entry()));
+      entries.put(limit, limit.entry());
     }
+    overrides.forEach(override -> entries.put(override.limit(), override.entry()));
+    this.overrides = List.copyOf(overrides);
   }
 
   /** The rule book's own table. */
@@ -30,9 +33,24 @@ public final class Limits {
     return STANDARD;
   }
 
-  /** The rule book's table with these entries in place of its own. */
-  public static Limits with(Map<Limit, Entry> overrides) {
+  /** The rule book's table with these in place of its own. */
+  public static Limits with(List<LimitOverride> overrides) {
     return new Limits(overrides);
+  }
+
+  /** What a site set in place of the rule book's own, in the order of its file. */
+  public List<LimitOverride> overrides() {
+    return overrides;
+  }
+
+  /** The overrides that let more of a hazard pass. */
+  public List<LimitOverride> weakened() {
+    return overrides.stream().filter(LimitOverride::isWeaker).toList();
+  }
+
+  /** The same table with the rule book's own value where an override lets more of a hazard pass. */
+  public Limits unweakened() {
+    return new Limits(overrides.stream().filter(override -> !override.isWeaker()).toList());
   }
 
   public Entry of(Limit limit) {

@@ -2,13 +2,13 @@ package deadband.cli;
 
 import deadband.document.NearestName;
 import deadband.judging.HouseRuleFailure;
+import deadband.setup.Shape;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -116,11 +116,11 @@ final class Program implements Runnable {
   }
 
   private static LocalDate date(String text) {
-    try {
-      return LocalDate.parse(text);
-    } catch (DateTimeParseException e) {
-      throw new TypeConversionException(text + " is no date such as 2026-05-31");
-    }
+    return Shape.date(text)
+        .orElseThrow(
+            () ->
+                new TypeConversionException(
+                    text + " is no date from 2000 to 2100 such as 2026-05-31"));
   }
 
   private static String word(Enum<?> choice) {

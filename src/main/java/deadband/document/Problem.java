@@ -158,8 +158,10 @@ public record Problem(
     STEP_IRREGULAR("This time is off the step of the others"),
     STEP_UNFIT("The step of the times cannot be used"),
     NOT_FITTING("This does not go with the rest"),
+    LIMIT_LOOSENED("A limit that guards against a hazard is loosened without reason and name"),
     NOT_A_RULE("The rule compiler does not take this"),
     RULE_UNFIT("This house rule cannot be used as it stands"),
+    RULES_TOO_SLOW("The rule compiler did not come to an end"),
     MISSING("Something that is needed is missing"),
 
     // what is no fault of the file

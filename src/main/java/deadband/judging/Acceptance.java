@@ -3,6 +3,7 @@ package deadband.judging;
 import deadband.cases.Acceptances;
 import deadband.cases.AcceptedEntry;
 import deadband.cases.Cases;
+import deadband.document.NearestName;
 import deadband.document.Pointer;
 import deadband.setup.Accepted;
 import deadband.setup.Setup;
@@ -49,12 +50,24 @@ record Acceptance(Setup setup, List<Accepted> entries, LocalDate asOf) {
         entry ->
             findings.stream().anyMatch(finding -> names(entry, finding))
                 || open.stream().anyMatch(other -> names(entry, other)),
-        entry -> book.find(checkOf(entry)).filter(Acceptance::isHazard).isPresent());
+        entry -> book.find(checkOf(entry)).filter(Acceptance::isHazard).isPresent(),
+        entry -> slip(checkOf(entry), book));
+  }
+
+  /** What is wrong with the name of a check; empty where there is one of that name. */
+  private static Optional<String> slip(String name, RuleBook book) {
+    if (book.find(name).isPresent()) {
+      return Optional.empty();
+    }
+    List<String> names = book.checks().stream().map(Check::name).toList();
+    return Optional.of(
+        (name.isEmpty() ? "no check is named" : "there is no check " + name)
+            + NearestName.of(name, names).map(near -> "; nearest: " + near).orElse(""));
   }
 
   private Optional<Accepted> inForce(Predicate<Accepted> covers) {
     return entries.stream()
-        .filter(Acceptances::isReasoned)
+        .filter(Acceptances::isSigned)
         .filter(entry -> Acceptances.isInForce(entry, asOf))
         .filter(covers)
         .findFirst();

@@ -1,6 +1,8 @@
 package deadband.judging;
 
+import deadband.cases.Bound;
 import deadband.cases.Detail;
+import deadband.cases.LimitOverride;
 import deadband.cases.Measure;
 import deadband.cases.Provenance;
 import deadband.document.Pointer;
@@ -8,6 +10,7 @@ import deadband.setup.Accepted;
 import deadband.setup.Change;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -88,6 +91,30 @@ public record Finding(
             provenance,
             causedBy,
             accepted);
+  }
+
+  /** This hazard as a query: it is one by the rule book, and a site lets more of it pass. */
+  Finding passedBy(List<LimitOverride> weakened) {
+    String named =
+        weakened.stream()
+            .filter(override -> isHeldBy(override) || weakened.stream().noneMatch(this::isHeldBy))
+            .map(LimitOverride::words)
+            .collect(Collectors.joining("; "));
+    return new Finding(
+        check,
+        Consequence.QUERY,
+        subject,
+        detail.withBasis(detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named),
+        changes,
+        proof,
+        provenance,
+        causedBy,
+        accepted);
+  }
+
+  private boolean isHeldBy(LimitOverride override) {
+    Bound limit = detail.limit();
+    return limit != null && limit.name().equals(override.limit().entry().name());
   }
 
   Finding causedBy(@Nullable Key cause) {

@@ -7,6 +7,7 @@ import deadband.document.Problem;
 import deadband.document.Problem.Kind;
 import deadband.document.Source;
 import deadband.document.Span;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -16,6 +17,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
 import org.drools.base.definitions.rule.impl.RuleImpl;
 import org.jspecify.annotations.Nullable;
@@ -44,8 +49,28 @@ final class HouseCompiler {
     sources.forEach(source -> this.sources.put(source.name(), source));
   }
 
-  static HouseRules compiled(List<Source> sources) {
-    return new HouseCompiler(sources).compile(sources);
+  /** Compiles on a thread of its own, since a file may be made to keep the compiler busy. */
+  static HouseRules compiled(Source folder, List<Source> sources, Duration limit) {
+    FutureTask<HouseRules> compiling =
+        new FutureTask<>(() -> new HouseCompiler(sources).compile(sources));
+    Thread thread = new Thread(compiling, "house rules");
+    thread.setDaemon(true);
+    thread.start();
+    try {
+      return compiling.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      return failed(folder, Kind.RULES_TOO_SLOW, "no end after " + limit.toSeconds() + " s");
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return failed(folder, Kind.RULES_TOO_SLOW, "interrupted");
+    } catch (ExecutionException e) {
+      return failed(folder, Kind.NOT_A_RULE, "the compiler failed: " + e.getCause());
+    }
+  }
+
+  private static HouseRules failed(Source folder, Kind kind, String found) {
+    return new HouseRules.Unreadable(
+        List.of(Problem.of(folder, kind, found, "rules that compile within a minute")));
   }
 
   private HouseRules compile(List<Source> ordered) {

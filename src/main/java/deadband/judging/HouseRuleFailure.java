@@ -5,7 +5,7 @@ public final class HouseRuleFailure extends RuntimeException {
 
   private static final long serialVersionUID = 1;
 
-  HouseRuleFailure(RuntimeException failure) {
+  HouseRuleFailure(Throwable failure) {
     super(sentence(failure), failure);
   }
 

@@ -62,14 +62,14 @@ public final class Judge {
   public Judgement judge(Setup setup, Limits limits, LocalDate asOf) {
     Outcomes outcomes = outcomes(setup, limits);
     Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, asOf);
+    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, limits, asOf);
   }
 
   /** The same without trying remedies or looking for causes: for trying many changes. */
   public Judgement glance(Setup setup, Limits limits, LocalDate asOf) {
     Outcomes outcomes = outcomes(setup, limits);
     Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(setup, outcomes, outcomes.findings(), days, asOf);
+    return judgement(setup, outcomes, outcomes.findings(), days, limits, asOf);
   }
 
   private Judgement judgement(
@@ -77,6 +77,7 @@ public final class Judge {
       Outcomes outcomes,
       List<Finding> found,
       Optional<TestDays> days,
+      Limits limits,
       LocalDate asOf) {
     Acceptance acceptance = Acceptance.of(setup, asOf);
     List<Finding> findings = new ArrayList<>();
@@ -89,10 +90,19 @@ public final class Judge {
     findings.addAll(onEntries.findings());
     return outcomes
         .and(onEntries)
-        .judgement(Ranking.ranked(findings), open, days, book.edition(), asOf);
+        .judgement(
+            Ranking.ranked(findings), open, days, limits.overrides(), book.edition(), asOf);
   }
 
+  /** A hazard by the rule book stays, as a question, where a site let more of it pass. */
   private Outcomes outcomes(Setup setup, Limits limits) {
+    Outcomes outcomes = decided(setup, limits);
+    return limits.weakened().isEmpty()
+        ? outcomes
+        : outcomes.keeping(decided(setup, limits.unweakened()), limits.weakened());
+  }
+
+  private Outcomes decided(Setup setup, Limits limits) {
     try {
       return Outcomes.of(book, setupChecks, Cases.of(setup, limits, runs));
     } catch (CaseFault fault) {

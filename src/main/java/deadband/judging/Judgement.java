@@ -1,6 +1,7 @@
 package deadband.judging;
 
 import deadband.cases.Assumption;
+import deadband.cases.LimitOverride;
 import deadband.dayrun.TestDays;
 import java.time.LocalDate;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param assumptions the defaults used, by pointer
  * @param days what a clear day, a cloudy one and a disinfection cycle come to; empty where they
  *     could not be run, or were left out
+ * @param overrides the limits that a site set in place of the rule book's
  * @param edition of the rule book
  * @param asOf the date against which acceptances were held
  */
@@ -30,6 +32,7 @@ public record Judgement(
     List<ClearOnAssumption> clearOnAssumption,
     List<Assumption> assumptions,
     Optional<TestDays> days,
+    List<LimitOverride> overrides,
     String edition,
     LocalDate asOf) {
 

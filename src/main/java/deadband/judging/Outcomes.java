@@ -5,6 +5,7 @@ import deadband.cases.Bound;
 import deadband.cases.Case;
 import deadband.cases.Cases;
 import deadband.cases.Detail;
+import deadband.cases.LimitOverride;
 import deadband.cases.Matter;
 import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
@@ -190,6 +191,36 @@ final class Outcomes {
     return both;
   }
 
+  /**
+   * These outcomes, and as a query every hazard that is found by the rule book's limits alone.
+   *
+   * @param strict the outcomes by the rule book's limits
+   * @param weakened what lets more of a hazard pass here
+   */
+  Outcomes keeping(Outcomes strict, List<LimitOverride> weakened) {
+    Outcomes both = new Outcomes();
+    byCheck.forEach(
+        (check, outcomes) -> {
+          List<Outcome> kept = new ArrayList<>(outcomes);
+          if (check.consequence() == Consequence.HAZARD) {
+            of(strict.byCheck.getOrDefault(check, List.of()), Outcome.Found.class).stream()
+                .map(Outcome.Found::finding)
+                .filter(finding -> outcomes.stream().noneMatch(each -> finds(each, finding)))
+                .forEach(
+                    finding -> {
+                      kept.removeIf(outcome -> concerns(outcome, finding.subject()));
+                      kept.add(new Outcome.Found(finding.passedBy(weakened)));
+                    });
+          }
+          both.byCheck.put(check, List.copyOf(kept));
+        });
+    return both;
+  }
+
+  private static boolean finds(Outcome outcome, Finding finding) {
+    return outcome instanceof Outcome.Found && concerns(outcome, finding.subject());
+  }
+
   /** The checks of which something could not be judged, by name. */
   List<NotJudged> notJudged() {
     List<NotJudged> open = new ArrayList<>();
@@ -210,6 +241,7 @@ final class Outcomes {
       List<Finding> findings,
       List<NotJudged> open,
       Optional<TestDays> days,
+      List<LimitOverride> overrides,
       String edition,
       LocalDate asOf) {
     List<Check> notFitted = new ArrayList<>();
@@ -242,6 +274,7 @@ final class Outcomes {
         onAssumption,
         List.copyOf(assumptions),
         days,
+        overrides,
         edition,
         asOf);
   }

@@ -24,6 +24,7 @@ import org.drools.kiesession.rulebase.InternalKnowledgeBase;
 import org.drools.kiesession.rulebase.KnowledgeBaseFactory;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KiePackagesBuilder;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBaseConfiguration;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
@@ -42,25 +43,34 @@ public final class RuleBook {
   /** Edition of the built-in rules: the day on which a rule, a limit or a page last changed. */
   public static final String EDITION = "2026-11-27";
 
+  /** More firings than any set of homes and rules needs; a rule that feeds itself reaches it. */
+  private static final int MOST_FIRINGS = 100_000;
+
   private static final String RULES = RuleBook.class.getPackageName() + ".rules.";
   private static final String MODELS = "META-INF/kie/deadband/deadband/drools-model";
 
   private final List<Check> checks;
   private final Map<String, Check> byName = new LinkedHashMap<>();
   private final KieSessionsPool sessions;
-  private final boolean house;
 
-  private RuleBook(InternalKnowledgeBase base, Collection<? extends KiePackage> house) {
-    base.addPackages(house);
-    List<Check> declared = new ArrayList<>();
-    for (KiePackage topic : base.getKiePackages()) {
-      topic.getRules().forEach(rule -> declared.add(check(rule)));
-    }
+  /** House rules run apart, so that none can end a session or take a fact from the others. */
+  private final @Nullable KieSessionsPool house;
+
+  private RuleBook(InternalKnowledgeBase base, @Nullable InternalKnowledgeBase house) {
+    List<Check> declared = new ArrayList<>(checks(base));
+    declared.addAll(house == null ? List.of() : checks(house));
     declared.sort(Comparator.comparing(Check::name));
     this.checks = List.copyOf(declared);
     this.checks.forEach(this::enter);
     this.sessions = base.newKieSessionsPool(1);
-    this.house = !house.isEmpty();
+    this.house = house == null ? null : house.newKieSessionsPool(1);
+  }
+
+  private static List<Check> checks(InternalKnowledgeBase base) {
+    return base.getKiePackages().stream()
+        .flatMap(topic -> topic.getRules().stream())
+        .map(RuleBook::check)
+        .toList();
   }
 
   /** The rule book that is built in. */
@@ -73,9 +83,15 @@ public final class RuleBook {
     KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
     KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
     models().forEach(builder::addModel);
-    InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase(configuration);
-    base.addPackages(builder.build().getKiePackages());
-    return new RuleBook(base, house);
+    return new RuleBook(
+        base(builder.build().getKiePackages()), house.isEmpty() ? null : base(house));
+  }
+
+  private static InternalKnowledgeBase base(Collection<? extends KiePackage> packages) {
+    InternalKnowledgeBase base =
+        KnowledgeBaseFactory.newKnowledgeBase(RuleBaseFactory.newKnowledgeBaseConfiguration());
+    base.addPackages(packages);
+    return base;
   }
 
   /** Whether a package is kept for the rules that are built in. */
@@ -85,7 +101,7 @@ public final class RuleBook {
 
   /** The edition, and whether a house added rules of its own. */
   public String edition() {
-    return house ? EDITION + " with house rules" : EDITION;
+    return house == null ? EDITION : EDITION + " with house rules";
   }
 
   /** Every check by name. */
@@ -105,17 +121,41 @@ public final class RuleBook {
 
   /** What the rules find in these cases; in no order. */
   Set<Violation> violations(Collection<? extends Case> cases) {
+    Set<Violation> found = fired(sessions, cases);
+    if (house != null) {
+      found.addAll(ofHouse(house, cases));
+    }
+    return found;
+  }
+
+  /** A house rule finds in its own name only; whatever it throws is its own failure. */
+  private Set<Violation> ofHouse(KieSessionsPool house, Collection<? extends Case> cases) {
+    try {
+      Set<Violation> found = fired(house, cases);
+      found.removeIf(violation -> find(violation.check()).filter(Check::isHouse).isEmpty());
+      return found;
+    } catch (RuntimeException | Error failure) {
+      throw new HouseRuleFailure(failure);
+    }
+  }
+
+  private static Set<Violation> fired(KieSessionsPool sessions, Collection<? extends Case> cases) {
     KieSession session = sessions.newKieSession();
     try {
       cases.forEach(session::insert);
-      session.fireAllRules();
+      int fired = 0;
+      // a rule that halts the session ends its own turn, not that of the rest
+      for (int more = -1; more != 0 && fired < MOST_FIRINGS; fired += more) {
+        more = session.fireAllRules(MOST_FIRINGS);
+      }
+      if (fired >= MOST_FIRINGS) {
+        throw new IllegalStateException("the rules fire without end");
+      }
       Set<Violation> found = new HashSet<>();
       session
           .getObjects(Violation.class::isInstance)
           .forEach(violation -> found.add((Violation) violation));
       return found;
-    } catch (RuntimeException failure) {
-      throw house ? new HouseRuleFailure(failure) : failure;
     } finally {
       session.dispose();
     }

@@ -168,7 +168,7 @@ final class ShapeReader {
     }
     Optional<?> value = kind.parse().apply(text.value());
     if (value.isEmpty()) {
-      Kind what = kind.form().equals("a date") ? Kind.NOT_A_DATE : Kind.WRONG_KIND;
+      Kind what = kind.form().startsWith("a date") ? Kind.NOT_A_DATE : Kind.WRONG_KIND;
       problems.add(Problem.of(source, what, excerpt(node.span()), right).at(at, node.span()));
     }
     return value.map(found -> found);

@@ -8,6 +8,7 @@ import static deadband.report.JsonText.value;
 
 import deadband.cases.Assumption;
 import deadband.cases.Bound;
+import deadband.cases.LimitOverride;
 import deadband.cases.Measure;
 import deadband.document.Node;
 import deadband.document.Place;
@@ -120,6 +121,7 @@ public final class JsonReport {
           json.writeEndObject();
         });
     list(json, "assumptions", judgement.assumptions(), this::assumption);
+    list(json, "overrides", judgement.overrides(), this::override);
     texts(json, "notes", Notes.of(report));
     texts(json, "cautions", Cautions.of(report));
     new DayJson(json).days(judgement.days());
@@ -138,6 +140,20 @@ public final class JsonReport {
     string(json, "pointer", assumption.pointer().toString());
     value(json, "value", assumption.value());
     string(json, "basis", assumption.basis());
+    json.writeEndObject();
+  }
+
+  private void override(LimitOverride override) {
+    json.writeStartObject();
+    string(json, "limit", override.limit().entry().name());
+    number(json, "from", override.limit().entry().value());
+    number(json, "to", override.value());
+    string(json, "unit", override.limit().entry().unit().printed());
+    json.writeBooleanProperty("looser", override.isWeaker());
+    string(json, "file", override.file());
+    string(json, "source", override.source().orElse(null));
+    string(json, "reason", override.reason().orElse(null));
+    string(json, "by", override.by().orElse(null));
     json.writeEndObject();
   }
 

@@ -30,6 +30,10 @@ public final class ProposalText {
         .append('\n');
     changes(text, layout, proposal);
     inTheWay(text, layout, proposal);
+    proposal
+        .before()
+        .overrides()
+        .forEach(override -> entry(text, layout, "limit", TextReport.override(override)));
     return text.toString();
   }
 

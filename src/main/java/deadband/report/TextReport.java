@@ -3,6 +3,7 @@ package deadband.report;
 import deadband.cases.Assumption;
 import deadband.cases.Bound;
 import deadband.cases.Detail;
+import deadband.cases.LimitOverride;
 import deadband.cases.Measure;
 import deadband.document.Place;
 import deadband.document.Pointer;
@@ -217,6 +218,12 @@ public final class TextReport {
           layout.wrapped(
               Layout.pad("assumed", Layout.INDENT), assumptions(judgement.assumptions())));
     }
+    judgement
+        .overrides()
+        .forEach(
+            override ->
+                tail.append(
+                    layout.wrapped(Layout.pad("limit", Layout.INDENT), override(override))));
     Notes.of(report)
         .forEach(note -> tail.append(layout.wrapped(Layout.pad("note", Layout.INDENT), note)));
     List<String> cautions = Cautions.of(report);
@@ -229,6 +236,10 @@ public final class TextReport {
             Layout.pad("as of", Layout.INDENT),
             judgement.asOf() + ", by the rules of edition " + judgement.edition()));
     text.append('\n').append(tail);
+  }
+
+  static String override(LimitOverride override) {
+    return override.words() + (override.isWeaker() ? " (looser than the rule book)" : "");
   }
 
   private List<String> days() {

@@ -3,19 +3,19 @@ package deadband.setup;
 /** The circuit of the immersion heater. */
 public record Circuit(
     Part part,
-    @Described("rating of the breaker") Told<Double> breaker_A,
-    @Described("conductor size of the cable") Told<Double> cable_mm2,
+    @Described(value = "rating of the breaker", least = 1, most = 400) Told<Double> breaker_A,
+    @Described(value = "conductor size of the cable", least = 0.5, most = 400) Told<Double> cable_mm2,
     @Described("reference method of installation") Told<Method> method,
     @Described("length of the cable") Told<Double> length_m,
     @Described("whether nothing else is on the circuit") Told<Boolean> ownCircuit,
-    @Described("conductor size of the flexible cord") Told<Double> flex_mm2,
+    @Described(value = "conductor size of the flexible cord", least = 0.2, most = 50) Told<Double> flex_mm2,
     @Described("whether the flexible cord is heat-resistant") Told<Boolean> flexHeatResistant,
     @Described("whether a second switch can feed the element around the diverter")
         Told<Boolean> secondSwitch,
     @Described("type of the residual-current device") Told<RcdType> rcdType,
-    @Described("current the cable carries as installed, by the tables that hold there")
+    @Described(value = "current the cable carries as installed, by the tables that hold there", least = 1, most = 1000)
         Told<Double> cableRating_A,
-    @Described("current the flexible cord carries, by the tables that hold there")
+    @Described(value = "current the flexible cord carries, by the tables that hold there", least = 1, most = 200)
         Told<Double> flexRating_A) {
 
   /** Reference method of installation of a cable. */

@@ -6,7 +6,7 @@ import java.util.List;
 public record Disinfection(
     Part part,
     @Described("whether it runs") Told<Boolean> enabled,
-    @Described("temperature it heats to") Told<Double> target_C,
+    @Described(value = "temperature it heats to", least = 20, most = 100) Told<Double> target_C,
     @Described("time it holds the target") Told<Double> hold_min,
     @Described(value = "days from one cycle to the next", least = 0.01, most = 3650)
         Told<Double> every_days,

@@ -7,7 +7,7 @@ public record GridSensor(
     @Described("where the sensor sits") Told<Place> at,
     @Described(value = "phases it measures", least = 1, most = 3, whole = true) Told<Double> phases,
     @Described("phase it measures where it measures one") Told<Phase> phase,
-    @Described("rated primary current") Told<Double> rated_A,
+    @Described(value = "rated primary current", least = 1, most = 4000) Told<Double> rated_A,
     @Described(value = "accuracy class, IEC 61869-2", least = 0.1, most = 10)
         Told<Double> accuracyClass,
     @Described("whether its direction was checked") Told<Facing> facing,

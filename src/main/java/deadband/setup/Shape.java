@@ -228,7 +228,11 @@ public final class Shape {
     }
     if (type == LocalDate.class) {
       return Optional.of(
-          new FieldKind.Text("a date", "\\d{4}-\\d{2}-\\d{2}", "2026-05-31", Shape::date));
+          new FieldKind.Text(
+              "a date from 2000 to 2100",
+              "(20\\d{2}|2100)-\\d{2}-\\d{2}",
+              "2026-05-31",
+              Shape::date));
     }
     if (type == ClockWindow.class) {
       return Optional.of(
@@ -248,9 +252,11 @@ public final class Shape {
     return Optional.empty();
   }
 
-  private static Optional<LocalDate> date(String text) {
+  /** A date on which an installation of this kind can be looked at; empty for any other text. */
+  public static Optional<LocalDate> date(String text) {
     try {
-      return Optional.of(LocalDate.parse(text));
+      return Optional.of(LocalDate.parse(text))
+          .filter(date -> date.getYear() >= 2000 && date.getYear() <= 2100);
     } catch (DateTimeParseException e) {
       return Optional.empty();
     }

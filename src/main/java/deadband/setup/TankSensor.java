@@ -7,11 +7,11 @@ public record TankSensor(
     @Described("sensing element") Told<Element> element,
     @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
         Told<ToleranceClass> toleranceClass,
-    @Described("tolerance either way, where its data sheet states it") Told<Double> tolerance_K,
+    @Described(value = "tolerance either way, where its data sheet states it", least = 0, most = 20) Told<Double> tolerance_K,
     @Described("height above the base of the tank") Told<Double> height_mm,
     @Described("whether it sits in a pocket") Told<Boolean> inPocket,
     @Described("resistance measured at its ends") Told<Double> measured_ohm,
-    @Described("resistance of its leads") Told<Double> lead_ohm,
+    @Described(value = "resistance of its leads", least = 0, most = 1000) Told<Double> lead_ohm,
     @Described("temperature displayed at the same time") Told<Double> displayed_C,
     @Described("whether it is declared on the form of the installation") Told<Boolean> declared) {
 

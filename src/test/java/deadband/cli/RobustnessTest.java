@@ -53,6 +53,54 @@ class RobustnessTest {
         .contains("standard output could not be written");
   }
 
+  private static final String FAILS_ON_SMALL_GAPS =
+      """
+      package house;
+      import deadband.cases.RelayGap;
+      rule "fails-on-small-gaps"
+          @consequence("query")
+          @title("Fails on some homes")
+          @why("To see what becomes of the others.")
+      when
+          $gap : RelayGap( width_kW < 0.5 )
+      then
+          throw new StackOverflowError("round\\nand round");
+      end
+      """;
+
+  @Test
+  void oneFileThatFailsDoesNotLoseTheOthers() throws IOException {
+    Path rules = Files.createDirectory(folder.resolve("rules"));
+    Files.writeString(rules.resolve("house.drl"), FAILS_ON_SMALL_GAPS);
+    String[] words = {"check", "--rules", rules.toString(), "--format", "text", FAULTY, GOOD};
+    CommandLineRun text = CommandLineRun.of(words);
+    words[4] = "jsonl";
+    CommandLineRun lines = CommandLineRun.of(words);
+
+    assertThat(text.exit()).isEqualTo(Exit.FAULT);
+    assertThat(text.out().lines().findFirst().orElse(""))
+        .startsWith(FAULTY + ": not judged, a house rule failed while it was run: ")
+        .contains("fails-on-small-gaps", "round");
+    assertThat(text.out()).contains("READY FOR SIGN-OFF").doesNotContain("\tat ");
+    assertThat(text.err())
+        .contains("2 files: 1 ready for sign-off, 1 not judged for a fault of the program");
+    assertThat(lines.exit()).isEqualTo(Exit.FAULT);
+    assertThat(lines.out().lines().toList().get(0)).contains("\"problem\":\"fault\"");
+    assertThat(lines.out().lines().toList().get(1)).contains("\"verdict\":\"ready\"");
+  }
+
+  @Test
+  void aFaultIsOneLineThatCanBeReported() {
+    RuntimeException fault =
+        new IllegalStateException(new IllegalArgumentException("no tank\nsecond line"));
+
+    assertThat(Fault.of(fault))
+        .startsWith("a fault of the program (IllegalArgumentException at RobustnessTest.java:")
+        .contains(": no tank), version ")
+        .endsWith("; please report this line together with the file")
+        .doesNotContain("second line");
+  }
+
   @Test
   void aFolderTakesJsonInAnyCaseAndSaysWhatItSkipped() throws IOException {
     for (String name : new String[] {"a.json", "b.JSON", "c.Jsonc"}) {

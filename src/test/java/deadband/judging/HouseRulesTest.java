@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Rules of a house judge next to the built-in ones, or are refused with their place. */
 class HouseRulesTest {
@@ -177,6 +179,81 @@ class HouseRulesTest {
     assertThatExceptionOfType(HouseRuleFailure.class)
         .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
         .withMessageContaining("broken pump");
+  }
+
+  @Test
+  void anErrorInARuleIsItsOwnFailureToo() throws IOException {
+    RuleBook book =
+        book(
+            example()
+                .replace(
+                    "found( kcontext, $gap );",
+                    "if (true) { throw new StackOverflowError(\"round and round\"); }"));
+    assertThatExceptionOfType(HouseRuleFailure.class)
+        .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
+        .withMessageContaining("round and round");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "drools.halt();",
+        "delete( $gap );",
+        "drools.halt(); delete( $gap );",
+        "for (Object fact : new java.util.ArrayList<Object>(kcontext.getKieRuntime().getObjects())) {"
+            + " kcontext.getKieRuntime().delete(kcontext.getKieRuntime().getFactHandle(fact)); }",
+        "kcontext.getKieRuntime().insert("
+            + "new deadband.judging.Violation(\"no-cloud-delay\", $gap));",
+      })
+  void noRuleSilencesABuiltInCheckOrFindsInItsName(String deed) throws IOException {
+    String wide =
+        example().replace("\nwhen\n", "\n    salience 1000\nwhen\n")
+            .replace("width_kW <= draw_kW + 0.5", "width_kW <= draw_kW + 99");
+    RuleBook book = book(wide.replace("found( kcontext, $gap );", deed + " found( kcontext, $gap );"));
+    String sample = "faulty/stop-a-whisker-under-start.json";
+    List<Finding.Key> builtIn =
+        judged(RuleBook.builtIn(), sample).findings().stream().map(Finding::key).toList();
+    Judgement with = judged(book, sample);
+
+    assertThat(with.findings().stream().filter(f -> !f.check().isHouse()).map(Finding::key))
+        .isEqualTo(builtIn);
+    assertThat(with.findings()).anyMatch(finding -> finding.check().isHouse());
+  }
+
+  @Test
+  void aRuleThatFeedsItselfComesToAnEnd() throws IOException {
+    RuleBook book =
+        book(
+            example()
+                .replace(
+                    "found( kcontext, $gap );",
+                    "insert( new deadband.cases.RelayGap($gap.matter(), -1, $gap.width_kW()"
+                        + " + Math.random()) );"));
+    assertThatExceptionOfType(HouseRuleFailure.class)
+        .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
+        .withMessageContaining("without end");
+  }
+
+  @Test
+  void onlyAPlainFileOfSensibleSizeIsCompiled() throws IOException {
+    Path odd = folder.resolve("odd.drl");
+    Files.createDirectory(odd);
+    assertThat(only(HouseRules.in(folder)).kind()).isEqualTo(Kind.NOT_A_FILE);
+    Files.delete(odd);
+    Files.writeString(odd, "//" + "x".repeat(HouseRules.MOST_BYTES));
+    assertThat(only(HouseRules.in(folder)).kind()).isEqualTo(Kind.TOO_LARGE);
+    Files.delete(odd);
+    if (Files.exists(Path.of("/dev/zero"))) {
+      Files.createSymbolicLink(odd, Path.of("/dev/zero"));
+      assertThat(only(HouseRules.in(folder)).kind()).isEqualTo(Kind.NOT_A_FILE);
+      Files.delete(odd);
+    }
+  }
+
+  @Test
+  void compilingHasATimeLimit() throws IOException {
+    Files.writeString(folder.resolve("house.drl"), example());
+    assertThat(only(HouseRules.in(folder, Duration.ZERO)).kind()).isEqualTo(Kind.RULES_TOO_SLOW);
   }
 
   @Test

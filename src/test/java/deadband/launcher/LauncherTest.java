@@ -453,6 +453,54 @@ class LauncherTest {
   }
 
   @Test
+  void saysThatItsOtherHalfWasCutShort() throws IOException {
+    for (double share : new double[] {0.99, 0.5, 0}) {
+      cut(deadband.libFolder().resolve("deadband.jar"), share);
+      Result result = deadband.run(withoutArchive(), "checks");
+
+      assertThat(result.exit()).isEqualTo(70);
+      assertThat(result.out()).isEmpty();
+      assertThat(result.err()).contains("lib/deadband.jar is damaged").hasLineCount(1);
+    }
+  }
+
+  /** Every other jar that one check needs: missing, or cut short. */
+  @Test
+  void saysInASentenceThatAnotherJarIsMissingOrCutShort() throws IOException {
+    for (String library : List.of("picocli", "jackson-core", "drools-base")) {
+      for (boolean gone : new boolean[] {false, true}) {
+        deadband = Unpacked.into(folder, library + gone);
+        Path jar;
+        try (var jars = Files.list(deadband.libFolder())) {
+          jar = jars.filter(at -> at.getFileName().toString().startsWith(library)).findFirst().orElseThrow();
+        }
+        if (gone) {
+          Files.delete(jar);
+        } else {
+          cut(jar, 0.5);
+        }
+        Result result = check(withoutArchive());
+
+        assertThat(result.exit()).as(library).isEqualTo(70);
+        assertThat(result.err()).as(library).contains("unpack the whole folder again").hasLineCount(1);
+      }
+    }
+  }
+
+  @Test
+  void aFullStandardOutputIsNoSuccess() {
+    for (String to : List.of(">/dev/full", ">&-")) {
+      List<String> words =
+          new ArrayList<>(List.of("sh", "-c", "\"$@\" " + to, "sh", deadband.launcher().toString()));
+      words.add("checks");
+      Result result = deadband.execute(withoutArchive(), words);
+
+      assertThat(result.exit()).as(to).isEqualTo(5);
+      assertThat(result.err()).as(to).contains("standard output could not be written");
+    }
+  }
+
+  @Test
   void isReadableByTheOldShellOfWindows() throws IOException {
     String batch = Files.readString(Unpacked.BUILT.resolve("bin/deadband.cmd"), US_ASCII);
 
@@ -523,9 +571,13 @@ class LauncherTest {
   }
 
   private static void truncate(Path archive) throws IOException {
+    cut(archive, 0.5);
+  }
+
+  private static void cut(Path archive, double share) throws IOException {
     makeWritable(archive);
     try (var file = new RandomAccessFile(archive.toFile(), "rw")) {
-      file.setLength(file.length() / 2);
+      file.setLength((long) (share * file.length()));
     }
   }
 
