@@ -15,6 +15,7 @@ import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.StoredHeat;
+import deadband.trade.Water;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -226,13 +227,14 @@ final class DayCases {
             });
   }
 
-  /** The highest temperature to which sun may heat the tank. */
+  /** The highest temperature to which sun may heat the tank; above boiling nothing does. */
   private Derived<Double> aim_C() {
     Derived<Double> stop_C = Derived.of(setup.heatPump().surplus().stop_C());
     return DayModel.isThere(setup.diverter().part().isFitted())
         .then(
             there ->
-                there ? stop_C.with(new TankLimit(setup).lowestOpening_C(), Math::max) : stop_C);
+                there ? stop_C.with(new TankLimit(setup).lowestOpening_C(), Math::max) : stop_C)
+        .map(Water.RANGE_C::clamp);
   }
 
   private double room_kWh(double volume_L, double aim_C) {
