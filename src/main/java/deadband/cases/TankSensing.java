@@ -4,6 +4,7 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 import static deadband.setup.Unit.OHM;
 
+import deadband.document.Pointer;
 import deadband.setup.Change;
 import deadband.setup.Setup;
 import deadband.setup.TankSensor;
@@ -11,6 +12,7 @@ import deadband.setup.TankSensor.Element;
 import deadband.trade.PlatinumSensor;
 import deadband.trade.PlatinumSensor.Curve;
 import deadband.trade.PlatinumSensor.Reading;
+import java.util.List;
 
 /** Cases about the tank sensor of the diverter: does it read true, and does it sit tight? */
 final class TankSensing {
@@ -91,6 +93,7 @@ final class TankSensing {
         .into(TankSensorReading.class, sensor.measured_ohm().pointer())
         .fitted(diverterFitted(), isPlatinum())
         .given(reading)
+        .clearOnlyWith(openLead(trial))
         .makes(
             because ->
                 new TankSensorReading(
@@ -111,6 +114,13 @@ final class TankSensing {
         ? Derived.constant(0.0)
         : Derived.assumed(
             sensor.lead_ohm().pointer(), limits.value(Limit.LEAD_ASSUMED), "common practice");
+  }
+
+  /** Leads that are only assumed leave it open whether they explain a reading; found is found. */
+  private List<Pointer> openLead(Derived<Trial> trial) {
+    return trial.is(shown -> shown.with(0) == Reading.AGREES)
+        ? List.of()
+        : Derived.toldOnly(sensor.lead_ohm()).provenance().missing();
   }
 
   private Detail disagrees(Trial trial, double lead_ohm, Reading reading) {

@@ -48,7 +48,9 @@ public record CheckList(List<Check> checks) {
         .append(edition)
         .append(", ")
         .append(Words.count(checks.size(), "check"))
-        .append(". Written by `deadband checks --format markdown`.\n");
+        .append(". Written by `deadband checks --format markdown`.\n\n")
+        .append("What all pages share is said once: [conventions](CONVENTIONS.md) on rounding, on\n")
+        .append("missing values and defaults, and on which of two values governs.\n");
     String topic = "";
     for (Check check : byTopic()) {
       if (!check.topic().equals(topic)) {

@@ -31,8 +31,7 @@ class RulePageTest {
 
   @TestFactory
   Stream<DynamicContainer> everyPageHolds() {
-    return Setups.files("rules", ".md").stream()
-        .filter(page -> !page.endsWith("README.md"))
+    return Setups.pages().stream()
         .map(page -> dynamicContainer(name(page), tests(page)));
   }
 

@@ -44,6 +44,11 @@ public final class Setups {
     return files("sample-configs/good", ".json");
   }
 
+  /** The pages of the checks, a topic a folder. */
+  public static List<Path> pages() {
+    return files("rules", ".md").stream().filter(page -> page.getNameCount() == 3).toList();
+  }
+
   public static String text(Path file) {
     try {
       return Files.readString(file);
