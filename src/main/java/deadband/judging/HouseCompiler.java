@@ -23,6 +23,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
 import org.drools.base.definitions.rule.impl.RuleImpl;
+import org.drools.base.base.EnabledBoolean;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
@@ -37,6 +38,9 @@ import org.kie.internal.io.ResourceFactory;
 final class HouseCompiler {
 
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9]*(-[a-z0-9]+)*");
+
+  /** The agenda group of a rule that names none. */
+  private static final String MAIN = "MAIN";
 
   private static final String CONSEQUENCES =
       String.join(", ", Arrays.stream(Consequence.values()).map(Consequence::word).toList());
@@ -165,9 +169,27 @@ final class HouseCompiler {
         unfit(rule, "no @" + key, "@" + key + "(\"one plain sentence\")");
       }
     }
+    if (mayBeHeldBack((RuleImpl) rule)) {
+      unfit(
+          rule,
+          "an attribute that may keep it from firing",
+          "a rule without groups, dates, timer, enabled and lock-on-active");
+    }
     if (RuleBook.caseType(rule).isEmpty()) {
       unfit(rule, "a first pattern that is no case", "one case of deadband.cases to look at");
     }
+  }
+
+  /** A check that did not run would read as clear. */
+  private static boolean mayBeHeldBack(RuleImpl rule) {
+    return !rule.getAgendaGroup().equals(MAIN)
+        || rule.getActivationGroup() != null
+        || rule.getRuleFlowGroup() != null
+        || rule.getDateEffective() != null
+        || rule.getDateExpires() != null
+        || rule.getTimer() != null
+        || rule.getEnabled() != EnabledBoolean.ENABLED_TRUE
+        || rule.isLockOnActive();
   }
 
   private void name(Rule rule, Set<String> names) {

@@ -5,8 +5,13 @@ public final class HouseRuleFailure extends RuntimeException {
 
   private static final long serialVersionUID = 1;
 
-  HouseRuleFailure(Throwable failure) {
-    super(sentence(failure), failure);
+  /**
+   * A failure.
+   *
+   * @param rule the one that fired last
+   */
+  HouseRuleFailure(String rule, Throwable failure) {
+    super(failure instanceof Error ? rule + ": " + line(failure) : sentence(failure), failure);
   }
 
   /** The engine wraps what went wrong; what it wrapped says it best. */
@@ -17,6 +22,10 @@ public final class HouseRuleFailure extends RuntimeException {
     }
     String outer =
         failure.getMessage() == null ? "" : failure.getMessage().lines().findFirst().orElse("");
-    return inmost == failure ? outer : outer + ": " + inmost;
+    return inmost == failure ? outer : outer + ": " + line(inmost);
+  }
+
+  private static String line(Throwable failure) {
+    return failure.toString().lines().findFirst().orElse("");
   }
 }

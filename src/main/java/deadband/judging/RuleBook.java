@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import org.drools.base.base.ClassObjectType;
 import org.drools.base.definitions.rule.impl.RuleImpl;
 import org.drools.base.rule.Pattern;
@@ -30,6 +32,7 @@ import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
+import org.kie.api.runtime.rule.AgendaFilter;
 
 /**
  * The checks, and the rules that make them.
@@ -121,7 +124,7 @@ public final class RuleBook {
 
   /** What the rules find in these cases; in no order. */
   Set<Violation> violations(Collection<? extends Case> cases) {
-    Set<Violation> found = fired(sessions, cases);
+    Set<Violation> found = fired(sessions, cases, rule -> {});
     if (house != null) {
       found.addAll(ofHouse(house, cases));
     }
@@ -130,23 +133,35 @@ public final class RuleBook {
 
   /** A house rule finds in its own name only; whatever it throws is its own failure. */
   private Set<Violation> ofHouse(KieSessionsPool house, Collection<? extends Case> cases) {
+    AtomicReference<String> firing = new AtomicReference<>("");
     try {
-      Set<Violation> found = fired(house, cases);
+      Set<Violation> found = fired(house, cases, firing::set);
       found.removeIf(violation -> find(violation.check()).filter(Check::isHouse).isEmpty());
       return found;
     } catch (RuntimeException | Error failure) {
-      throw new HouseRuleFailure(failure);
+      throw new HouseRuleFailure(firing.get(), failure);
     }
   }
 
-  private static Set<Violation> fired(KieSessionsPool sessions, Collection<? extends Case> cases) {
+  /**
+   * What one set of rules finds.
+   *
+   * @param firing is told the name of each rule before it fires
+   */
+  private static Set<Violation> fired(
+      KieSessionsPool sessions, Collection<? extends Case> cases, Consumer<String> firing) {
     KieSession session = sessions.newKieSession();
+    AgendaFilter told =
+        match -> {
+          firing.accept(match.getRule().getName());
+          return true;
+        };
     try {
       cases.forEach(session::insert);
       int fired = 0;
       // a rule that halts the session ends its own turn, not that of the rest
       for (int more = -1; more != 0 && fired < MOST_FIRINGS; fired += more) {
-        more = session.fireAllRules(MOST_FIRINGS);
+        more = session.fireAllRules(told, MOST_FIRINGS);
       }
       if (fired >= MOST_FIRINGS) {
         throw new IllegalStateException("the rules fire without end");

@@ -146,7 +146,7 @@ class RobustnessTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"\u202Enosj.exe", "\u001b[2J", "\u2066x", "\u0085y", "a\nb"})
+  @ValueSource(strings = {"\u202Enosj.exe", "\u001b[2J\u2066", "\u0085a\nb"})
   void nothingThatDrivesATerminalIsPrinted(String part) throws IOException {
     Path home = folder.resolve("x" + part + ".json");
     Files.copy(Path.of(FAULTY), home);

@@ -191,7 +191,7 @@ class HouseRulesTest {
                     "if (true) { throw new StackOverflowError(\"round and round\"); }"));
     assertThatExceptionOfType(HouseRuleFailure.class)
         .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
-        .withMessageContaining("round and round");
+        .withMessage("gap-below-our-margin: java.lang.StackOverflowError: round and round");
   }
 
   @ParameterizedTest
@@ -218,6 +218,25 @@ class HouseRulesTest {
     assertThat(with.findings().stream().filter(f -> !f.check().isHouse()).map(Finding::key))
         .isEqualTo(builtIn);
     assertThat(with.findings()).anyMatch(finding -> finding.check().isHouse());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "agenda-group \"later\"",
+        "activation-group \"one\"",
+        "enabled false",
+        "date-effective \"1-Jan-2099\"",
+        "date-expires \"1-Jan-2001\"",
+        "timer (int: 1m)",
+        "lock-on-active true",
+      })
+  void aRuleThatMayNotFireIsRefusedSinceItWouldReadAsClear(String attribute) throws IOException {
+    String drl = example().replace("\nwhen\n", "\n    " + attribute + "\nwhen\n");
+
+    assertThat(problems(drl))
+        .extracting(Problem::found)
+        .containsExactly("an attribute that may keep it from firing");
   }
 
   @Test
