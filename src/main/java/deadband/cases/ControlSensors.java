@@ -60,7 +60,8 @@ final class ControlSensors {
         .makes(
             because ->
                 new ControlSensor(
-                    because.explained(() -> staysCold(sensor, heater, at.get(), midway(edge, upper))),
+                    because.explained(
+                        () -> staysCold(sensor, heater, at.get(), midway(edge, upper))),
                     at.get(),
                     edge.get()));
   }

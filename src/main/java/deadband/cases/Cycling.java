@@ -226,7 +226,8 @@ final class Cycling {
     Derived<Double> needed =
         Derived.of(setup.heatPump().hotWaterOutput_kW())
             .map(output -> SQUARE_METRE.round(Math.max(least_m2, each_m2 * output)));
-    Derived<Double> least = needed.or(area.is(m2 -> m2 < least_m2) ? Derived.constant(least_m2) : needed);
+    Derived<Double> least =
+        needed.or(area.is(m2 -> m2 < least_m2) ? Derived.constant(least_m2) : needed);
     cases
         .into(CoilSurface.class, setup.tank().coil().area_m2().pointer())
         .fitted(programmes.fitted(), Derived.of(setup.tank().coil().part().isFitted()))
@@ -260,7 +261,8 @@ final class Cycling {
     Derived<Double> people = Derived.of(setup.house().occupants());
     double least_L = limits.value(Limit.STORE_PER_PERSON);
     Derived<Double> each =
-        Derived.of(tank.volume_L()).with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
+        Derived.of(tank.volume_L())
+            .with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
     cases
         .into(StorePerPerson.class, tank.volume_L().pointer())
         .fitted(Derived.of(tank.part().isFitted()))

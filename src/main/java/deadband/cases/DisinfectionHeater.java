@@ -60,7 +60,8 @@ final class DisinfectionHeater {
 
   private Derived<Double> whole_L() {
     return Derived.of(setup.tank().volume_L())
-        .with(Derived.of(programme.mixesStore()).or(Derived.constant(true)), (whole, mixed) -> whole);
+        .with(
+            Derived.of(programme.mixesStore()).or(Derived.constant(true)), (whole, mixed) -> whole);
   }
 
   /** Power at the end of the heating, which is the power of the heater itself. */

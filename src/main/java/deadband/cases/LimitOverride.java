@@ -32,7 +32,13 @@ public record LimitOverride(
   /** What it sets in place of what, where, and who answers for it. */
   public String words() {
     Limits.Entry own = limit.entry();
-    return (own.name() + " " + decimal(own.value()) + " -> " + decimal(value) + " " + own.unit().printed())
+    return (own.name()
+                + " "
+                + decimal(own.value())
+                + " -> "
+                + decimal(value)
+                + " "
+                + own.unit().printed())
             .strip()
         + ", set in "
         + file

@@ -108,8 +108,7 @@ final class Observations {
     }
     Derived<Double> starts = Derived.of(told);
     Derived<Double> most =
-        Derived.of(pump.startsPerHour())
-            .or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
+        Derived.of(pump.startsPerHour()).or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
     inquiry
         .where(Derived.not(explained()))
         .given(starts, most)

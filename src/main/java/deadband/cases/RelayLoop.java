@@ -198,8 +198,7 @@ final class RelayLoop {
   /** Whether the start lies below what the diverter leaves to export before the heater begins. */
   Derived<Boolean> startsBeforeHeater() {
     Derived<Double> leastSeen =
-        Derived.sum(
-            Unit.KILOWATT, exportMargin_kW(), Derived.of(setup.diverter().minimum_kW()));
+        Derived.sum(Unit.KILOWATT, exportMargin_kW(), Derived.of(setup.diverter().minimum_kW()));
     return start_kW().with(leastSeen, (start, seen) -> start < seen);
   }
 

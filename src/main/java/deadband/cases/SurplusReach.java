@@ -59,8 +59,7 @@ final class SurplusReach {
     Derived<Double> battery =
         counted(Derived.of(setup.battery().part().isFitted()), Counts.BATTERY)
             .then(seen -> onTop(seen, Derived.of(setup.battery().power_kW())));
-    return Derived.sum(
-        Unit.KILOWATT, Derived.sum(Unit.KILOWATT, limit, heater), battery);
+    return Derived.sum(Unit.KILOWATT, Derived.sum(Unit.KILOWATT, limit, heater), battery);
   }
 
   private Derived<Boolean> counted(Derived<Boolean> fitted, Counts power) {

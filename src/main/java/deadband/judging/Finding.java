@@ -104,7 +104,8 @@ public record Finding(
         check,
         Consequence.QUERY,
         subject,
-        detail.withBasis(detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named),
+        detail.withBasis(
+            detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named),
         changes,
         proof,
         provenance,

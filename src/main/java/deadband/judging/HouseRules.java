@@ -83,7 +83,9 @@ public sealed interface HouseRules {
       return refused(
           Problem.of(named, Kind.EMPTY, "no file that ends in .drl", "one file or more"));
     }
-    return problems.isEmpty() ? HouseCompiler.compiled(named, sources, limit) : new Unreadable(problems);
+    return problems.isEmpty()
+        ? HouseCompiler.compiled(named, sources, limit)
+        : new Unreadable(problems);
   }
 
   private static void read(Path file, List<Source> sources, List<Problem> problems) {

@@ -90,8 +90,7 @@ public final class Judge {
     findings.addAll(onEntries.findings());
     return outcomes
         .and(onEntries)
-        .judgement(
-            Ranking.ranked(findings), open, days, limits.overrides(), book.edition(), asOf);
+        .judgement(Ranking.ranked(findings), open, days, limits.overrides(), book.edition(), asOf);
   }
 
   /** A hazard by the rule book stays, as a question, where a site let more of it pass. */

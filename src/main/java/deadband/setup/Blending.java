@@ -5,9 +5,15 @@ package deadband.setup;
 public record Blending(
     Part part,
     @Described("standard the valve is made to") Told<Valve> valve,
-    @Described(value = "greatest hot supply temperature, as on the valve or in its instructions", least = 30, most = 100)
+    @Described(
+            value = "greatest hot supply temperature, as on the valve or in its instructions",
+            least = 30,
+            most = 100)
         Told<Double> hotSupplyMax_C,
-    @Described(value = "least that the hot supply must lie above the mixed water", least = 0, most = 40,
+    @Described(
+            value = "least that the hot supply must lie above the mixed water",
+            least = 0,
+            most = 40,
             assumed = "10",
             because = "common practice, from memory")
         Told<Double> leastDifferential_K) {

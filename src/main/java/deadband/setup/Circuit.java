@@ -4,18 +4,26 @@ package deadband.setup;
 public record Circuit(
     Part part,
     @Described(value = "rating of the breaker", least = 1, most = 400) Told<Double> breaker_A,
-    @Described(value = "conductor size of the cable", least = 0.5, most = 400) Told<Double> cable_mm2,
+    @Described(value = "conductor size of the cable", least = 0.5, most = 400)
+        Told<Double> cable_mm2,
     @Described("reference method of installation") Told<Method> method,
     @Described("length of the cable") Told<Double> length_m,
     @Described("whether nothing else is on the circuit") Told<Boolean> ownCircuit,
-    @Described(value = "conductor size of the flexible cord", least = 0.2, most = 50) Told<Double> flex_mm2,
+    @Described(value = "conductor size of the flexible cord", least = 0.2, most = 50)
+        Told<Double> flex_mm2,
     @Described("whether the flexible cord is heat-resistant") Told<Boolean> flexHeatResistant,
     @Described("whether a second switch can feed the element around the diverter")
         Told<Boolean> secondSwitch,
     @Described("type of the residual-current device") Told<RcdType> rcdType,
-    @Described(value = "current the cable carries as installed, by the tables that hold there", least = 1, most = 1000)
+    @Described(
+            value = "current the cable carries as installed, by the tables that hold there",
+            least = 1,
+            most = 1000)
         Told<Double> cableRating_A,
-    @Described(value = "current the flexible cord carries, by the tables that hold there", least = 1, most = 200)
+    @Described(
+            value = "current the flexible cord carries, by the tables that hold there",
+            least = 1,
+            most = 200)
         Told<Double> flexRating_A) {
 
   /** Reference method of installation of a cable. */

@@ -7,5 +7,6 @@ public record Coil(
     @Described("surface of the coil") Told<Double> area_m2,
     @Described("lower end of the coil") Told<Double> bottom_mm,
     @Described("upper end of the coil") Told<Double> top_mm,
-    @Described(value = "non-self-resetting cut-out of the coil", least = 30, most = 110) Told<Double> cutOut_C,
+    @Described(value = "non-self-resetting cut-out of the coil", least = 30, most = 110)
+        Told<Double> cutOut_C,
     @Described("whether it has a non-self-resetting cut-out of its own") Told<Boolean> ownCutOut) {}

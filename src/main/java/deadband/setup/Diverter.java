@@ -7,12 +7,16 @@ import java.util.List;
 public record Diverter(
     Part part,
     @Described(value = "tank limit", least = 10, most = 100) Told<Double> limit_C,
-    @Described(value = "hysteresis of the tank limit", least = 0, most = 30) Told<Double> hysteresis_K,
+    @Described(value = "hysteresis of the tank limit", least = 0, most = 30)
+        Told<Double> hysteresis_K,
     @Described("on which side of the limit the hysteresis lies")
         Told<HysteresisLies> hysteresisLies,
     @Described(value = "least power it feeds", assumed = "0.15", because = "common practice")
         Told<Double> minimum_kW,
-    @Described(value = "export it leaves untouched", least = -20, most = 20,
+    @Described(
+            value = "export it leaves untouched",
+            least = -20,
+            most = 20,
             assumed = "0",
             because = "common practice")
         Told<Double> exportMargin_kW,
@@ -23,7 +27,8 @@ public record Diverter(
     @Described("free space its instructions ask for") Told<Double> clearanceNeeded_mm,
     @Described("whether a hot surface lies below it") Told<Boolean> hotSurfaceBelow,
     @Described(value = "warmest air around it", least = -40, most = 80) Told<Double> ambient_C,
-    @Described(value = "warmest air it is rated for", least = 0, most = 100) Told<Double> ambientMax_C,
+    @Described(value = "warmest air it is rated for", least = 0, most = 100)
+        Told<Double> ambientMax_C,
     @Described("its current-sensor inputs") Told<List<CurrentSensor>> currentSensors,
     @Described("the input that another device calls for the immersion heater through")
         DemandInput demandInput) {

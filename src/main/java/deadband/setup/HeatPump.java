@@ -11,8 +11,12 @@ public record HeatPump(
     @Described("least electrical input") Told<Double> minimumInput_kW,
     @Described("most electrical input while heating the tank") Told<Double> hotWaterInput_kW,
     @Described("heat it gives the tank") Told<Double> hotWaterOutput_kW,
-    @Described(value = "highest flow temperature the compressor reaches", least = 20, most = 100) Told<Double> maximumFlow_C,
-    @Described(value = "how far the flow must lie above the tank", least = 0, most = 40,
+    @Described(value = "highest flow temperature the compressor reaches", least = 20, most = 100)
+        Told<Double> maximumFlow_C,
+    @Described(
+            value = "how far the flow must lie above the tank",
+            least = 0,
+            most = 40,
             assumed = "5",
             because = "common practice, from memory")
         Told<Double> flowAboveTank_K,
@@ -28,7 +32,10 @@ public record HeatPump(
     @Described(value = "starts an hour its plate allows", least = 0, most = 60)
         Told<Double> startsPerHour,
     @Described("height of its tank sensor above the base") Told<Double> sensor_mm,
-    @Described(value = "tolerance of its tank sensor either way, where its data sheet states it", least = 0, most = 20)
+    @Described(
+            value = "tolerance of its tank sensor either way, where its data sheet states it",
+            least = 0,
+            most = 20)
         Told<Double> sensorTolerance_K,
     @Described("the everyday hot water programme") Programme everyday,
     @Described("the hot water programme on a surplus call") Programme surplus,

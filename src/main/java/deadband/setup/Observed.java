@@ -13,7 +13,8 @@ public record Observed(
             least = -1440,
             most = 1440)
         Told<Double> clockError_min,
-    @Described(value = "hottest water at a tap that is not blended", least = 0, most = 100) Told<Double> tap_C) {
+    @Described(value = "hottest water at a tap that is not blended", least = 0, most = 100)
+        Told<Double> tap_C) {
 
   /** The weather in which it was observed. */
   public enum Weather implements Choice {

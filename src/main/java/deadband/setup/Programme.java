@@ -5,8 +5,10 @@ import java.util.List;
 /** A temperature programme: heats from start to stop. */
 public record Programme(
     Part part,
-    @Described(value = "tank temperature at which it starts", least = 0, most = 100) Told<Double> start_C,
-    @Described(value = "tank temperature at which it stops", least = 0, most = 100) Told<Double> stop_C,
+    @Described(value = "tank temperature at which it starts", least = 0, most = 100)
+        Told<Double> start_C,
+    @Described(value = "tank temperature at which it stops", least = 0, most = 100)
+        Told<Double> stop_C,
     @Described("times of day at which it may not start") Told<List<ClockWindow>> blocked,
     @Described("whether it runs") Told<Boolean> enabled,
     @Described("times of day at which its clock starts it, where it has one")

@@ -5,7 +5,10 @@ public record Supply(
     Part part,
     @Described(value = "number of phases", least = 1, most = 3, whole = true) Told<Double> phases,
     @Described("how the billing meter counts the phases") Told<Billing> billing,
-    @Described(value = "voltage between phase and neutral", least = 90, most = 280,
+    @Described(
+            value = "voltage between phase and neutral",
+            least = 90,
+            most = 280,
             assumed = "230",
             because = "nominal voltage, declared in GB by SI 1994/3021")
         Told<Double> voltage_V,

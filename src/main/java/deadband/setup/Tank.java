@@ -10,7 +10,10 @@ public record Tank(
     @Described("height of the water inside") Told<Double> height_mm,
     @Described("standing loss in 24 h") Told<Double> loss_kWh_per_day,
     @Described("whether it is unvented") Told<Boolean> unvented,
-    @Described(value = "opening temperature of the temperature and pressure relief valve", least = 40, most = 110)
+    @Described(
+            value = "opening temperature of the temperature and pressure relief valve",
+            least = 40,
+            most = 110)
         Told<Double> relief_C,
     @Described("whether a secondary circulation runs") Told<Boolean> circulation,
     @Described("the coil the heat pump heats through") Coil coil,

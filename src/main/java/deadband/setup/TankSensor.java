@@ -7,7 +7,8 @@ public record TankSensor(
     @Described("sensing element") Told<Element> element,
     @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
         Told<ToleranceClass> toleranceClass,
-    @Described(value = "tolerance either way, where its data sheet states it", least = 0, most = 20) Told<Double> tolerance_K,
+    @Described(value = "tolerance either way, where its data sheet states it", least = 0, most = 20)
+        Told<Double> tolerance_K,
     @Described("height above the base of the tank") Told<Double> height_mm,
     @Described("whether it sits in a pocket") Told<Boolean> inPocket,
     @Described("resistance measured at its ends") Told<Double> measured_ohm,

@@ -147,7 +147,8 @@ class EveryValueTest {
   @ParameterizedTest
   @ValueSource(strings = {"2101-01-01", "1999-12-31", "9999-12-31", "2026-02-30", "31.5.2026"})
   void datesThatNobodySigns(String date) {
-    String text = "{ \"accepted\": [ { \"check\": \"no-cloud-delay\", \"on\": \"" + date + "\" } ] }";
+    String text =
+        "{ \"accepted\": [ { \"check\": \"no-cloud-delay\", \"on\": \"" + date + "\" } ] }";
     SetupReading.Unreadable reading = (SetupReading.Unreadable) SetupReading.ofText("home", text);
 
     assertThat(reading.problems()).extracting(Problem::kind).containsExactly(Kind.NOT_A_DATE);
@@ -201,8 +202,7 @@ class EveryValueTest {
     Node node = document.find(at).orElseThrow();
     FieldKind kind = kind(at);
     if (kind instanceof FieldKind.Num number) {
-      return DoubleStream.of(
-number.least(), number.most(), 0)
+      return DoubleStream.of(number.least(), number.most(), 0)
           .filter(number::admits)
           .distinct()
           .boxed()

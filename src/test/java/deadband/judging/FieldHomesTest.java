@@ -182,11 +182,13 @@ class FieldHomesTest {
   /** Legal or nearly legal values: judged, and a proposal made, or refused with a clear message. */
   @ParameterizedTest
   @CsvSource({
-    "crash/limit_C-101", "crash/hysteresis_K-100", "crash/rated_A-0", "crash/propose-volume-1"
+    "crash/limit_C-101",
+    "crash/hysteresis_K-100",
+    "crash/rated_A-0",
+    "crash/propose-volume-1"
   })
   void noValueEndsInAFault(String home) {
-    SetupReading reading =
-        SetupReading.ofText(home, Setups.text(folder().resolve(home + ".json")));
+    SetupReading reading = SetupReading.ofText(home, Setups.text(folder().resolve(home + ".json")));
     if (reading instanceof SetupReading.Unreadable unreadable) {
       assertThat(ProblemText.of(unreadable.problems(), 100)).contains(" ");
       return;
@@ -232,8 +234,12 @@ class FieldHomesTest {
     SetupReading.Read read = read("remedy/small-tank");
     List<Judgement> changed =
         Setups.judge(read).findings().stream()
-            .map(finding -> Setups.JUDGE.glance(
-                Change.all(finding.changes(), read.setup()), Limits.standard(), Setups.AS_OF))
+            .map(
+                finding ->
+                    Setups.JUDGE.glance(
+                        Change.all(finding.changes(), read.setup()),
+                        Limits.standard(),
+                        Setups.AS_OF))
             .toList();
 
     assertThat(changed).isNotEmpty();

@@ -207,9 +207,11 @@ class HouseRulesTest {
       })
   void noRuleSilencesABuiltInCheckOrFindsInItsName(String deed) throws IOException {
     String wide =
-        example().replace("\nwhen\n", "\n    salience 1000\nwhen\n")
+        example()
+            .replace("\nwhen\n", "\n    salience 1000\nwhen\n")
             .replace("width_kW <= draw_kW + 0.5", "width_kW <= draw_kW + 99");
-    RuleBook book = book(wide.replace("found( kcontext, $gap );", deed + " found( kcontext, $gap );"));
+    RuleBook book =
+        book(wide.replace("found( kcontext, $gap );", deed + " found( kcontext, $gap );"));
     String sample = "faulty/stop-a-whisker-under-start.json";
     List<Finding.Key> builtIn =
         judged(RuleBook.builtIn(), sample).findings().stream().map(Finding::key).toList();

@@ -146,8 +146,7 @@ class LimitOverrideTest {
     double own = limit.entry().value();
     return switch (limit.weaker()) {
       case ABOVE -> Limits.with(List.of(override(limit, 0.9 * own)));
-      case BELOW ->
-          Limits.with(List.of(override(limit, Math.min(own < 1 ? 1 : 100, 1.1 * own))));
+      case BELOW -> Limits.with(List.of(override(limit, Math.min(own < 1 ? 1 : 100, 1.1 * own))));
       case NOWHERE -> Limits.standard();
     };
   }
@@ -157,7 +156,9 @@ class LimitOverrideTest {
     judgement.findings().stream()
         .filter(finding -> finding.check().consequence() == Consequence.HAZARD)
         .forEach(
-            finding -> hazards.add(Pointer.root().child(finding.check().name()).append(finding.subject())));
+            finding ->
+                hazards.add(
+                    Pointer.root().child(finding.check().name()).append(finding.subject())));
     return hazards;
   }
 
@@ -172,8 +173,7 @@ class LimitOverrideTest {
             """);
 
     assertThat(of(judgement, "accepted-nothing-found").get(0).detail().basis())
-        .isEqualTo(
-            "there is no check sensor-facing-uncheked; nearest: sensor-facing-unchecked");
+        .isEqualTo("there is no check sensor-facing-uncheked; nearest: sensor-facing-unchecked");
     assertThat(of(judgement, "sensor-facing-unchecked").get(0).isOpen()).isTrue();
   }
 
@@ -182,7 +182,9 @@ class LimitOverrideTest {
     String whole = "\"reason\": \"seen\", \"by\": \"site engineer\", \"on\": \"2026-05-01\"";
     assertThat(isOpen(whole)).isFalse();
     for (String part : whole.split(", ")) {
-      assertThat(isOpen(whole.replace(part, "").replaceAll("^, |, ,|, $", ",").replaceAll("^,|,$", "")))
+      assertThat(
+              isOpen(
+                  whole.replace(part, "").replaceAll("^, |, ,|, $", ",").replaceAll("^,|,$", "")))
           .as("without " + part)
           .isTrue();
     }

@@ -472,7 +472,10 @@ class LauncherTest {
         deadband = Unpacked.into(folder, library + gone);
         Path jar;
         try (var jars = Files.list(deadband.libFolder())) {
-          jar = jars.filter(at -> at.getFileName().toString().startsWith(library)).findFirst().orElseThrow();
+          jar =
+              jars.filter(at -> at.getFileName().toString().startsWith(library))
+                  .findFirst()
+                  .orElseThrow();
         }
         if (gone) {
           Files.delete(jar);
@@ -482,7 +485,10 @@ class LauncherTest {
         Result result = check(withoutArchive());
 
         assertThat(result.exit()).as(library).isEqualTo(70);
-        assertThat(result.err()).as(library).contains("unpack the whole folder again").hasLineCount(1);
+        assertThat(result.err())
+            .as(library)
+            .contains("unpack the whole folder again")
+            .hasLineCount(1);
       }
     }
   }
@@ -491,7 +497,8 @@ class LauncherTest {
   void aFullStandardOutputIsNoSuccess() {
     for (String to : List.of(">/dev/full", ">&-")) {
       List<String> words =
-          new ArrayList<>(List.of("sh", "-c", "\"$@\" " + to, "sh", deadband.launcher().toString()));
+          new ArrayList<>(
+              List.of("sh", "-c", "\"$@\" " + to, "sh", deadband.launcher().toString()));
       words.add("checks");
       Result result = deadband.execute(withoutArchive(), words);
 

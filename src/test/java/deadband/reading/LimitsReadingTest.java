@@ -51,7 +51,8 @@ class LimitsReadingTest {
       return;
     }
     for (String unsigned :
-        List.of("", ", \"reason\": \"r\"", ", \"by\": \"b\"", ", \"reason\": \" \", \"by\": \"b\"")) {
+        List.of(
+            "", ", \"reason\": \"r\"", ", \"by\": \"b\"", ", \"reason\": \" \", \"by\": \"b\"")) {
       assertThat(problems("{ \"" + name + "\": { \"value\": " + weak + unsigned + " } }"))
           .extracting(Problem::kind)
           .containsExactly(Kind.LIMIT_LOOSENED);
@@ -75,7 +76,8 @@ class LimitsReadingTest {
     assertThat(loosened.place().orElseThrow().line()).isEqualTo(2);
     assertThat(loosened.found()).isEqualTo("60");
     assertThat(loosened.right())
-        .isEqualTo("at most 44 °C, or { \"value\": 60, \"reason\": why, \"by\": who answers for it }");
+        .isEqualTo(
+            "at most 44 °C, or { \"value\": 60, \"reason\": why, \"by\": who answers for it }");
   }
 
   @ParameterizedTest
