@@ -158,7 +158,7 @@ public record Problem(
     STEP_IRREGULAR("This time is off the step of the others"),
     STEP_UNFIT("The step of the times cannot be used"),
     NOT_FITTING("This does not go with the rest"),
-    LIMIT_LOOSENED("A limit that guards against a hazard is loosened without reason and name"),
+    LIMIT_LOOSENED("A hazard limit is loosened without reason and name"),
     NOT_A_RULE("The rule compiler does not take this"),
     RULE_UNFIT("This house rule cannot be used as it stands"),
     RULES_TOO_SLOW("The rule compiler did not come to an end"),

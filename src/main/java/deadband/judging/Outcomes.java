@@ -192,7 +192,8 @@ final class Outcomes {
   }
 
   /**
-   * These outcomes, and as a query every hazard that is found by the rule book's limits alone.
+   * These outcomes, and what the rule book's limits alone make of the hazards: what they find, as a
+   * query, and what they cannot judge.
    *
    * @param strict the outcomes by the rule book's limits
    * @param weakened what lets more of a hazard pass here
@@ -200,21 +201,30 @@ final class Outcomes {
   Outcomes keeping(Outcomes strict, List<LimitOverride> weakened) {
     Outcomes both = new Outcomes();
     byCheck.forEach(
-        (check, outcomes) -> {
-          List<Outcome> kept = new ArrayList<>(outcomes);
-          if (check.consequence() == Consequence.HAZARD) {
-            of(strict.byCheck.getOrDefault(check, List.of()), Outcome.Found.class).stream()
-                .map(Outcome.Found::finding)
-                .filter(finding -> outcomes.stream().noneMatch(each -> finds(each, finding)))
-                .forEach(
-                    finding -> {
-                      kept.removeIf(outcome -> concerns(outcome, finding.subject()));
-                      kept.add(new Outcome.Found(finding.passedBy(weakened)));
-                    });
-          }
-          both.byCheck.put(check, List.copyOf(kept));
+        (check, here) -> {
+          boolean hazard = check.consequence() == Consequence.HAZARD;
+          List<Outcome> there = hazard ? strict.byCheck.getOrDefault(check, List.of()) : List.of();
+          both.byCheck.put(check, keeping(here, there, weakened));
         });
     return both;
+  }
+
+  private static List<Outcome> keeping(
+      List<Outcome> here, List<Outcome> there, List<LimitOverride> weakened) {
+    List<Outcome> kept = new ArrayList<>(here);
+    for (Outcome.Found found : of(there, Outcome.Found.class)) {
+      Finding finding = found.finding();
+      if (here.stream().noneMatch(outcome -> finds(outcome, finding))) {
+        kept.removeIf(outcome -> concerns(outcome, finding.subject()));
+        kept.add(new Outcome.Found(finding.passedBy(weakened)));
+      }
+    }
+    for (Outcome.Open open : of(there, Outcome.Open.class)) {
+      if (kept.stream().noneMatch(outcome -> concerns(outcome, open.subject()))) {
+        kept.add(open);
+      }
+    }
+    return List.copyOf(kept);
   }
 
   private static boolean finds(Outcome outcome, Finding finding) {

@@ -73,6 +73,21 @@ class LimitOverrideTest {
     assertThat(looser.clear()).extracting(Check::name).doesNotContain(CHECK);
   }
 
+  /** Whether the heater has a circuit of its own is asked for above 15 L, and stays asked for. */
+  @Test
+  void aHazardThatCouldNotBeJudgedStaysOpenUnderALooserLimit() {
+    Path good = Path.of("sample-configs/good/mill-cottage.json");
+    String text = Setups.text(good).replace("\"ownCircuit\": true,", "");
+    Setup untold = Setups.read(good.toString(), text).setup();
+    Limits looser = Limits.with(List.of(override(Limit.OWN_CIRCUIT_ABOVE, 1000)));
+
+    for (Limits limits : List.of(Limits.standard(), looser)) {
+      assertThat(JUDGE.glance(untold, limits, Setups.AS_OF).notJudged())
+          .extracting(open -> open.check().name())
+          .contains("shared-circuit");
+    }
+  }
+
   @Test
   void aTighterLimitFindsMoreAndNothingBecomesAQuery() {
     Path good = Path.of("sample-configs/good/mill-cottage.json");
