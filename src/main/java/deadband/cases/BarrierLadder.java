@@ -170,7 +170,7 @@ final class BarrierLadder {
     Rung relief = reliefOrBoiling();
     pair(cutOut, relief)
         .fitted(fitted)
-        .where(arises, Derived.not(reliefIsEarly()))
+        .where(arises)
         .makes(because -> fact(because, cutOut, relief, List.of()));
   }
 
@@ -187,13 +187,6 @@ final class BarrierLadder {
   /** Whether there is a relief valve: told of it, or the store is unvented. */
   private Derived<Boolean> relieved() {
     return Derived.of(tank.relief_C()).map(told -> true).or(Derived.of(tank.unvented()));
-  }
-
-  /** A relief valve that opens too early is a finding of its own. */
-  private Derived<Boolean> reliefIsEarly() {
-    return relieved().is(is -> !is)
-        ? relieved()
-        : Derived.of(tank.relief_C()).map(relief_C -> relief_C < reliefLeast_C());
   }
 
   private double reliefLeast_C() {

@@ -24,6 +24,11 @@ public record Bound(Measure measure, String name, String source, String known, b
     return of(quantity, value, limit, limit.unit());
   }
 
+  /** The same limit where it is a recommendation: exceeding it is a question. */
+  Bound advised() {
+    return new Bound(measure, name, source, known, false);
+  }
+
   /** A limit out of the table that is a share, shown in per cent. */
   public static Bound share(String quantity, Limits.Entry limit) {
     return new Bound(
@@ -44,10 +49,9 @@ public record Bound(Measure measure, String name, String source, String known, b
         limit.isFirm());
   }
 
-  /** A limit that a document sets; firm unless it is known from memory or common practice alone. */
+  /** A limit that a document sets; firm where {@link Known#isFirm} says so. */
   public static Bound sourced(Measure measure, String name, String source, Known known) {
-    boolean firm = known != Known.MEMORY && known != Known.COMMON_PRACTICE;
-    return new Bound(measure, name, source, known.words(), firm);
+    return new Bound(measure, name, source, known.words(), known.isFirm());
   }
 
   /** A limit that the setup itself tells. */

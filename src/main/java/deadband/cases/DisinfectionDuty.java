@@ -36,7 +36,8 @@ final class DisinfectionDuty {
    * Whether the everyday programme lets the store fall below the temperature that needs no cycle.
    */
   Derived<Boolean> restsCool() {
-    double kept_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
+    double hot_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
+    double kept_C = cycle().isKnown() ? cycle().get().keptHot_C(hot_C) : hot_C;
     return Derived.of(setup.heatPump().everyday().start_C()).map(start -> start < kept_C);
   }
 

@@ -2,8 +2,8 @@ package deadband.cases;
 
 import static deadband.trade.Known.COMMON_PRACTICE;
 import static deadband.trade.Known.DERIVED;
-import static deadband.trade.Known.MEMORY;
 import static deadband.trade.Known.READ;
+import static deadband.trade.Known.SECOND_HAND;
 
 import deadband.setup.Unit;
 import deadband.trade.Blending;
@@ -25,10 +25,10 @@ import java.util.Optional;
 public enum Limit {
   DISINFECTION_TEMPERATURE(
       "disinfectionTemperature_C",
-      60,
+      Hygiene.STORE_C.value(),
       "temperature that stored hot water must reach for disinfection",
       "UK HSE, hot and cold water systems (HSG274 Part 2, 2014); WHO 2007",
-      READ,
+      Hygiene.STORE_C.known(),
       Weaker.BELOW),
   IMPORT_SHARE_OF_DRAW(
       "importShareOfDraw",
@@ -80,6 +80,11 @@ public enum Limit {
   OUTLET_SHOWER("outletShower_C", Scald.Outlet.SHOWER),
   OUTLET_BASIN("outletBasin_C", Scald.Outlet.BASIN),
   OUTLET_BIDET("outletBidet_C", Scald.Outlet.BIDET),
+  OUTLET_NEW_BATH_GB("outletNewBathGB_C", Scald.NEW_DWELLING_BATH_C, Weaker.ABOVE),
+  OUTLET_AU("outletAU_C", Scald.AUSTRALIA_C, Weaker.ABOVE),
+  OUTLET_NZ("outletNZ_C", Scald.NEW_ZEALAND_C, Weaker.ABOVE),
+  OUTLET_FR("outletFR_C", Scald.FRANCE_C, Weaker.ABOVE),
+  OUTLET_VULNERABLE_BODY("outletVulnerableBody_C", Scald.VULNERABLE_C, Weaker.ABOVE),
   OUTLET_VULNERABLE(
       "outletVulnerable_C",
       Scald.VULNERABLE_C.value(),
@@ -93,8 +98,8 @@ public enum Limit {
       "reliefClassA_C",
       SafetyChain.ReliefClass.A.opens_C().least(),
       "lowest opening temperature of a class A temperature and pressure relief valve",
-      "prEN 1490, abstract",
-      READ,
+      "prEN 1490:2025, abstract",
+      SafetyChain.ReliefClass.KNOWN,
       Weaker.BELOW),
   GROWTH_BAND_TOP("growthBandTop_C", Hygiene.GROWTH_TO_C, Weaker.BELOW),
   STARTS_PER_HOUR("startsPerHour", CompressorTimes.STARTS_PER_HOUR),
@@ -147,8 +152,8 @@ public enum Limit {
       "circulationRuns_min",
       960,
       "time a day that a secondary circulation runs where it rests eight hours",
-      "DVGW W 551, the longest rest it lets",
-      MEMORY),
+      "DVGW W 551, which lets it rest 8 h of 24",
+      SECOND_HAND),
   TREATED_SHARE_OF_WHOLE(
       "treatedShareOfWhole",
       0.90,
@@ -244,7 +249,7 @@ public enum Limit {
         name,
         outlet.most_C(),
         "hottest mixed water at that outlet",
-        "UK TMV2 and TMV3 schemes",
+        "UK TMV2 and TMV3 schemes, a recommendation",
         READ,
         Weaker.ABOVE);
   }

@@ -57,6 +57,11 @@ public final class Limits {
     return Objects.requireNonNull(entries.get(limit));
   }
 
+  /** Whether the site set this limit for itself. */
+  public boolean isOwn(Limit limit) {
+    return !of(limit).equals(limit.entry());
+  }
+
   public double value(Limit limit) {
     return of(limit).value();
   }
@@ -78,7 +83,7 @@ public final class Limits {
 
     /** Whether a hazard may rest on it. */
     public boolean isFirm() {
-      return known != Known.MEMORY && known != Known.COMMON_PRACTICE;
+      return known.isFirm();
     }
 
     /** The same limit at a value that a site sets, on its own authority. */

@@ -19,8 +19,13 @@ import java.util.stream.Collectors;
 /** The relay, the heat pump it calls, and the heat pump's helpers as the day run takes them. */
 final class ModelledHeatPump {
 
-  /** Air at which a heat pump's plate is read [°C]: EN 14511, from memory. */
+  /** Flow at which a heat pump's plate states what it gives and takes [°C]: EN 14511, memory. */
+  private static final double PLATE_FLOW_C = 55;
+
+  /** Air and brine at which it does [°C]: A7, B0, from memory; for ground water that of the day. */
   private static final double PLATE_AIR_C = 7;
+
+  private static final double PLATE_BRINE_C = 0;
 
   /** A compressor that is told no limit reaches so far above its highest programme [K]. */
   private static final double OUT_OF_THE_WAY_K = 10;
@@ -124,17 +129,18 @@ final class ModelledHeatPump {
         parts.with(DayModel.above(0, Derived.of(pump.hotWaterInput_kW()), pump.hotWaterInput_kW()));
     var least_kW = parts.with(leastInput_kW(most_kW));
     var reach_C = parts.with(reach_C(stop_C, flow_K));
-    var copAtTop = parts.into(() -> copAtTop(fit.get(), stop_C.get() + flow_K.get()));
+    var full_C = parts.into(() -> Math.min(stop_C.get(), PLATE_FLOW_C - flow_K.get()));
+    var plateCop = parts.into(() -> plateCop(fit.get(), full_C.get() + flow_K.get()));
     var output_kW =
-        parts.with(DayModel.above(0, output_kW(most_kW, copAtTop), pump.hotWaterOutput_kW()));
+        parts.with(DayModel.above(0, output_kW(most_kW, plateCop), pump.hotWaterOutput_kW()));
     return parts.into(
         () ->
             new Performance.Spec(
                 fit.get(),
-                output_kW.get() / most_kW.get() / copAtTop.get(),
+                HeatPumpCop.fieldFactor(output_kW.get() / most_kW.get(), plateCop.get()),
                 Math.min(least_kW.get(), most_kW.get()),
                 most_kW.get(),
-                stop_C.get(),
+                full_C.get(),
                 reach_C.get(),
                 flow_K.get()));
   }
@@ -159,19 +165,16 @@ final class ModelledHeatPump {
                             pump.maximumFlow_C().pointer(), flow, "taken to reach its programme")));
   }
 
-  private Derived<Double> output_kW(Derived<Double> most_kW, Derived<Double> copAtTop) {
+  /** Entered or assumed, it is taken for what a test bench says: the field gets less of it. */
+  private Derived<Double> output_kW(Derived<Double> most_kW, Derived<Double> plateCop) {
     return Derived.of(pump.hotWaterOutput_kW())
         .or(
             most_kW
-                .with(
-                    copAtTop,
-                    (most, cop) -> Math.round(10 * most * HeatPumpCop.inTheField(cop)) / 10.0)
+                .with(plateCop, (most, cop) -> Math.round(10 * most * cop) / 10.0)
                 .then(
                     heat ->
                         Derived.assumed(
-                            pump.hotWaterOutput_kW().pointer(),
-                            heat,
-                            "Ruhnau et al. 2019, in the field")));
+                            pump.hotWaterOutput_kW().pointer(), heat, "Ruhnau et al. 2019")));
   }
 
   private static HeatPumpCop.Fit fit(Source source) {
@@ -182,10 +185,14 @@ final class ModelledHeatPump {
     };
   }
 
-  private static double copAtTop(HeatPumpCop.Fit fit, double flow_C) {
-    double source_C =
-        fit == HeatPumpCop.Fit.RUHNAU_AIR ? PLATE_AIR_C : HeatPumpCop.GROUND_C.value();
-    return fit.copClamped(flow_C - source_C);
+  private static double plateCop(HeatPumpCop.Fit fit, double flow_C) {
+    return fit.copClamped(
+        flow_C
+            - switch (fit) {
+              case RUHNAU_AIR, STAFFELL_AIR -> PLATE_AIR_C;
+              case RUHNAU_GROUND, STAFFELL_GROUND -> PLATE_BRINE_C;
+              case RUHNAU_WATER -> HeatPumpCop.brine_C();
+            });
   }
 
   Derived<BackupHeater.Spec> backup() {

@@ -3,6 +3,7 @@ package deadband.cases;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
+import deadband.document.Pointer;
 import deadband.setup.Change;
 import deadband.setup.Outlet;
 import deadband.setup.Outlet.Kind;
@@ -91,46 +92,50 @@ final class OutletLadder {
   }
 
   private void mixed(Outlet outlet) {
-    Derived<Optional<Limit>> most = Derived.of(outlet.at()).map(OutletLadder::mostMixed);
     Derived<Double> mixed = Derived.of(outlet.mixed_C());
+    Derived<Optional<OutletCeiling>> most =
+        Derived.of(outlet.at())
+            .with(mixed, (kind, mixed_C) -> OutletCeiling.of(kind, mixed_C, setup, limits));
     cases
         .into(MixedOutlet.class, outlet.part().pointer())
-        .where(isBlended(outlet), most.map(Optional::isPresent))
+        .where(
+            isBlended(outlet),
+            Derived.of(outlet.at()).map(kind -> OutletCeiling.recommended(kind).isPresent()))
         .given(mixed, most)
+        .clearOnlyWith(vulnerableIfItMatters(outlet))
         .makes(
             because -> {
-              Limit limit = most.get().orElseThrow();
+              OutletCeiling ceiling = most.get().orElseThrow();
               return new MixedOutlet(
-                  because.explained(() -> setTooHot(outlet, limit)),
+                  because.explained(() -> setTooHot(outlet, ceiling)),
                   mixed.get(),
-                  limits.value(limit));
+                  ceiling.limit().value());
             });
   }
 
-  private Detail setTooHot(Outlet outlet, Limit most) {
+  /** Water that only vulnerable people must not have on the whole body. */
+  private List<Pointer> vulnerableIfItMatters(Outlet outlet) {
+    double most_C = limits.value(Limit.OUTLET_VULNERABLE_BODY);
+    boolean matters =
+        Derived.of(outlet.at()).is(OutletCeiling::coversBody)
+            && Derived.of(outlet.mixed_C()).is(mixed_C -> mixed_C > most_C);
+    return matters ? Derived.of(setup.site().vulnerableOccupants()).provenance().missing() : List.of();
+  }
+
+  private Detail setTooHot(Outlet outlet, OutletCeiling most) {
     double mixed_C = Derived.of(outlet.mixed_C()).get();
-    double most_C = limits.value(most);
+    double most_C = most.limit().value();
+    double lowest_C = OutletCeiling.lowest_C(Derived.of(outlet.at()).get(), setup, limits);
     return Detail.at(outlet.mixed_C())
         .observed(Measure.of("mixed temperature", mixed_C, CELSIUS))
-        .limit(Bound.of("most at that outlet", most_C, limits.of(most)))
+        .limit(most.bound())
         .size(KELVIN.round(mixed_C - most_C))
         .evidence(TankTop.timeToBurn(mixed_C).stream().toArray(Measure[]::new))
-        .cure(Change.of(outlet.mixed_C(), Dial.down_C(most_C)))
+        .cure(Change.of(outlet.mixed_C(), Dial.down_C(lowest_C)))
         .done();
   }
 
-  /** What a mixing valve there may give; a kitchen tap has no stated maximum. */
-  private static Optional<Limit> mostMixed(Kind kind) {
-    return switch (kind) {
-      case BATH -> Optional.of(Limit.OUTLET_BATH);
-      case SHOWER -> Optional.of(Limit.OUTLET_SHOWER);
-      case BASIN -> Optional.of(Limit.OUTLET_BASIN);
-      case BIDET -> Optional.of(Limit.OUTLET_BIDET);
-      case KITCHEN, OTHER -> Optional.empty();
-    };
-  }
-
   private static Limit mostOpen(Kind kind) {
-    return mostMixed(kind).orElse(Limit.OUTLET_VULNERABLE);
+    return OutletCeiling.recommended(kind).orElse(Limit.OUTLET_VULNERABLE);
   }
 }

@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** Whether a heat source of an unvented store has a cut-out of its own. */
+/** Whether a heat source of the store has a cut-out of its own. */
 public record SourceCutOut(Matter matter, boolean present) implements Case {}

@@ -10,8 +10,8 @@ import deadband.trade.Known;
 import deadband.trade.SafetyChain;
 
 /**
- * Cases about the non-self-resetting cut-out of each heat source: an immersion heater needs one in
- * any store, a coil in an unvented one.
+ * Cases about the cut-out of each heat source. It must be reset by hand on an immersion heater, and
+ * on the coil of an unvented store; on the coil of an open store it may reset itself.
  */
 final class SourceCutOuts {
 
@@ -39,7 +39,8 @@ final class SourceCutOuts {
         .makes(
             because ->
                 new SourceCutOut(
-                    because.explained(() -> lacking(element.ownCutOut())), present.get()));
+                    because.explained(() -> lacking(element.ownCutOut(), elementBound())),
+                    present.get()));
   }
 
   private void coil() {
@@ -48,12 +49,26 @@ final class SourceCutOuts {
     cases
         .into(SourceCutOut.class, coil.ownCutOut().pointer())
         .fitted(Derived.of(coil.part().isFitted()), Derived.of(setup.heatPump().part().isFitted()))
-        .where(Derived.of(setup.tank().unvented()))
-        .given(present)
+        .given(present, Derived.of(setup.tank().unvented()))
         .makes(
             because ->
                 new SourceCutOut(
-                    because.explained(() -> lacking(coil.ownCutOut())), present.get()));
+                    because.explained(() -> lacking(coil.ownCutOut(), coilBound())),
+                    present.get()));
+  }
+
+  private Bound coilBound() {
+    return setup.tank().unvented().says(true) ? devices() : coilOfAnOpenStore();
+  }
+
+  /** Asked for, but it may be one that resets itself, or stand in the heat pump: a question. */
+  private static Bound coilOfAnOpenStore() {
+    return Bound.sourced(
+            Measure.of("cut-out of each indirect heat source", 1, Unit.NONE),
+            "cut-out",
+            "Approved Document G 3.13a",
+            Known.SECOND_HAND)
+        .advised();
   }
 
   /** A temperature at which a cut-out acts says that there is one. */
@@ -61,20 +76,24 @@ final class SourceCutOuts {
     return own.isTold() ? Derived.of(own) : Derived.of(cutOut_C).map(acts -> true);
   }
 
-  private Detail lacking(Told<Boolean> own) {
-    return Detail.at(own, setup.tank().unvented()).limit(devices()).done();
+  private Detail lacking(Told<Boolean> own, Bound bound) {
+    return Detail.at(own, setup.tank().unvented()).limit(bound).done();
+  }
+
+  private Bound devices() {
+    Figure devices = SafetyChain.INDEPENDENT_DEVICES;
+    return BritishText.bound(
+        setup,
+        Measure.of(devices.what(), devices.value(), Unit.NONE),
+        "cut-out",
+        devices.source(),
+        devices.known());
   }
 
   /** Regulation asks for it in an unvented store; for an open one it is remembered. */
-  private Bound devices() {
-    Figure devices = SafetyChain.INDEPENDENT_DEVICES;
+  private Bound elementBound() {
     return setup.tank().unvented().says(true)
-        ? BritishText.bound(
-            setup,
-            Measure.of(devices.what(), devices.value(), Unit.NONE),
-            "cut-out",
-            devices.source(),
-            devices.known())
+        ? devices()
         : Bound.sourced(
             Measure.of("cut-out of an immersion heater", 1, Unit.NONE),
             "cut-out",

@@ -6,8 +6,8 @@ import deadband.trade.HeatPumpCop;
 /**
  * What the compressor draws and gives at a tank temperature.
  *
- * <p>Toward the stop of the surplus programme the draw rises as {@link HeatPumpCop.Fit#inputAt_kW}
- * says. As the flow nears its limit the coil passes on less ({@link CompressorReach#outputShare})
+ * <p>Toward the stop, or the flow its plate speaks of where that is lower, the power input rises as
+ * {@link HeatPumpCop.Fit#inputAt_kW} says; above that flow it stays and the heat falls. As the flow nears its limit the coil passes on less ({@link CompressorReach#outputShare})
  * and the compressor turns down with it; where it would have to go below its least draw it has
  * reached its limit. The COP is that of the fit at the flow temperature, times a factor, and is
  * held at the ends of the fit's range.
@@ -31,8 +31,8 @@ public final class Performance {
    * @param fit published COP fit
    * @param factor this machine's COP over the fit's, positive
    * @param minimumInput_kW the least it draws [kW]
-   * @param hotWaterInput_kW the most it draws, at the top of the surplus programme [kW]; 0 for none
-   * @param stop_C top of the surplus programme [°C]
+   * @param hotWaterInput_kW the most it draws, from {@code stop_C} up [kW]; 0 for none
+   * @param stop_C tank temperature at which it comes to draw that [°C]
    * @param maximumFlow_C highest flow temperature the compressor reaches [°C]
    * @param flowAboveTank_K how far the flow lies above the tank at full output [K], positive
    */

@@ -28,7 +28,7 @@ public record Surroundings(SolarArray array, Household household, Source source)
   public enum Source {
     /** Outdoor air: the European average climate, month by month. */
     AIR,
-    /** Ground or ground water: the same all year. */
+    /** Brine, or ground water behind its heat exchanger: the same all year. */
     GROUND
   }
 
@@ -82,6 +82,6 @@ public record Surroundings(SolarArray array, Household household, Source source)
   }
 
   private double source_C(int month) {
-    return source == Source.AIR ? AverageClimate.outdoor_C(month) : HeatPumpCop.GROUND_C.value();
+    return source == Source.AIR ? AverageClimate.outdoor_C(month) : HeatPumpCop.brine_C();
   }
 }

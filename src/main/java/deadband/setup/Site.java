@@ -7,6 +7,7 @@ public record Site(
     @Described("country, ISO 3166-1 alpha-2") Told<CountryCode> country,
     @Described("whether young children, old or ill people use the hot water")
         Told<Boolean> vulnerableOccupants,
+    @Described("whether the dwelling is new, or new by change of use") Told<Boolean> newDwelling,
     @Described("disinfection cycle it is held to, where that is not its country's")
         Told<DisinfectionCycle> disinfectionCycle) {
 

@@ -47,7 +47,7 @@ public final class BufferVolume {
   }
 
   /**
-   * Starts an hour of a source against a steady load, n = 60/(t_run + t_off), where the load alone
+   * Starts an hour of a source against a steady load, f = 60/(t_run + t_off), where the load alone
    * empties the swing while the source rests, t_off = V·ρ·c·ΔT/q_load. Most, Q_source/(4·V·ρ·c·ΔT),
    * at a load of half the output.
    *

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 
 /**
  * Current-carrying capacity of the cables an immersion heater is wired in, by size and installation
- * method, with the factors that reduce it.
+ * method, and of its flexible cord.
  *
  * <p>Flat twin and earth, 70 °C PVC, at 30 °C ambient: BS 7671 Table 4D5, volt drop from Appendix
  * 4. Second-hand or from memory as marked. It informs; a licensed electrician with the book
@@ -122,88 +122,57 @@ public final class CableRating {
     }
   }
 
-  private static final double[] AMBIENT_C = {25, 30, 35, 40, 45, 50};
-  private static final double[] AMBIENT_FACTOR = {1.03, 1.00, 0.94, 0.87, 0.79, 0.71};
-
-  /** Ambient temperatures the factors are known for; below, the first still holds. */
-  private static final ValidRange AMBIENT_RANGE_C =
-      new ValidRange("ambient temperature of a cable", -50, 50, "°C");
-
-  /**
-   * Factor for ambient temperature, 70 °C PVC: 25 °C 1.03, 30 1.00, 35 0.94, 40 0.87, 45 0.79, 50
-   * 0.71. BS 7671 Table 4B1 (second-hand). Between two of them the hotter one's counts; below 25 °C
-   * the factor stays 1.03.
-   *
-   * @param ambient_C temperature around the cable [°C], at most 50
-   * @throws IllegalArgumentException above 50 °C
-   */
-  public static double ambientFactor(double ambient_C) {
-    AMBIENT_RANGE_C.check(ambient_C);
-    int step = 0;
-    while (AMBIENT_C[step] < ambient_C) {
-      step++;
-    }
-    return AMBIENT_FACTOR[step];
-  }
-
-  private static final double[] GROUPING_FACTOR = {1.00, 0.80, 0.70, 0.65, 0.60, 0.57};
-
-  private static final ValidRange GROUPED_CIRCUITS =
-      new ValidRange("grouped circuits", 1, GROUPING_FACTOR.length, "");
-
-  /**
-   * Factor for circuits grouped together and equally loaded: 1, 0.80, 0.70, 0.65, 0.60, 0.57 for
-   * one to six. BS 7671 Table 4C1 (from memory: never a hard limit without an override).
-   *
-   * @param circuits number of circuits, 1 to 6
-   */
-  public static double groupingFactor(int circuits) {
-    return GROUPING_FACTOR[(int) GROUPED_CIRCUITS.check(circuits) - 1];
-  }
-
-  /**
-   * Capacity of a cable as installed, I_z = I_t·C_a·C_g.
-   *
-   * @param size conductor size
-   * @param method installation method
-   * @param ambient_C temperature around the cable [°C], at most 50
-   * @param circuits circuits grouped, itself included, 1 to 6
-   * @return [A]
-   */
-  public static double installed_A(Size size, Method method, double ambient_C, int circuits) {
-    return method.capacity_A(size) * ambientFactor(ambient_C) * groupingFactor(circuits);
-  }
-
   private static final double[] FLEX_MM2 = {1.0, 1.25, 1.5, 2.5};
   private static final double[] FLEX_A = {10, 13, 16, 25};
 
-  /** Factor of ordinary flexible cord at 40 °C. */
-  public static final Figure ORDINARY_FLEX_FACTOR =
-      new Figure(
-          "ordinary flexible cord at 40 °C", 0.82, "", "BS 7671 Table 4F3A", Known.SECOND_HAND);
+  /** The warm place at a heater where a cord ends [°C] (common practice). */
+  private static final double AT_HEATER_C = 40;
 
-  /** Ambient temperature up to which heat-resistant flexible cord keeps its rating. */
-  public static final Figure HEAT_RESISTANT_FLEX_TO_C =
-      new Figure(
-          "heat-resistant flexible cord keeps its rating to",
-          80,
-          "°C",
-          "BS 7671 Table 4F3A",
-          Known.SECOND_HAND);
+  private static final double[] ORDINARY_C = {30, 35, 40, 45, 50, 55};
+  private static final double[] ORDINARY_FACTOR = {1, 0.91, 0.82, 0.71, 0.58, 0.41};
+  private static final double[] HEAT_RESISTANT_C = {50, 55, 60, 65, 70};
+  private static final double[] HEAT_RESISTANT_FACTOR = {1, 0.96, 0.83, 0.67, 0.47};
+
+  private static final ValidRange ORDINARY_RANGE_C =
+      new ValidRange("ambient temperature of an ordinary cord", -50, 55, "°C");
+  private static final ValidRange HEAT_RESISTANT_RANGE_C =
+      new ValidRange("ambient temperature of a heat-resistant cord", -50, 70, "°C");
+
+  /**
+   * Factor of a flexible cord for the temperature around it, BS 7671 Table 4F3A (second-hand).
+   * Ordinary cord, 60 °C: 35 °C 0.91, 40 0.82, 45 0.71, 50 0.58, 55 0.41. Heat-resistant cord, 90
+   * °C: 1 to 50 °C, 55 0.96, 60 0.83, 65 0.67, 70 0.47; one of 110 °C keeps its rating to 80 °C,
+   * but which of the two it is is not entered. Between two temperatures the hotter one's counts.
+   *
+   * @param heatResistant whether the cord is heat-resistant
+   * @param ambient_C temperature around the cord [°C], at most 55 or 70
+   */
+  public static double flexFactor(boolean heatResistant, double ambient_C) {
+    return heatResistant
+        ? factor(HEAT_RESISTANT_C, HEAT_RESISTANT_FACTOR, HEAT_RESISTANT_RANGE_C.check(ambient_C))
+        : factor(ORDINARY_C, ORDINARY_FACTOR, ORDINARY_RANGE_C.check(ambient_C));
+  }
+
+  private static double factor(double[] ambients_C, double[] factors, double ambient_C) {
+    int step = 0;
+    while (ambients_C[step] < ambient_C) {
+      step++;
+    }
+    return factors[step];
+  }
 
   /**
    * Rating of the flexible cord to a heater, in the warm place where it ends (40 °C): 1.0 mm² 10 A,
-   * 1.25 13 A, 1.5 16 A, 2.5 25 A, ordinary cord × 0.82. BS 7671 Table 4F3A (second-hand).
+   * 1.25 13 A, 1.5 16 A, 2.5 25 A, times {@link #flexFactor}. BS 7671 Table 4F3A (second-hand).
    *
    * @param size_mm2 conductor size [mm²]
-   * @param heatResistant whether the cord is heat-resistant: no derating to 80 °C
+   * @param heatResistant whether the cord is heat-resistant
    * @return rating [A], empty for a size the table does not have
    */
   public static OptionalDouble flex_A(double size_mm2, boolean heatResistant) {
-    double factor = heatResistant ? 1 : ORDINARY_FLEX_FACTOR.value();
     for (int row = 0; row < FLEX_MM2.length; row++) {
       if (FLEX_MM2[row] == size_mm2) {
-        return OptionalDouble.of(FLEX_A[row] * factor);
+        return OptionalDouble.of(FLEX_A[row] * flexFactor(heatResistant, AT_HEATER_C));
       }
     }
     return OptionalDouble.empty();

@@ -26,7 +26,7 @@ public final class ClearSky {
 
   /**
    * Global irradiance on the horizontal under a clear sky, GHI = 1098·sin h·exp(−0.059/sin h).
-   * Haurwitz 1945 (read).
+   * Haurwitz 1945 (second-hand).
    *
    * @param elevation_deg elevation of the sun h [°]
    * @return [W/m²]; 0 with the sun at or below the horizon
@@ -37,10 +37,10 @@ public final class ClearSky {
   }
 
   /**
-   * Irradiance outside the atmosphere, facing the sun. Spencer 1971: E = E₀·(1.00011 + 0.034221·cos
-   * b + 0.00128·sin b + 0.000719·cos 2b + 0.000077·sin 2b), b = 2π(n − 1)/365 (second-hand).
+   * Irradiance outside the atmosphere, facing the sun. Spencer 1971: E = E_sc·(1.00011 + 0.034221·cos
+   * b + 0.00128·sin b + 0.000719·cos 2b + 0.000077·sin 2b), b = 2π(j − 1)/365 (second-hand).
    *
-   * @param dayOfYear day n, 1 to 366
+   * @param dayOfYear day j, 1 to 366
    * @return [W/m²]
    */
   public static double extraterrestrial_W_per_m2(int dayOfYear) {
@@ -115,7 +115,7 @@ public final class ClearSky {
   /**
    * Irradiance on a tilted surface, isotropic sky.
    *
-   * <p>G_t = (G − D)/sin h·max(0, cos θ) + D·(1 + cos β)/2 + G·ρ·(1 − cos β)/2, D = share·G. Below
+   * <p>G_t = (G − G_d)/sin h·max(0, cos θ) + G_d·(1 + cos β)/2 + G·r·(1 − cos β)/2, G_d = share·G. Below
    * 3° of elevation the first term is left out.
    *
    * @param horizontal_W_per_m2 global irradiance on the horizontal G [W/m²], 0 or more

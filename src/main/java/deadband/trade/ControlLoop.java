@@ -18,21 +18,21 @@ import java.util.OptionalDouble;
  * loop.hunting(); // [3.0, 5.5] kW
  * }</pre>
  *
- * <p>Symbols: S surplus (PV − house before any flexible load), A start, B stop, P draw of the heat
+ * <p>Symbols: S surplus (PV − house before any flexible load), P_on start, P_off stop, P draw of the heat
  * pump while it heats the tank, R power of the heater while its controller lets it run (0 once the
  * tank is at its limit), d the heater's least power. Export is positive, import negative.
  *
- * <p>The heater takes D(x) = min(R, max(0, x)) of what is left to it, x, and nothing below d.
- * Before the start E₀ = S − D(S) is exported, and the relay sees q₀ = E₀ + [imm]·D₀. While the pump
- * runs E₁ = S − P − D(S − P), and it sees q₁ = E₁ + [imm]·D₁ + [hp]·P. It closes if q₀ ≥ A and
- * opens if q₁ ≤ B. Every power is brought to whole watts before it is compared.
+ * <p>The heater takes F(x) = min(R, max(0, x)) of what is left to it, x, and nothing below d.
+ * Before the start X₀ = S − F(S) is exported, and the relay sees q₀ = X₀ + [imm]·F₀. While the pump
+ * runs X₁ = S − P − F(S − P), and it sees q₁ = X₁ + [imm]·F₁ + [hp]·P. It closes if q₀ ≥ P_on and
+ * opens if q₁ ≤ P_off. Every power is brought to whole watts before it is compared.
  *
  * <p>Export that a limit curtails never reaches the relay: S is what the site can export or take.
  * Bands are stated for unbounded S; the caller knows what the sun can give.
  *
  * @param counts which powers the relay adds up
- * @param start_kW threshold A at or above which the relay closes [kW]
- * @param stop_kW threshold B at or below which it opens [kW]; negative allows import
+ * @param start_kW threshold P_on at or above which the relay closes [kW]
+ * @param stop_kW threshold P_off at or below which it opens [kW]; negative allows import
  * @param draw_kW what the heat pump draws, P [kW], 0 or more
  * @param heater_kW power of the heater at the site's voltage, R [kW]; 0 where it is off
  * @param heaterLeast_kW least power of the heater, d [kW], 0 or more
@@ -103,12 +103,12 @@ public record ControlLoop(
     return seen_W(watts(surplus_kW), watts(draw_kW)) / W_PER_KW;
   }
 
-  /** Returns whether the relay closes at a steady surplus [kW] while the pump is off: q₀ ≥ A. */
+  /** Returns whether the relay closes at a steady surplus [kW] while the pump is off: q₀ ≥ P_on. */
   public boolean closes(double surplus_kW) {
     return seen_W(watts(surplus_kW), 0) >= watts(start_kW);
   }
 
-  /** Returns whether the relay opens at a steady surplus [kW] while the pump draws: q₁ ≤ B. */
+  /** Returns whether the relay opens at a steady surplus [kW] while the pump draws: q₁ ≤ P_off. */
   public boolean opens(double surplus_kW) {
     return seen_W(watts(surplus_kW), watts(draw_kW)) <= watts(stop_kW);
   }
@@ -124,9 +124,9 @@ public record ControlLoop(
   /**
    * Steady surplus at which the relay closes and, once the pump draws, opens again.
    *
-   * <p>For export and heater counted [A, B + P]; the same with the pump counted none while A &gt;
-   * B; for export alone [A + R, B + P + R], with a negative stop [A + R, B + P]; for export and
-   * pump [A + R, B], or [A + R, B + R] where B ≥ P. Below the heater's least power the surplus is
+   * <p>For export and heater counted [P_on, P_off + P]; the same with the pump counted none while P_on &gt;
+   * P_off; for export alone [P_on + R, P_off + P + R], with a negative stop [P_on + R, P_off + P]; for export and
+   * pump [P_on + R, P_off], or [P_on + R, P_off + R] where P_off ≥ P. Below the heater's least power the surplus is
    * export, so a start below it, or a stop between 0 and it, can split the band.
    *
    * <p>Where the stop is not below the start see {@link #runsFree}: the bands are still those of
@@ -209,7 +209,7 @@ public record ControlLoop(
     return List.of(upTo(Math.max(threshold_W, highestUntaken_W())));
   }
 
-  /** Export x − D(x): x below d, then 0 while the heater follows, then x − R. */
+  /** Export x − F(x): x below d, then 0 while the heater follows, then x − R. */
   private List<Span> exportAtLeast(double threshold_W) {
     if (threshold_W <= 0) {
       return List.of(from(threshold_W));
@@ -236,7 +236,7 @@ public record ControlLoop(
   }
 
   /**
-   * Returns whether the stop is not below the start, A ≤ B. Such a relay opens and closes on its
+   * Returns whether the stop is not below the start, P_on ≤ P_off. Such a relay opens and closes on its
    * delays alone, whatever the pump does, and no rate may be quoted from its bands.
    */
   public boolean runsFree() {
@@ -277,7 +277,7 @@ public record ControlLoop(
   /**
    * The most the site may import for as long as the relay still holds the call.
    *
-   * <p>max(0, −B) where the relay counts export and not the pump, max(0, P − B) where it counts
+   * <p>max(0, −P_off) where the relay counts export and not the pump, max(0, P − P_off) where it counts
    * both: at the stop edge the heater is off whenever anything is imported, so whether it is
    * counted makes no difference. A relay that does not count export cannot see import: then it is
    * P, or 0 where the relay opens without surplus.
@@ -290,43 +290,6 @@ public record ControlLoop(
     }
     double pump_kW = counts.heatPump ? draw_kW : 0;
     return Math.max(0, wholeWatts_kW(pump_kW - stop_kW));
-  }
-
-  /**
-   * Surplus that a cautious start gives away: between P and the lowest surplus that closes the
-   * relay everything the pump could have used is exported or goes to the heater.
-   *
-   * @return width of that span [kW], 0 where the relay closes at or below P, +∞ where it never
-   *     closes
-   */
-  public double passedUp_kW() {
-    double edge_kW = lowestClosing_kW().orElse(Double.POSITIVE_INFINITY);
-    return Math.max(0, wholeWatts_kW(edge_kW - draw_kW));
-  }
-
-  /**
-   * Highest stop on the dial, not below 0, at which nothing hunts and the stop lies below the
-   * start.
-   *
-   * @param dialStep_kW step of the dial [kW], at least 1 W
-   * @return stop [kW], empty where none clears
-   */
-  public OptionalDouble highestClearingStop_kW(double dialStep_kW) {
-    double step_W = watts(Require.positive("dialStep_kW", dialStep_kW));
-    Require.positive("dialStep_kW in whole watts", step_W);
-    double mark = Math.ceil(watts(start_kW) / step_W) - 1;
-    for (; mark >= 0; mark--) {
-      double candidate_kW = mark * step_W / W_PER_KW;
-      if (withStop(candidate_kW).hunting().isEmpty()) {
-        return OptionalDouble.of(candidate_kW);
-      }
-    }
-    return OptionalDouble.empty();
-  }
-
-  /** The same loop where the relay adds up other powers. */
-  public ControlLoop withCounts(Counts counts) {
-    return new ControlLoop(counts, start_kW, stop_kW, draw_kW, heater_kW, heaterLeast_kW);
   }
 
   /** The same loop with another stop [kW]. */

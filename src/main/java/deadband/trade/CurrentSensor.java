@@ -117,19 +117,4 @@ public final class CurrentSensor {
     double current_A = Math.abs(power_kW) * W_PER_KW / Require.positive("voltage_V", voltage_V);
     return error_A(accuracy, rated_A, current_A) * voltage_V / W_PER_KW;
   }
-
-  /**
-   * Error of a difference of two readings at a power, twice {@link #error_kW}: what a gap between
-   * two thresholds must exceed the draw by.
-   *
-   * @param accuracy accuracy class
-   * @param rated_A rated current [A], positive
-   * @param power_kW power [kW], either sign
-   * @param voltage_V voltage [V], positive
-   * @return [kW]
-   */
-  public static double differenceError_kW(
-      AccuracyClass accuracy, double rated_A, double power_kW, double voltage_V) {
-    return 2 * error_kW(accuracy, rated_A, power_kW, voltage_V);
-  }
 }

@@ -5,8 +5,8 @@ package deadband.trade;
  *
  * <p>The decimal reduction time D is the time that leaves a tenth alive. Sources disagree by a
  * factor of ten, so at each temperature the longest that any source gives is used: the 1989
- * laboratory paper, the handbook rule D₆₀ = 2 min with z = 5.29 K, and the table of an open model
- * library. Tables are read on a straight line between points, which for a curve of this shape lies
+ * laboratory paper, the handbook rule D₆₀ = 2 min with z = 5.29 K, the table of an open model
+ * library, and the eight decades of Stout et al. 1986. Tables are read on a straight line between points, which for a curve of this shape lies
  * on the long side. Nothing is credited below 55 °C.
  *
  * <p>Pipes and biofilm are not covered, and one public health body does not recommend heat alone as
@@ -60,6 +60,11 @@ public final class DecimalReduction {
     0.005494625286920662
   };
 
+  /** Stout et al. 1986 (second-hand): eight decades in 25, 10 and 5 min at 60, 70 and 80 °C. */
+  private static final double[] STOUT_C = {60, 70, 80};
+
+  private static final double[] STOUT_MIN = {25 / 8.0, 10 / 8.0, 5 / 8.0};
+
   private static final ValidRange PAPER_RANGE_C =
       new ValidRange(
           "temperature in the 1989 paper", PAPER_C[0], PAPER_C[PAPER_C.length - 1], "°C");
@@ -77,14 +82,17 @@ public final class DecimalReduction {
   /**
    * Decimal reduction time, the longest of the sources.
    *
-   * @param temperature_C water temperature [°C], 55 to 100; above 78.1 °C the library's last value
-   *     stands, which is on the long side
+   * @param temperature_C water temperature [°C], 55 to 100; above 80 °C the last value of Stout et
+   *     al. stands, which is on the long side
    * @return D [min]
    * @throws IllegalArgumentException outside the range: below 55 °C nothing is credited
    */
   public static double cautious_min(double temperature_C) {
     RANGE_C.check(temperature_C);
-    double longest_min = Math.max(byHandbook_min(temperature_C), byLibrary_min(temperature_C));
+    double longest_min =
+        Math.max(
+            byStout_min(temperature_C),
+            Math.max(byHandbook_min(temperature_C), byLibrary_min(temperature_C)));
     return temperature_C > PAPER_C[PAPER_C.length - 1]
         ? longest_min
         : Math.max(longest_min, byPaper_min(temperature_C));
@@ -127,6 +135,19 @@ public final class DecimalReduction {
     return hours * MINUTES_PER_HOUR;
   }
 
+  /**
+   * Decimal reduction time by Stout et al. 1986, an eighth of the time for eight decades, straight
+   * lines between; above the last point (80 °C) the last value.
+   *
+   * @param temperature_C [°C]
+   * @return D [min]; 0 below 60 °C, where it says nothing
+   */
+  public static double byStout_min(double temperature_C) {
+    return temperature_C < STOUT_C[0]
+        ? 0
+        : onTable(STOUT_C, STOUT_MIN, Math.min(temperature_C, STOUT_C[STOUT_C.length - 1]));
+  }
+
   private static double onTable(double[] x, double[] y, double at) {
     int above = 1;
     while (x[above] < at) {
@@ -146,22 +167,6 @@ public final class DecimalReduction {
   public static double credited_log(double temperature_C, double time_min) {
     Require.notNegative("time_min", time_min);
     return temperature_C < LEAST_CREDITED_C ? 0 : time_min / cautious_min(temperature_C);
-  }
-
-  /**
-   * Log reduction of a temperature history, Σ Δt/D(T), capped at 8.
-   *
-   * @param history_C temperatures, one for each step [°C], at most 100
-   * @param step_min length of a step [min], positive
-   * @return decades, at most {@link #MOST_CREDITED_LOG}, which reads "more than 8 log"
-   */
-  public static double history_log(double[] history_C, double step_min) {
-    Require.positive("step_min", step_min);
-    double reduction_log = 0;
-    for (double temperature_C : history_C) {
-      reduction_log += credited_log(temperature_C, step_min);
-    }
-    return Math.min(MOST_CREDITED_LOG, reduction_log);
   }
 
   /**

@@ -77,23 +77,27 @@ public record DisinfectionCycle(
           "AS 3498",
           Known.SECOND_HAND);
 
-  /** Heat-pump stores in the Netherlands. */
+  /** Heat-pump stores in the Netherlands; to be checked against the document itself. */
   public static final DisinfectionCycle ISSO_55_1 =
       new DisinfectionCycle(
           "ISSO 55.1",
           List.of("NL"),
           "heat-pump stores",
           0,
-          List.of(new Treatment(60, 20, 7, 1), new Treatment(65, 10, 7, 1)),
+          List.of(
+              new Treatment(60, 20, 7, 1), new Treatment(65, 10, 7, 1), new Treatment(70, 5, 7, 1)),
           "ISSO 55.1",
           Known.SECOND_HAND);
 
-  /** Stores of 400 litres and more in France. */
+  /**
+   * New installations with stores of 400 litres and more in France. They may instead be kept at 55
+   * °C or more at the store's outlet all the time.
+   */
   public static final DisinfectionCycle ORDER_2005 =
       new DisinfectionCycle(
           "Order of 30 Nov 2005",
           List.of("FR"),
-          "stores of 400 L and more",
+          "new installations with stores of 400 L and more",
           400,
           List.of(
               new Treatment(60, 60, 1, 1), new Treatment(65, 4, 1, 1), new Treatment(70, 2, 1, 1)),
@@ -122,6 +126,15 @@ public record DisinfectionCycle(
           "no primary text read",
           Known.MEMORY);
 
+  /** What the French order takes instead of a cycle. */
+  public static final Figure ORDER_2005_KEPT_C =
+      new Figure(
+          "kept at the outlet of the store instead of a cycle, FR",
+          55,
+          "°C",
+          "Order of 30 November 2005",
+          Known.SECOND_HAND);
+
   /** Every cycle known, in the order of the trade values page. */
   public static final List<DisinfectionCycle> ALL =
       List.of(AS_3498, ISSO_55_1, ORDER_2005, HSE_L8, GB_DOMESTIC);
@@ -142,6 +155,15 @@ public record DisinfectionCycle(
         .filter(cycle -> !cycle.equals(HSE_L8))
         .filter(cycle -> cycle.country.contains(code))
         .findFirst();
+  }
+
+  /**
+   * Temperature at which a store that is kept hot needs none of the treatments [°C].
+   *
+   * @param otherwise_C what holds where the rule does not say
+   */
+  public double keptHot_C(double otherwise_C) {
+    return equals(ORDER_2005) ? ORDER_2005_KEPT_C.value() : otherwise_C;
   }
 
   /** Lowest target of any treatment [°C]: a programme below it can pass by none. */
@@ -203,21 +225,6 @@ public record DisinfectionCycle(
   private Stream<Treatment> reached(double target_C) {
     double reached_C = Math.max(target_C, leastTarget_C());
     return treatments.stream().filter(treatment -> treatment.target_C <= reached_C);
-  }
-
-  /**
-   * Time from a starting temperature to the end of the hold.
-   *
-   * @param treated_L volume that is heated [L], positive
-   * @param from_C its temperature at the start [°C]
-   * @param treatment what to reach and hold
-   * @param power_kW heating power [kW], positive
-   * @return time [min]
-   */
-  public static double reachAndHold_min(
-      double treated_L, double from_C, Treatment treatment, double power_kW) {
-    return StoredHeat.heatingTime_min(treated_L, from_C, treatment.target_C, power_kW)
-        + treatment.hold_min;
   }
 
   /**

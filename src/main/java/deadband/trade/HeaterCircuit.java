@@ -23,10 +23,6 @@ public final class HeaterCircuit {
   public static final Figure VOLTAGE_UP_SHARE =
       new Figure("declared voltage, GB, upward", 0.10, "", "SI 1994/3021", Known.READ);
 
-  /** Lowest declared voltage as a share of nominal. */
-  public static final Figure VOLTAGE_DOWN_SHARE =
-      new Figure("declared voltage, GB, downward", 0.06, "", "SI 1994/3021", Known.READ);
-
   /** A store larger than this has its own circuit: a recommendation, not a clause. */
   public static final Figure OWN_CIRCUIT_ABOVE_L =
       new Figure(
@@ -36,14 +32,10 @@ public final class HeaterCircuit {
           "Electrical Safety Council note",
           Known.SECOND_HAND);
 
-  /** Least power a diverter can trickle into an element. */
-  public static final Figure LEAST_POWER_KW =
-      new Figure("least power of a diverter", 0.15, "kW", "none", Known.COMMON_PRACTICE);
-
   private HeaterCircuit() {}
 
   /**
-   * Power of a resistance heater at another voltage, P = P_rated·(V/V_rated)².
+   * Power of a resistance heater at another voltage, P = P_rated·(U/U_rated)².
    *
    * @param rated_kW rated power [kW], 0 or more
    * @param ratedAt_V voltage it is rated at [V], positive
@@ -57,7 +49,7 @@ public final class HeaterCircuit {
   }
 
   /**
-   * Current of a resistance heater, I = P_rated·V/V_rated².
+   * Current of a resistance heater, I = P_rated·U/U_rated².
    *
    * @param rated_kW rated power [kW], 0 or more
    * @param ratedAt_V voltage it is rated at [V], positive
@@ -71,9 +63,9 @@ public final class HeaterCircuit {
   }
 
   /**
-   * Voltage between two phases of a three-phase supply, √3·V.
+   * Voltage between two phases of a three-phase supply, √3·U.
    *
-   * @param voltage_V voltage between phase and neutral V [V], 0 or more
+   * @param voltage_V voltage between phase and neutral U [V], 0 or more
    * @return [V]
    */
   public static double betweenPhases_V(double voltage_V) {
@@ -108,19 +100,6 @@ public final class HeaterCircuit {
         * Require.notNegative("current_A", current_A)
         * Require.notNegative("length_m", length_m)
         / MV_PER_V;
-  }
-
-  /**
-   * Longest run of a cable before the volt drop passes its limit.
-   *
-   * @param size size of the cable
-   * @param current_A current [A], positive
-   * @param voltage_V nominal voltage [V], positive
-   * @return length [m]
-   */
-  public static double longestRun_m(CableRating.Size size, double current_A, double voltage_V) {
-    double allowed_V = VOLT_DROP_SHARE.value() * Require.positive("voltage_V", voltage_V);
-    return allowed_V / voltDrop_V(size, Require.positive("current_A", current_A), 1);
   }
 
   /**

@@ -44,11 +44,6 @@ public record HuntingCycle(double run_min, double pause_min) {
     public double stop_min() {
       return Math.max(step_min, stopDelay_min);
     }
-
-    /** Returns whether the relay may open before the pump has drawn anything. */
-    public boolean mayOpenBeforeDraw() {
-      return stopDelay_min < startLag_min;
-    }
   }
 
   /**

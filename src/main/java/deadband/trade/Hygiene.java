@@ -14,18 +14,6 @@ public final class Hygiene {
           HSE_PAGE + "; WHO, Legionella and the prevention of legionellosis, 2007",
           Known.READ);
 
-  /** Reached at the outlet within one minute. */
-  public static final Figure OUTLET_C =
-      new Figure("at the outlet within 1 min at least", 50, "°C", HSE_PAGE, Known.READ);
-
-  /** Reached at the outlet within one minute in healthcare. */
-  public static final Figure OUTLET_HEALTHCARE_C =
-      new Figure("at the outlet within 1 min at least, healthcare", 55, "°C", HSE_PAGE, Known.READ);
-
-  /** Cold water stays below this. */
-  public static final Figure COLD_C =
-      new Figure("cold water below", 20, "°C", HSE_PAGE, Known.READ);
-
   /** Lower end of the growth band. */
   public static final Figure GROWTH_FROM_C =
       new Figure("growth band from", 20, "°C", "UK HSE landlord guidance", Known.SECOND_HAND);

@@ -7,6 +7,8 @@ package deadband.trade;
 public enum Known {
   /** Read in the primary text named as its source. */
   READ("read"),
+  /** Read in a draft of a standard, which the standard may yet change. */
+  DRAFT("read in a draft"),
   /** Read in a text that reproduces the document named; check again before relying on it. */
   SECOND_HAND("second-hand"),
   /** Computed from values that are known; the arithmetic stands beside it. */
@@ -20,6 +22,11 @@ public enum Known {
 
   Known(String words) {
     this.words = words;
+  }
+
+  /** Whether a hazard or damage may rest on it: not on a draft, common practice or memory. */
+  public boolean isFirm() {
+    return this == READ || this == SECOND_HAND || this == DERIVED;
   }
 
   /** The mark as it is printed. */

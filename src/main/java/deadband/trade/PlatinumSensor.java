@@ -4,7 +4,7 @@ package deadband.trade;
  * Platinum resistance thermometers: resistance to temperature and back, tolerance, lead resistance,
  * and the recognition of another curve.
  *
- * <p>IEC 60751 for 0 °C and above: R = R₀·(1 + A·t + B·t²) (coefficients second-hand; they agree
+ * <p>IEC 60751 for 0 °C and above: R = R₀·(1 + A·ϑ + B·ϑ²) (coefficients second-hand; they agree
  * with every published Pt100 point to the printed digit). Below 0 °C and above 200 °C the functions
  * refuse: no tank sensor belongs there.
  */
@@ -19,11 +19,8 @@ public final class PlatinumSensor {
   public enum Curve {
     /** IEC 60751, α = 0.003851 (second-hand). */
     IEC_60751(3.9083e-3, -5.775e-7, Known.SECOND_HAND),
-    /**
-     * The older 3916 curve, α = 0.003916: another sensor, not a tolerance. A second-hand, B from
-     * memory.
-     */
-    CURVE_3916(3.9827e-3, -5.875e-7, Known.MEMORY);
+    /** The older 3916 curve of JIS, α = 0.003916: another sensor, not a tolerance (second-hand). */
+    CURVE_3916(3.9739e-3, -5.870e-7, Known.SECOND_HAND);
 
     private final double a_per_K;
     private final double b_per_K2;
@@ -41,10 +38,10 @@ public final class PlatinumSensor {
     }
 
     /**
-     * Resistance, R = R₀·(1 + A·t + B·t²).
+     * Resistance, R = R₀·(1 + A·ϑ + B·ϑ²).
      *
      * @param nominal_ohm resistance at 0 °C [Ω], positive: 100 or 1000
-     * @param temperature_C temperature t [°C], 0 to 200
+     * @param temperature_C temperature ϑ [°C], 0 to 200
      * @return resistance [Ω]
      */
     public double resistance_ohm(double nominal_ohm, double temperature_C) {
@@ -53,7 +50,7 @@ public final class PlatinumSensor {
     }
 
     /**
-     * Temperature of a resistance, the smaller root of the curve: t = (−A + √(A² − 4B(1 −
+     * Temperature of a resistance, the smaller root of the curve: ϑ = (−A + √(A² − 4B(1 −
      * R/R₀)))/(2B).
      *
      * @param nominal_ohm resistance at 0 °C [Ω], positive
@@ -70,14 +67,14 @@ public final class PlatinumSensor {
       return RANGE_C.clamp((root - a_per_K) / (2 * b_per_K2));
     }
 
-    /** Slope dR/dt = R₀·(A + 2·B·t) [Ω/K] at a temperature [°C]. */
+    /** Slope dR/dt = R₀·(A + 2·B·ϑ) [Ω/K] at a temperature [°C]. */
     public double slope_ohm_per_K(double nominal_ohm, double temperature_C) {
       double t = RANGE_C.check(temperature_C);
       return Require.positive("nominal_ohm", nominal_ohm) * (a_per_K + 2 * b_per_K2 * t);
     }
   }
 
-  /** Tolerance classes, ±(a + b·|t|) K. IEC 60751 (AA, A, B second-hand; C from memory). */
+  /** Tolerance classes, ±(a + b·|ϑ|) K. IEC 60751 (AA, A, B second-hand; C from memory). */
   public enum ToleranceClass {
     AA(0.10, 0.0017, Known.SECOND_HAND),
     A(0.15, 0.002, Known.SECOND_HAND),

@@ -30,26 +30,21 @@ public final class SafetyChain {
   public static final Figure CUT_OUT_C =
       new Figure("energy cut-out at most", 90, "°C", "textbook", Known.SECOND_HAND);
 
-  /** Usual lower end of an energy cut-out. */
-  public static final Figure CUT_OUT_USUAL_FROM_C =
-      new Figure("energy cut-out, usually from", 80, "°C", "textbook", Known.SECOND_HAND);
-
-  /** Usual upper end of an energy cut-out. */
-  public static final Figure CUT_OUT_USUAL_TO_C =
-      new Figure("energy cut-out, usually to", 89, "°C", "textbook", Known.SECOND_HAND);
-
   /** Margin between the tank's peak and the cut-out. */
   public static final Figure CUT_OUT_MARGIN_K =
       new Figure("margin between tank peak and cut-out", 10, "K", "none", Known.MEMORY);
 
   private SafetyChain() {}
 
-  /** Classes of combined temperature and pressure relief valve (prEN 1490, abstract; read). */
+  /** Classes of combined temperature and pressure relief valve (prEN 1490:2025, a draft). */
   // Error Prone cannot see that a record of numbers and text never changes.
   @SuppressWarnings("ImmutableEnumChecker")
   public enum ReliefClass {
     A(90, 95),
     B(75, 80);
+
+    /** How the classes are known: a draft holds no hazard. */
+    public static final Known KNOWN = Known.DRAFT;
 
     private final ValidRange opens_C;
 
@@ -61,32 +56,5 @@ public final class SafetyChain {
     public ValidRange opens_C() {
       return opens_C;
     }
-  }
-
-  /**
-   * Returns whether the barriers of one heat source stand in order, each strictly below the next.
-   *
-   * @param opening_C temperature at which the controls open [°C]
-   * @param thermostat_C its own thermostat [°C]
-   * @param cutOut_C its cut-out [°C]
-   * @param relief_C temperature relief of the store [°C]
-   */
-  public static boolean inOrder(
-      double opening_C, double thermostat_C, double cutOut_C, double relief_C) {
-    return opening_C < thermostat_C
-        && thermostat_C < cutOut_C
-        && cutOut_C < relief_C
-        && relief_C < STORED_WATER_C.value();
-  }
-
-  /**
-   * Room between the hottest the tank should get and the cut-out.
-   *
-   * @param cutOut_C cut-out [°C]
-   * @param peak_C hottest the tank should get [°C]
-   * @return [K], negative where the peak lies above the cut-out
-   */
-  public static double margin_K(double cutOut_C, double peak_C) {
-    return cutOut_C - peak_C;
   }
 }

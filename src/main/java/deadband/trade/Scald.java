@@ -73,7 +73,7 @@ public final class Scald {
     return Math.exp(116.4 - 28.3 * Math.log(water_C));
   }
 
-  /** Outlets and the most that may leave a thermostatic mixing valve there. */
+  /** Outlets and the most that should leave a thermostatic mixing valve there. */
   public enum Outlet {
     BATH(44),
     SHOWER(41),
@@ -86,7 +86,7 @@ public final class Scald {
       this.most_C = most_C;
     }
 
-    /** Highest mixed temperature [°C] (UK TMV2 and TMV3 schemes; read). */
+    /** Highest mixed temperature [°C] that the UK TMV2 and TMV3 schemes recommend (read). */
     public double most_C() {
       return most_C;
     }
@@ -109,6 +109,29 @@ public final class Scald {
           48,
           "°C",
           "Approved Document G; Scottish handbook",
+          Known.SECOND_HAND);
+
+  /** Where people wash, Australia; 45 °C in care, schools and the like. */
+  public static final Figure AUSTRALIA_C =
+      new Figure(
+          "outlets where people wash at most, Australia", 50, "°C", "AS/NZS 3500.4", Known.SECOND_HAND);
+
+  /** Where people wash, New Zealand, since November 2024; 45 °C or less in care and schools. */
+  public static final Figure NEW_ZEALAND_C =
+      new Figure(
+          "outlets where people wash at most, New Zealand",
+          50,
+          "°C",
+          "Building Code G12/AS1 6.14.1",
+          Known.SECOND_HAND);
+
+  /** Where people wash, France; 60 °C in other rooms. */
+  public static final Figure FRANCE_C =
+      new Figure(
+          "outlets where people wash at most, France",
+          50,
+          "°C",
+          "Order of 30 November 2005",
           Known.SECOND_HAND);
 
   /** Whole-body immersion of vulnerable people. */

@@ -2,26 +2,6 @@ package deadband.trade;
 
 /** The contact that calls a heat pump, and what two contacts together ask of it. */
 public final class SignalContact {
-  /** Least current that keeps a signal relay's contact clean. */
-  public static final Figure WETTING_FROM_MA =
-      new Figure("signal relay wetting current from", 1, "mA", "trade", Known.SECOND_HAND);
-
-  /** Most current typical of a signal relay's contact. */
-  public static final Figure WETTING_TO_MA =
-      new Figure("signal relay wetting current to", 50, "mA", "trade", Known.SECOND_HAND);
-
-  /** Voltage silver contacts want, at least. */
-  public static final Figure SILVER_V =
-      new Figure("voltage a silver contact wants, more than", 12, "V", "trade", Known.SECOND_HAND);
-
-  /** Current silver contacts want, at least. */
-  public static final Figure SILVER_A =
-      new Figure("current a silver contact wants, more than", 0.4, "A", "trade", Known.SECOND_HAND);
-
-  /** Longest block by the SG Ready contacts. */
-  public static final Figure SG_READY_BLOCK_H =
-      new Figure("SG Ready block at most", 2, "h", "label text as quoted", Known.SECOND_HAND);
-
   /** Shortest time the SG Ready contacts hold a state. */
   public static final Figure SG_READY_HOLD_MIN =
       new Figure("SG Ready state held at least", 10, "min", "none", Known.MEMORY);

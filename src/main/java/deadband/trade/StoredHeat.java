@@ -17,10 +17,10 @@ public final class StoredHeat {
   /**
    * Heat held by a fully mixed store above a reference temperature.
    *
-   * <p>Q = V·(ρ·c)(T̄)·(T − T₀), T̄ = (T + T₀)/2.
+   * <p>Q = V·(ρ·c)(T̄)·(T − T_ref), T̄ = (T + T_ref)/2.
    *
    * @param volume_L water content V [L], positive
-   * @param from_C reference temperature T₀ [°C]
+   * @param from_C reference temperature T_ref [°C]
    * @param to_C store temperature T [°C]
    * @return heat [kWh], negative where {@code to_C} lies below {@code from_C}
    * @throws IllegalArgumentException where a temperature is outside 0 to 100 °C
@@ -49,27 +49,6 @@ public final class StoredHeat {
   }
 
   /**
-   * Temperature of a mixed store after heat is added, the inverse of {@link #heat_kWh(double,
-   * double, double)}.
-   *
-   * @param volume_L water content [L], positive
-   * @param from_C temperature before [°C]
-   * @param heat_kWh heat added [kWh], negative for heat taken
-   * @return temperature after [°C]
-   * @throws IllegalArgumentException where that lies outside 0 to 100 °C
-   */
-  public static double temperatureAfter_C(double volume_L, double from_C, double heat_kWh) {
-    Require.positive("volume_L", volume_L);
-    Require.finite("heat_kWh", heat_kWh);
-    double to_C = from_C;
-    for (int round = 0; round < ROUNDS; round++) {
-      double capacity = meanHeatCapacity_kWh_per_LK(from_C, Water.RANGE_C.clamp(to_C));
-      to_C = from_C + heat_kWh / (volume_L * capacity);
-    }
-    return Water.RANGE_C.check(to_C);
-  }
-
-  /**
    * Time to heat a mixed store at constant power, without loss or draw-off. With power and volume
    * of the part that a coil heats it is also the longest run the tank alone can give a compressor.
    *
@@ -89,7 +68,7 @@ public final class StoredHeat {
   }
 
   /**
-   * Store water to be drawn for a given useful heat: V = Q/((ρ·c)(T̄)·(T − T₀)).
+   * Store water to be drawn for a given useful heat: V = Q/((ρ·c)(T̄)·(T − T_ref)).
    *
    * @param heat_kWh useful heat above cold water [kWh], 0 or more
    * @param hot_C temperature of the water drawn [°C], above {@code cold_C}
@@ -100,46 +79,6 @@ public final class StoredHeat {
     Require.notNegative("heat_kWh", heat_kWh);
     Require.above("hot_C", hot_C, "cold_C", cold_C);
     return heat_kWh / heat_kWh(1, cold_C, hot_C);
-  }
-
-  /**
-   * Water a mixed store can deliver at the tap after mixing with cold, without reheating.
-   *
-   * <p>V₄₀ = V·(T − T₀)/(T₄₀ − T₀) with one ρ·c throughout; whole store usable.
-   *
-   * @param volume_L water content [L], positive
-   * @param store_C store temperature [°C]
-   * @param mixed_C temperature at the tap [°C], above {@code cold_C}; 40 is usual
-   * @param cold_C cold water [°C]
-   * @return volume at the tap [L]; 0 where the store is colder than the tap needs
-   */
-  public static double deliverable_L(
-      double volume_L, double store_C, double mixed_C, double cold_C) {
-    Require.positive("volume_L", volume_L);
-    Require.above("mixed_C", mixed_C, "cold_C", cold_C);
-    if (store_C < mixed_C) {
-      return 0;
-    }
-    return volume_L / Blending.hotFraction(store_C, mixed_C, cold_C);
-  }
-
-  /**
-   * Water a layered store can deliver, counting only layers at least as warm as the tap needs.
-   *
-   * @param volume_L water content of the whole store [L], positive
-   * @param layer_C temperatures of equal layers, bottom first [°C]; at least one
-   * @param mixed_C temperature at the tap [°C], above {@code cold_C}
-   * @param cold_C cold water [°C]
-   * @return volume at the tap [L]
-   */
-  public static double deliverable_L(
-      double volume_L, double[] layer_C, double mixed_C, double cold_C) {
-    Require.positive("number of layers", layer_C.length);
-    double volume = 0;
-    for (double temperature_C : layer_C) {
-      volume += deliverable_L(volume_L / layer_C.length, temperature_C, mixed_C, cold_C);
-    }
-    return volume;
   }
 
   private static double meanHeatCapacity_kWh_per_LK(double from_C, double to_C) {

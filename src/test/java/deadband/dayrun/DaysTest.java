@@ -200,9 +200,9 @@ class DaysTest {
   }
 
   @Test
-  void groundIsTenDegreesAllYear() {
+  void brineIsFiveDegreesAllYear() {
     Surroundings ground = new Surroundings(ARRAY, HOUSEHOLD, Source.GROUND);
-    assertThat(ground.dull(ground.winterDate()).source_C()).isEqualTo(10);
-    assertThat(ground.clear(ground.springDate()).source_C()).isEqualTo(10);
+    assertThat(ground.dull(ground.winterDate()).source_C()).isEqualTo(5);
+    assertThat(ground.clear(ground.springDate()).source_C()).isEqualTo(5);
   }
 }

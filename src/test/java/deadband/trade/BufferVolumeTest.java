@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -19,17 +20,28 @@ class BufferVolumeTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        worked(
             "buffer volume, 10 min, 48 000 against 2 000 Btu/h, 20 °F",
             "trade journal; inputs read, answer derived with 8.33 lb/gal",
             Known.DERIVED,
             value("[US gal], to 1 %", 46.0, 0.46, () -> journal_L() / L_PER_US_GAL),
             value("[L], to 1 %", 174, 1.74, BufferVolumeTest::journal_L)),
-        check(
+        independent(
             "buffer volume, 10 min, 4 against 2 kW, 2 K, 100 L in the system already",
-            "practitioners' forum: 142 to 144 L in all, printed 42 beyond the system's 100",
+            "practitioners' forum, 4.2 kJ a litre and kelvin",
             Known.READ,
-            value("[L] in all, to 1 %", 143, 1.45, () -> BufferVolume.volume_L(10, 4, 2, 2, 35))));
+            value("[L] in all, to 2 %", 142, 2.8, () -> BufferVolume.volume_L(10, 4, 2, 2, 35))),
+        independent(
+            "buffer volume, 10 min, 20 000 Btu/h, 10 °F, no load",
+            "a maker's quick sum for heat pumps",
+            Known.READ,
+            value(
+                "[US gal], to 1 %",
+                40,
+                0.4,
+                () ->
+                    BufferVolume.volume_L(10, 20_000 * KW_PER_BTU_PER_H, 0, 10 / 1.8, 35)
+                        / L_PER_US_GAL)));
   }
 
   private static double journal_L() {

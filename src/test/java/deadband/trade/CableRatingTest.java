@@ -1,7 +1,6 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
-import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import deadband.trade.CableRating.Method;
 import deadband.trade.CableRating.Size;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -20,7 +20,7 @@ class CableRatingTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        transcribed(
             "capacity of flat twin and earth",
             "BS 7671 Table 4D5",
             Known.SECOND_HAND,
@@ -37,7 +37,7 @@ class CableRatingTest {
             capacity(Size.MM2_6, Method.C, 47),
             capacity(Size.MM2_6, Method.METHOD_100, 34),
             capacity(Size.MM2_6, Method.METHOD_103, 23.5)),
-        check(
+        transcribed(
             "volt drop by size",
             "BS 7671 Appendix 4",
             Known.SECOND_HAND,
@@ -45,17 +45,7 @@ class CableRatingTest {
             value("2.5 mm² [mV/A/m]", 18, 0, Size.MM2_2_5::voltDrop_mV_per_Am),
             value("4 mm² [mV/A/m]", 11, 0, Size.MM2_4::voltDrop_mV_per_Am),
             value("6 mm² [mV/A/m]", 7.3, 0, Size.MM2_6::voltDrop_mV_per_Am)),
-        check(
-            "ambient factor, 70 °C PVC",
-            "BS 7671 Table 4B1",
-            Known.SECOND_HAND,
-            value("25 °C", 1.03, 0, () -> CableRating.ambientFactor(25)),
-            value("30 °C", 1.00, 0, () -> CableRating.ambientFactor(30)),
-            value("35 °C", 0.94, 0, () -> CableRating.ambientFactor(35)),
-            value("40 °C", 0.87, 0, () -> CableRating.ambientFactor(40)),
-            value("45 °C", 0.79, 0, () -> CableRating.ambientFactor(45)),
-            value("50 °C", 0.71, 0, () -> CableRating.ambientFactor(50))),
-        check(
+        transcribed(
             "rating of flexible cord",
             "BS 7671 Table 4F3A",
             Known.SECOND_HAND,
@@ -64,8 +54,16 @@ class CableRatingTest {
             value("1.5 mm² [A]", 16, 0, () -> flex_A(1.5, true)),
             value("2.5 mm² [A]", 25, 0, () -> flex_A(2.5, true)),
             value("1.5 mm², ordinary at 40 °C [A]", 13.12, 1e-9, () -> flex_A(1.5, false))),
-        figure(CableRating.ORDINARY_FLEX_FACTOR, 0.82),
-        figure(CableRating.HEAT_RESISTANT_FLEX_TO_C, 80));
+        transcribed(
+            "factor of an ordinary cord, 60 °C",
+            "BS 7671 Table 4F3A",
+            Known.SECOND_HAND,
+            factors(false, 35, 0.91, 0.82, 0.71, 0.58, 0.41)),
+        transcribed(
+            "factor of a heat-resistant cord, 90 °C",
+            "BS 7671 Table 4F3A",
+            Known.SECOND_HAND,
+            factors(true, 50, 1, 0.96, 0.83, 0.67, 0.47)));
   }
 
   private static OutsideCheck.Value capacity(Size size, Method method, double expected_A) {
@@ -75,6 +73,22 @@ class CableRatingTest {
         expected_A,
         0,
         () -> method.capacity_A(size));
+  }
+
+  /** Factors every 5 K from a temperature. */
+  private static List<OutsideCheck.Value> factors(
+      boolean heatResistant, double from_C, double... expected) {
+    return IntStream.range(0, expected.length)
+        .mapToObj(
+            step -> {
+              double ambient_C = from_C + 5 * step;
+              return value(
+                  ambient_C + " °C",
+                  expected[step],
+                  0,
+                  () -> CableRating.flexFactor(heatResistant, ambient_C));
+            })
+        .toList();
   }
 
   private static double flex_A(double size_mm2, boolean heatResistant) {
@@ -118,40 +132,23 @@ class CableRatingTest {
   }
 
   @Test
-  void betweenTwoAmbientTemperaturesTheHotterCounts() {
-    assertThat(CableRating.ambientFactor(30.1)).isEqualTo(0.94);
-    assertThat(CableRating.ambientFactor(44.9)).isEqualTo(0.79);
-    assertThat(CableRating.ambientFactor(5)).as("never better than at 25 °C").isEqualTo(1.03);
-    assertThatThrownBy(() -> CableRating.ambientFactor(50.1))
-        .hasMessageContaining("ambient temperature of a cable 50.1 °C is outside");
-  }
-
-  @Test
-  void groupedCircuits() {
-    assertThat(CableRating.groupingFactor(1)).isEqualTo(1);
-    assertThat(CableRating.groupingFactor(2)).isEqualTo(0.8);
-    assertThat(CableRating.groupingFactor(6)).isEqualTo(0.57);
-    assertThatThrownBy(() -> CableRating.groupingFactor(0))
-        .hasMessageContaining("grouped circuits");
-    assertThatThrownBy(() -> CableRating.groupingFactor(7))
-        .hasMessageContaining("grouped circuits");
-  }
-
-  @Test
-  void capacityAsInstalled() {
-    // 2.5 mm² clipped direct in an airing cupboard at 40 °C beside one other: 27 · 0.87 · 0.80 =
-    // 18.79
-    assertThat(CableRating.installed_A(Size.MM2_2_5, Method.C, 40, 2))
-        .isCloseTo(18.79, within(0.005));
-    assertThat(CableRating.installed_A(Size.MM2_2_5, Method.C, 30, 1)).isEqualTo(27);
-  }
-
-  @Test
   void aSizeIsFoundOrTheLargestBelowIt() {
     assertThat(Size.find(2.5)).contains(Size.MM2_2_5);
     assertThat(Size.find(10)).isEmpty();
     assertThat(Size.largestUpTo(10)).contains(Size.MM2_6);
     assertThat(Size.largestUpTo(2.5)).contains(Size.MM2_2_5);
     assertThat(Size.largestUpTo(1)).isEmpty();
+  }
+
+  @Test
+  void betweenTwoAmbientTemperaturesTheHotterCounts() {
+    assertThat(CableRating.flexFactor(false, 30)).isEqualTo(1);
+    assertThat(CableRating.flexFactor(false, 30.1)).isEqualTo(0.91);
+    assertThat(CableRating.flexFactor(false, -5)).isEqualTo(1);
+    assertThat(CableRating.flexFactor(true, 50.1)).isEqualTo(0.96);
+    assertThatThrownBy(() -> CableRating.flexFactor(false, 55.1))
+        .hasMessageContaining("ambient temperature of an ordinary cord 55.1 °C is outside");
+    assertThatThrownBy(() -> CableRating.flexFactor(true, 70.1))
+        .hasMessageContaining("heat-resistant cord 70.1");
   }
 }

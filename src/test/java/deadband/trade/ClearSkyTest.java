@@ -1,6 +1,6 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -17,15 +17,27 @@ class ClearSkyTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        independent(
             "clear-sky irradiance on the horizontal",
-            "Haurwitz 1945",
-            Known.READ,
+            "Haurwitz 1945, as pvlib-python's test of it has it",
+            Known.SECOND_HAND,
+            value("−20° [W/m²]", 0, 0, () -> ClearSky.horizontal_W_per_m2(-20)),
+            value("−0.05° [W/m²]", 0, 0, () -> ClearSky.horizontal_W_per_m2(-0.05)),
+            value("5° [W/m²]", 48.6298687941956, 1e-9, () -> ClearSky.horizontal_W_per_m2(5)),
             value("10° [W/m²]", 135.7417, 0.00005, () -> ClearSky.horizontal_W_per_m2(10)),
             value("30° [W/m²]", 487.8941, 0.00005, () -> ClearSky.horizontal_W_per_m2(30)),
             value("50° [W/m²]", 778.7667, 0.00005, () -> ClearSky.horizontal_W_per_m2(50)),
             value("90° [W/m²]", 1035.0920, 0.00005, () -> ClearSky.horizontal_W_per_m2(90))),
-        check(
+        independent(
+            "cosine of the sun's angle to a surface",
+            "pvlib-python's test of aoi_projection",
+            Known.READ,
+            value("flat, sun overhead", 1, 1e-7, () -> ClearSky.cosIncidence(90, 0, 0, 0)),
+            value("30° south, sun 60° in the south", 1, 1e-7, () -> ClearSky.cosIncidence(60, 180, 30, 180)),
+            value("30° south, sun behind the earth", -1, 1e-7, () -> ClearSky.cosIncidence(-60, 0, 30, 180)),
+            value("wall north, sun 60° at 60°", 0.25, 1e-7, () -> ClearSky.cosIncidence(60, 60, 90, 0)),
+            value("wall north, sun 60° at 170°", -0.4924038, 1e-7, () -> ClearSky.cosIncidence(60, 170, 90, 0))),
+        independent(
             "direct part of the global irradiance by Erbs et al. 1982",
             "pvlib-python's erbs with a solar constant of 1366.1, as quoted in an open test",
             Known.SECOND_HAND,

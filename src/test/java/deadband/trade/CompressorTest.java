@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -20,12 +21,7 @@ class CompressorTest {
   static List<OutsideCheck> outside() {
     return List.of(
         figure(CompressorTimes.STARTS_PER_HOUR, 3),
-        figure(CompressorTimes.MINIMUM_RUN_MIN, 10),
-        figure(CompressorTimes.MINIMUM_OFF_MIN, 20),
-        figure(CompressorTimes.COSTLESS_RUN_MIN, 15),
-        figure(CompressorTimes.SHORT_RUN_LOSS_FROM, 0.02),
-        figure(CompressorTimes.SHORT_RUN_LOSS_TO, 0.05),
-        check(
+        transcribed(
             "highest flow by refrigerant",
             "trade press",
             Known.SECOND_HAND,
@@ -33,7 +29,7 @@ class CompressorTest {
             value("R290 [°C]", 75, 0, Refrigerant.R290::maximumFlow_C),
             value("R744 [°C]", 80, 0, Refrigerant.R744::maximumFlow_C)),
         figure(CompressorReach.COIL_AREA_M2, 1.5),
-        check(
+        worked(
             "coil area where 3 m² serve 12 kW",
             "trade, 2 to 3 m² up to 12 kW, evaluated",
             Known.DERIVED,

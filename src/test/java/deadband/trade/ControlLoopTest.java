@@ -47,18 +47,6 @@ class ControlLoopTest {
     assertThat(loop(EXPORT, 1.0, -0.1, 1.1, 0).hunting()).containsExactly(band(1.0, 1.0));
   }
 
-  @Test
-  void stopAWhiskerUnderStart() {
-    ControlLoop loop = loop(WITH_HEATER, 3.0, 2.7, 2.8, 3.0);
-    assertThat(loop.hunting()).containsExactly(band(3.0, 5.5));
-    // the highest stop that clears, and it clears without import at the start
-    assertThat(loop.highestClearingStop_kW(0.1)).hasValue(0.1);
-    assertThat(loop.withStop(0.1).hunting()).isEmpty();
-    assertThat(loop.withStop(0.2).hunting()).containsExactly(band(3.0, 3.0));
-    assertThat(loop.withStop(0.1).importAtStart_kW()).hasValue(0);
-    assertThat(loop.withStop(0.1).importWhileHeld_kW()).isZero();
-  }
-
   // ------------------------------------------------------------- limiting cases
 
   @Test
@@ -152,90 +140,6 @@ class ControlLoopTest {
     assertThatThrownBy(() -> loop(EXPORT, 1, 0, 1, -1)).hasMessageContaining("heater_kW");
     assertThatThrownBy(() -> new ControlLoop(EXPORT, 1, 0, 1, 1, -1))
         .hasMessageContaining("heaterLeast_kW");
-  }
-
-  // ------------------------------------------------------------- effect of what is counted
-
-  @Test
-  void whatCountingChanges() {
-    // A = 3.0, B = 0.3, P = 2.8, R = 3.0
-    ControlLoop loop = loop(EXPORT, 3.0, 0.3, 2.8, 3.0);
-    assertThat(loop.hunting()).containsExactly(band(6.0, 6.1));
-    assertThat(loop.withCounts(WITH_HEATER).hunting()).containsExactly(band(3.0, 3.1));
-    assertThat(loop.withCounts(WITH_BOTH).hunting()).isEmpty();
-    // the heater still takes the surplus first: the pump's draw counted does not help the start
-    assertThat(loop.withCounts(WITH_PUMP).lowestClosing_kW()).hasValue(6.0);
-    assertThat(loop.withHeaterOff().lowestClosing_kW()).hasValue(3.0);
-  }
-
-  @Test
-  void whatTheRelaySees() {
-    ControlLoop loop = loop(EXPORT, 3.0, 0.3, 2.8, 3.0);
-    // 4 kW: the heater takes 3, 1 is exported; with the pump on, 1.2 is left and the heater takes
-    // it
-    assertThat(loop.seenBeforeStart_kW(4)).isEqualTo(1.0);
-    assertThat(loop.seenRunning_kW(4)).isZero();
-    assertThat(loop.withCounts(WITH_HEATER).seenBeforeStart_kW(4)).isEqualTo(4.0);
-    assertThat(loop.withCounts(WITH_HEATER).seenRunning_kW(4)).isEqualTo(1.2);
-    assertThat(loop.withCounts(WITH_BOTH).seenRunning_kW(4)).isEqualTo(4.0);
-    // 2 kW does not carry the pump: 0.8 is imported
-    assertThat(loop.seenRunning_kW(2)).isEqualTo(-0.8);
-    assertThat(loop.withCounts(WITH_BOTH).seenBeforeStart_kW(2)).isEqualTo(2.0);
-  }
-
-  // ------------------------------------------------------------- import and what is passed up
-
-  @Test
-  void importAtBothEdges() {
-    ControlLoop loop = loop(WITH_HEATER, 1.5, -0.7, 2.0, 3.0);
-    assertThat(loop.importAtStart_kW()).hasValue(0.5);
-    assertThat(loop.importWhileHeld_kW()).isEqualTo(0.7);
-    // heater not counted: the relay closes at A + R, nothing is bought at the start
-    assertThat(loop.withCounts(EXPORT).importAtStart_kW()).hasValue(0);
-    // the pump counted: held down to B, import P − B
-    assertThat(loop(WITH_BOTH, 2.0, 1.2, 2.0, 3.0).importWhileHeld_kW()).isEqualTo(0.8);
-    assertThat(loop(WITH_BOTH, 2.5, 2.1, 2.0, 3.0).importWhileHeld_kW()).isZero();
-    assertThat(loop(WITH_HEATER, 2.5, 0.1, 2.0, 3.0).importWhileHeld_kW()).isZero();
-  }
-
-  @Test
-  void aRelayThatDoesNotCountExportCannotSeeImport() {
-    Counts heaterAlone = new Counts(false, true, false);
-    assertThat(loop(heaterAlone, 1, -0.1, 2, 3).importWhileHeld_kW()).isEqualTo(2);
-    assertThat(loop(heaterAlone, 1, 0, 2, 3).importWhileHeld_kW()).isZero();
-    assertThat(loop(heaterAlone, 1, 0, 2, 3).importAtStart_kW()).hasValue(1);
-    assertThat(loop(heaterAlone, 4, 0, 2, 3).importAtStart_kW()).isEmpty();
-    assertThat(loop(heaterAlone, 4, 0, 2, 3).passedUp_kW()).isInfinite();
-    // a start at 0 always closes: nothing says that the sun shines
-    assertThat(loop(heaterAlone, 0, -1, 2, 3).importAtStart_kW()).hasValue(2);
-    assertThat(loop(heaterAlone, 0, -1, 2, 3).passedUp_kW()).isZero();
-  }
-
-  @Test
-  void aCautiousStartPassesSurplusUp() {
-    assertThat(loop(WITH_HEATER, 3.2, 0.3, 2.5, 3.0).passedUp_kW()).isEqualTo(0.7);
-    assertThat(loop(EXPORT, 3.2, 0.3, 2.5, 3.0).passedUp_kW()).isEqualTo(3.7);
-    assertThat(loop(WITH_HEATER, 1.8, 0.3, 2.5, 3.0).passedUp_kW()).isZero();
-  }
-
-  @Test
-  void theHighestStopThatClears() {
-    // A − B > P, so B < 0.2: 0.1 on a 0.1 dial, 0.19 on a 0.01 dial, 0.199 in watts
-    ControlLoop loop = loop(WITH_HEATER, 3.0, 2.7, 2.8, 3.0);
-    assertThat(loop.highestClearingStop_kW(0.01)).hasValue(0.19);
-    assertThat(loop.highestClearingStop_kW(0.001)).hasValue(0.199);
-    assertThat(loop.highestClearingStop_kW(0.5)).hasValue(0);
-    // no room at all above 0
-    assertThat(loop(WITH_HEATER, 2.8, 0, 2.8, 3.0).highestClearingStop_kW(0.1)).isEmpty();
-    // with the pump counted any stop below the start
-    assertThat(loop(WITH_BOTH, 3.0, 3.0, 2.8, 3.0).highestClearingStop_kW(0.1)).hasValue(2.9);
-    assertThat(loop(WITH_BOTH, 2.95, 3.0, 2.8, 3.0).highestClearingStop_kW(0.1)).hasValue(2.9);
-    // a relay that never closes hunts at no stop: the highest is the one just below the start
-    Counts heaterAlone = new Counts(false, true, false);
-    assertThat(loop(heaterAlone, 4, 0, 2, 3).highestClearingStop_kW(0.1)).hasValue(3.9);
-    assertThatThrownBy(() -> loop.highestClearingStop_kW(0)).hasMessageContaining("dialStep_kW");
-    assertThatThrownBy(() -> loop.highestClearingStop_kW(0.0004))
-        .hasMessageContaining("whole watts");
   }
 
   @Test

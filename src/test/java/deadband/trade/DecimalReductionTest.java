@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -19,7 +20,7 @@ class DecimalReductionTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        transcribed(
             "decimal reduction time, laboratory",
             "Current Microbiology 1989, chlorine-free water",
             Known.READ,
@@ -28,28 +29,35 @@ class DecimalReductionTest {
             value("55 °C", 13.93, 1e-9, () -> DecimalReduction.byPaper_min(55)),
             value("60 °C", 0.74, 1e-9, () -> DecimalReduction.byPaper_min(60)),
             value("66 °C", 0.45, 1e-9, () -> DecimalReduction.byPaper_min(66))),
-        check(
+        worked(
+            "decimal reduction time, an eighth of the time for eight decades",
+            "Stout et al. 1986: 25, 10 and 5 min",
+            Known.SECOND_HAND,
+            value("60 °C", 3.125, 1e-12, () -> DecimalReduction.byStout_min(60)),
+            value("70 °C", 1.25, 1e-12, () -> DecimalReduction.byStout_min(70)),
+            value("80 °C", 0.625, 1e-12, () -> DecimalReduction.byStout_min(80))),
+        worked(
             "decimal reduction time, handbook rule",
             "handbook: D60 = 2 min, z = 5.29 K",
             Known.SECOND_HAND,
             value("60 °C", 2, 1e-12, () -> DecimalReduction.byHandbook_min(60)),
             value("one z above", 0.2, 1e-12, () -> DecimalReduction.byHandbook_min(65.29)),
             value("one z below", 20, 1e-10, () -> DecimalReduction.byHandbook_min(54.71))),
-        check(
+        worked(
             "cautious decimal reduction time",
-            BY_LIBRARY,
+            BY_LIBRARY + "; from 60.1 °C Stout et al. 1986",
             Known.DERIVED,
             value("60 °C", 3.17, 0.005, () -> DecimalReduction.cautious_min(60)),
-            value("65 °C", 1.08, 0.005, () -> DecimalReduction.cautious_min(65)),
-            value("70 °C", 0.59, 0.005, () -> DecimalReduction.cautious_min(70))),
-        check(
+            value("65 °C", 2.1875, 1e-9, () -> DecimalReduction.cautious_min(65)),
+            value("70 °C", 1.25, 1e-9, () -> DecimalReduction.cautious_min(70))),
+        worked(
             "log reduction of the national holds",
-            BY_LIBRARY,
+            "Stout et al. 1986, straight lines between its points",
             Known.DERIVED,
             value("60 °C 60 min, capped", 8, 0, () -> DecimalReduction.hold_log(60, 60)),
-            value("65 °C 4 min", 3.7, 0.05, () -> DecimalReduction.hold_log(65, 4)),
-            value("70 °C 2 min", 3.4, 0.05, () -> DecimalReduction.hold_log(70, 2))),
-        check(
+            value("65 °C 4 min", 1.83, 0.005, () -> DecimalReduction.hold_log(65, 4)),
+            value("70 °C 2 min", 1.6, 1e-9, () -> DecimalReduction.hold_log(70, 2))),
+        worked(
             "log reduction by the handbook rule alone, never printed",
             "handbook: D60 = 2 min, z = 5.29 K",
             Known.DERIVED,
@@ -108,9 +116,12 @@ class DecimalReductionTest {
 
   @Test
   void aboveTheTablesTheLastValueStands() {
+    // Stout et al.: 5 min for eight decades
+    assertThat(DecimalReduction.cautious_min(80)).isEqualTo(0.625);
+    assertThat(DecimalReduction.cautious_min(100)).isEqualTo(0.625);
+    assertThat(DecimalReduction.byStout_min(59.99)).as("says nothing").isZero();
     // 0.005494625 h · 60 = 0.32968 min
-    assertThat(DecimalReduction.cautious_min(78.14)).isCloseTo(0.32968, within(1e-5));
-    assertThat(DecimalReduction.cautious_min(100)).isCloseTo(0.32968, within(1e-5));
+    assertThat(DecimalReduction.byLibrary_min(100)).isCloseTo(0.32968, within(1e-5));
     assertThat(DecimalReduction.byLibrary_min(78.13366536545968)).isCloseTo(0.32968, within(1e-5));
   }
 
@@ -133,21 +144,5 @@ class DecimalReductionTest {
     assertThat(DecimalReduction.credited_log(60, 0)).isZero();
     assertThatThrownBy(() -> DecimalReduction.credited_log(60, -1))
         .hasMessageContaining("time_min");
-  }
-
-  @Test
-  void aHistoryAddsUpAndIsCapped() {
-    // 5 min at 65 °C is 4.648, 2 min at 70 °C 3.393, the minutes below 55 °C nothing
-    double[] history = {40, 54, 65, 65, 65, 65, 65, 50};
-    assertThat(DecimalReduction.history_log(history, 1))
-        .isCloseTo(5 / DecimalReduction.cautious_min(65), within(1e-12));
-    assertThat(DecimalReduction.history_log(history, 0.5))
-        .isCloseTo(2.5 / DecimalReduction.cautious_min(65), within(1e-12));
-    assertThat(DecimalReduction.history_log(new double[] {65, 70}, 2))
-        .isCloseTo(2 / DecimalReduction.cautious_min(65) + 3.39, within(0.01));
-    assertThat(DecimalReduction.history_log(history, 60)).isEqualTo(8);
-    assertThat(DecimalReduction.history_log(new double[0], 1)).isZero();
-    assertThatThrownBy(() -> DecimalReduction.history_log(history, 0))
-        .hasMessageContaining("step_min");
   }
 }

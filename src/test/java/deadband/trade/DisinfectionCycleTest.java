@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -31,14 +32,16 @@ class DisinfectionCycleTest {
             DisinfectionCycle.ISSO_55_1,
             "ISSO 55.1",
             new Treatment(60, 20, 7, 1),
-            new Treatment(65, 10, 7, 1)),
+            new Treatment(65, 10, 7, 1),
+            new Treatment(70, 5, 7, 1)),
         cycle(
-            "disinfection of stores of 400 L and more, FR",
+            "disinfection of new installations of 400 L and more, FR",
             DisinfectionCycle.ORDER_2005,
             "Order of 30 Nov 2005",
             new Treatment(60, 60, 1, 1),
             new Treatment(65, 4, 1, 1),
             new Treatment(70, 2, 1, 1)),
+        figure(DisinfectionCycle.ORDER_2005_KEPT_C, 55),
         cycle(
             "disinfection of pre-heat stores, GB other than homes",
             DisinfectionCycle.HSE_L8,
@@ -74,7 +77,7 @@ class DisinfectionCycleTest {
       values.add(
           value("share " + row, expected[i].share(), 0, () -> cycle.treatments().get(row).share()));
     }
-    return check(name, source, Known.SECOND_HAND, values);
+    return transcribed(name, source, Known.SECOND_HAND, values);
   }
 
   @TestFactory
@@ -131,17 +134,6 @@ class DisinfectionCycleTest {
   }
 
   @Test
-  void timeToReachAndHold() {
-    // 270 L from 45 to 60 °C with 3 kW: 270 · 1.1448e-3 · 15 = 4.637 kWh, 92.7 min; and an hour's
-    // hold
-    assertThat(DisinfectionCycle.reachAndHold_min(270, 45, new Treatment(60, 60, 7, 1), 3))
-        .isCloseTo(152.8, within(0.2));
-    assertThat(DisinfectionCycle.reachAndHold_min(270, 60, new Treatment(60, 60, 7, 1), 3))
-        .as("already there")
-        .isEqualTo(60);
-  }
-
-  @Test
   void shareAboveTheHeater() {
     assertThat(DisinfectionCycle.treatedShare(120, 1600)).isCloseTo(0.925, within(1e-12));
     assertThat(DisinfectionCycle.treatedShare(0, 1600)).isEqualTo(1);
@@ -151,5 +143,11 @@ class DisinfectionCycleTest {
         .hasMessageContaining("heaterBottom_mm");
     assertThatThrownBy(() -> DisinfectionCycle.treatedShare(1, 0))
         .hasMessageContaining("tankHeight_mm");
+  }
+
+  @Test
+  void theFrenchOrderTakesAStoreKeptAtItsOwnTemperature() {
+    assertThat(DisinfectionCycle.ORDER_2005.keptHot_C(60)).isEqualTo(55);
+    assertThat(DisinfectionCycle.ISSO_55_1.keptHot_C(60)).isEqualTo(60);
   }
 }

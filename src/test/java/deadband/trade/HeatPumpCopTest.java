@@ -1,6 +1,8 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -10,6 +12,8 @@ import static org.assertj.core.api.Assertions.within;
 import deadband.trade.HeatPumpCop.Fit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -18,8 +22,8 @@ import org.junit.jupiter.api.TestFactory;
 
 class HeatPumpCopTest {
   private static final String STAFFELL =
-      "Staffell et al. 2012, Energy Environ. Sci. 5, 9291, coefficients in open code, evaluated";
-  private static final String RUHNAU = "Ruhnau et al. 2019, Sci. Data 6:189, evaluated";
+      "Staffell et al. 2012, Energy Environ. Sci. 5, 9291: coefficients in open code, evaluated";
+  private static final String RUHNAU = "Ruhnau et al. 2019, Sci. Data 6:189: coefficients in the authors' open data, evaluated";
 
   private static final Map<String, Fit> COLUMNS =
       Map.of(
@@ -31,40 +35,40 @@ class HeatPumpCopTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        worked(
             "COP of air source heat pumps against lift",
             STAFFELL,
-            Known.READ,
+            Known.DERIVED,
             value("15 K", 5.1367, 0.0001, () -> Fit.STAFFELL_AIR.cop(15)),
             value("35 K", 3.3468, 0.0001, () -> Fit.STAFFELL_AIR.cop(35)),
             value("60 K", 1.8180, 0.0001, () -> Fit.STAFFELL_AIR.cop(60))),
-        check(
+        worked(
             "COP of ground source heat pumps against lift",
             STAFFELL,
-            Known.READ,
+            Known.DERIVED,
             value("20 K", 6.0636, 0.0001, () -> Fit.STAFFELL_GROUND.cop(20)),
             value("35 K", 4.4191, 0.0001, () -> Fit.STAFFELL_GROUND.cop(35)),
             value("60 K", 2.4124, 0.0001, () -> Fit.STAFFELL_GROUND.cop(60))),
-        check(
+        worked(
             "COP against lift, field data fit",
             RUHNAU,
-            Known.READ,
+            Known.DERIVED,
             value("air, 35 K", 3.3991, 0.0001, () -> Fit.RUHNAU_AIR.cop(35)),
             value("ground, 35 K", 4.464, 0.0001, () -> Fit.RUHNAU_GROUND.cop(35)),
             value("water, 35 K", 4.2681, 0.0001, () -> Fit.RUHNAU_WATER.cop(35))),
-        check(
+        transcribed(
             "lifts for which the fits hold",
             "Staffell et al. 2012",
-            Known.READ,
+            Known.SECOND_HAND,
             value("air from [K]", 15, 0, () -> Fit.STAFFELL_AIR.lift_K().least()),
             value("air to [K]", 60, 0, () -> Fit.STAFFELL_AIR.lift_K().most()),
             value("ground from [K]", 20, 0, () -> Fit.STAFFELL_GROUND.lift_K().least()),
             value("ground to [K]", 60, 0, () -> Fit.STAFFELL_GROUND.lift_K().most())),
         figure(HeatPumpCop.GROUND_C, 10),
-        check(
+        worked(
             "COP in the field",
             RUHNAU + ", × 0.85",
-            Known.READ,
+            Known.DERIVED,
             value(
                 "air, 35 K", 2.8892, 0.0001, () -> HeatPumpCop.inTheField(Fit.RUHNAU_AIR.cop(35))),
             value(
@@ -72,15 +76,34 @@ class HeatPumpCopTest {
                 3.7944,
                 0.0001,
                 () -> HeatPumpCop.inTheField(Fit.RUHNAU_GROUND.cop(35)))),
-        check(
+        independent(
             "Carnot COP, source 0 °C",
-            "published table of 24 values, one decimal",
+            COP_TABLE,
+            Known.SECOND_HAND,
+            carnot(0, 8.8, 7.1, 6.0, 5.2, 4.6, 4.2)),
+        independent(
+            "Carnot COP, source −20 °C", COP_TABLE, Known.SECOND_HAND, carnot(-20, 5.6, 4.9, 4.4, 4.0, 3.7, 3.4)),
+        independent(
+            "Carnot COP, source 10 °C", COP_TABLE, Known.SECOND_HAND, carnot(10, 12.3, 9.1, 7.3, 6.1, 5.4, 4.8)),
+        independent(
+            "Lorenz COP, water returning at 25 °C, source 0 °C",
+            COP_TABLE,
+            Known.SECOND_HAND,
+            bySink(
+                (sink_C) -> HeatPumpCop.lorenz(25, sink_C, 0, 0), 10.1, 8.8, 7.9, 7.1, 6.5, 6.1)),
+        independent(
+            "Carnot COP at the test points of a heat pump, source 0 °C",
+            "unit tests of the UK government's calculation engine",
             Known.READ,
-            value("sink 35 °C", 8.8, 0.05, () -> HeatPumpCop.carnot(35, 0)),
-            value("sink 45 °C", 7.1, 0.05, () -> HeatPumpCop.carnot(45, 0)),
-            value("sink 55 °C", 6.0, 0.05, () -> HeatPumpCop.carnot(55, 0)),
-            value("sink 65 °C", 5.2, 0.05, () -> HeatPumpCop.carnot(65, 0))),
-        check(
+            value("outlet 24 °C", 12.38125, 1e-9, () -> HeatPumpCop.carnot(24, 0)),
+            value("outlet 27 °C", 11.116666666666665, 1e-9, () -> HeatPumpCop.carnot(27, 0)),
+            value("outlet 30 °C", 10.105, 1e-9, () -> HeatPumpCop.carnot(30, 0)),
+            value("outlet 34 °C", 9.033823529411764, 1e-9, () -> HeatPumpCop.carnot(34, 0)),
+            value("outlet 36 °C", 8.5875, 1e-9, () -> HeatPumpCop.carnot(36, 0)),
+            value("outlet 42 °C", 7.503571428571428, 1e-9, () -> HeatPumpCop.carnot(42, 0)),
+            value("outlet 52 °C", 6.252884615384615, 1e-9, () -> HeatPumpCop.carnot(52, 0))),
+        figure(HeatPumpCop.BELOW_SOURCE_K, 5),
+        worked(
             "COP of a well-installed heat pump: 4, one either way; flow 35 to 50 °C",
             "none",
             Known.COMMON_PRACTICE,
@@ -88,6 +111,25 @@ class HeatPumpCopTest {
             value("ground of 10 °C, flow 50 °C", 4, 1, () -> Fit.STAFFELL_GROUND.cop(40)),
             value("air of 7 °C, flow 35 °C", 4, 1, () -> Fit.STAFFELL_AIR.cop(28)),
             value("air of 7 °C, flow 45 °C", 4, 1, () -> Fit.STAFFELL_AIR.cop(38))));
+  }
+
+  private static final String COP_TABLE =
+      "published table of heat pumps and theoretical limits by flow temperature, one decimal";
+
+  private static List<OutsideCheck.Value> carnot(double source_C, double... expected) {
+    return bySink(sink_C -> HeatPumpCop.carnot(sink_C, source_C), expected);
+  }
+
+  /** Flow of 35, 45, 55, 65, 75 and 85 °C. */
+  private static List<OutsideCheck.Value> bySink(DoubleUnaryOperator cop, double... expected) {
+    return IntStream.range(0, expected.length)
+        .mapToObj(
+            column -> {
+              double sink_C = 35 + 10 * column;
+              return value(
+                  "sink " + sink_C + " °C", expected[column], 0.051, () -> cop.applyAsDouble(sink_C));
+            })
+        .toList();
   }
 
   @TestFactory
@@ -151,7 +193,7 @@ class HeatPumpCopTest {
   void clampsALiftForTheDayRun() {
     assertThat(Fit.STAFFELL_GROUND.copClamped(5)).isEqualTo(Fit.STAFFELL_GROUND.cop(20));
     assertThat(Fit.STAFFELL_AIR.copClamped(5)).isEqualTo(Fit.STAFFELL_AIR.cop(15));
-    assertThat(Fit.RUHNAU_AIR.copClamped(80)).isEqualTo(Fit.RUHNAU_AIR.cop(60));
+    assertThat(Fit.RUHNAU_AIR.copClamped(90)).isEqualTo(Fit.RUHNAU_AIR.cop(80));
     assertThat(Fit.RUHNAU_AIR.copClamped(33)).isEqualTo(Fit.RUHNAU_AIR.cop(33));
   }
 
@@ -225,5 +267,20 @@ class HeatPumpCopTest {
     assertThatThrownBy(() -> HeatPumpCop.output_kW(-1, 2.8)).hasMessageContaining("input_kW");
     assertThatThrownBy(() -> HeatPumpCop.output_kW(1, 0)).hasMessageContaining("cop");
     assertThatThrownBy(() -> HeatPumpCop.inTheField(0)).hasMessageContaining("cop");
+  }
+
+  /** Ground at 10 °C less 5 K; the script of Ruhnau et al. 2019 gives ground water the same. */
+  @Test
+  void brineLiesBelowTheGround() {
+    assertThat(HeatPumpCop.brine_C()).isEqualTo(5);
+  }
+
+  /** A plate as good as the fit comes to 0.85 of it, and so does one that is better. */
+  @Test
+  void theFieldGetsLessThanThePlate() {
+    assertThat(HeatPumpCop.fieldFactor(2.8, 2.8)).isCloseTo(0.85, within(1e-12));
+    assertThat(HeatPumpCop.fieldFactor(2.0, 2.5)).isCloseTo(0.68, within(1e-12));
+    assertThat(HeatPumpCop.fieldFactor(3.6, 2.8)).isEqualTo(0.85);
+    assertThatThrownBy(() -> HeatPumpCop.fieldFactor(3, 0)).hasMessageContaining("fitCop");
   }
 }

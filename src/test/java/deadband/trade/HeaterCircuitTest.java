@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,40 +20,51 @@ class HeaterCircuitTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        worked(
             "power of a heater rated 3 kW at 230 V",
             "P ∝ V², evaluated",
             Known.DERIVED,
             value("207 V [kW]", 2.430, 0.0005, () -> HeaterCircuit.power_kW(3, 230, 207)),
             value("230 V [kW]", 3.000, 0.0005, () -> HeaterCircuit.power_kW(3, 230, 230)),
             value("253 V [kW]", 3.630, 0.0005, () -> HeaterCircuit.power_kW(3, 230, 253))),
-        check(
+        worked(
             "heater rated 3 kW at 240 V, on 230 V",
             "P ∝ V², evaluated",
             Known.DERIVED,
             value("power [kW]", 2.755, 0.0005, () -> HeaterCircuit.power_kW(3, 240, 230)),
             value("current [A]", 11.98, 0.005, () -> HeaterCircuit.current_A(3, 240, 230))),
-        check(
+        worked(
             "volt drop of 13.04 A over 20 m of 2.5 mm²",
             "18 mV/A/m, BS 7671 Appendix 4, evaluated",
             Known.DERIVED,
             value("[V]", 4.69, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 13.04, 20)),
             value(
                 "[% of 230 V]",
-                2.04, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 13.04, 20) / 2.30),
-            value(
-                "5 % is reached at [m]",
-                49.0, 0.05, () -> HeaterCircuit.longestRun_m(Size.MM2_2_5, 13.04, 230))),
-        check(
+                2.04, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 13.04, 20) / 2.30)),
+        worked(
             "volt drop limit, 5 % of 230 V",
             "BS 7671 Appendix 4",
             Known.SECOND_HAND,
             value("[V]", 11.5, 1e-9, () -> HeaterCircuit.VOLT_DROP_SHARE.value() * 230)),
         figure(HeaterCircuit.DECLARED_VOLTAGE_V, 230),
         figure(HeaterCircuit.VOLTAGE_UP_SHARE, 0.10),
-        figure(HeaterCircuit.VOLTAGE_DOWN_SHARE, 0.06),
         figure(HeaterCircuit.OWN_CIRCUIT_ABOVE_L, 15),
-        figure(HeaterCircuit.LEAST_POWER_KW, 0.15));
+        independent(
+            "volt drop, examples",
+            "courses and forums of the trade, BS 7671 by the mV/A/m",
+            Known.READ,
+            value("16 A, 18 m, 2.5 mm² [V]", 5.18, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 16, 18)),
+            value("32 A, 40 m, 2.5 mm² [V]", 23.04, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 32, 40))),
+        independent(
+            "elements rated at 240 V on another voltage",
+            "element makers' statements and forums of the trade",
+            Known.READ,
+            value("5.5 kW at 208 V [kW]", 4.131, 0.0005, () -> HeaterCircuit.power_kW(5.5, 240, 208)),
+            value("4.5 kW at 208 V [kW]", 3.38, 0.0051, () -> HeaterCircuit.power_kW(4.5, 240, 208)),
+            value("3.8 kW at 120 V [kW]", 0.95, 0.0005, () -> HeaterCircuit.power_kW(3.8, 240, 120)),
+            value("4.5 kW at 240 V [A]", 18.75, 0.005, () -> HeaterCircuit.current_A(4.5, 240, 240)),
+            value("3.8 kW at 240 V [A]", 15.8, 0.05, () -> HeaterCircuit.current_A(3.8, 240, 240)),
+            value("3.5 kW at 240 V [A]", 14.6, 0.05, () -> HeaterCircuit.current_A(3.5, 240, 240))));
   }
 
   @TestFactory
@@ -81,10 +93,6 @@ class HeaterCircuitTest {
         .hasMessageContaining("current_A");
     assertThatThrownBy(() -> HeaterCircuit.voltDrop_V(Size.MM2_4, 1, -1))
         .hasMessageContaining("length_m");
-    assertThatThrownBy(() -> HeaterCircuit.longestRun_m(Size.MM2_4, 0, 230))
-        .hasMessageContaining("current_A");
-    assertThatThrownBy(() -> HeaterCircuit.longestRun_m(Size.MM2_4, 1, 0))
-        .hasMessageContaining("voltage_V");
   }
 
   @Test

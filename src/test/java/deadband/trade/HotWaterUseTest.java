@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -17,19 +18,19 @@ class HotWaterUseTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        worked(
             "hot water used in a day, 25·N + 36",
             "SAP 2012",
             Known.READ,
             value("three people [L]", 111, 1e-12, () -> HotWaterUse.daily_L(3))),
-        check(
+        worked(
             "heat of hot water for three people, month by month",
             "SAP 2012 Tables 1c and 1d, evaluated",
-            Known.READ,
+            Known.DERIVED,
             value("January [kWh]", 181.50, 0.005, () -> HotWaterUse.daily_kWh(3, 1) * 31),
             value("July [kWh]", 109.58, 0.005, () -> HotWaterUse.daily_kWh(3, 7) * 31),
             value("December [kWh]", 175.78, 0.005, () -> HotWaterUse.daily_kWh(3, 12) * 31)),
-        check(
+        transcribed(
             "average climate, outdoor temperature and irradiance",
             "Reg. (EU) 814/2013 Annex III",
             Known.READ,

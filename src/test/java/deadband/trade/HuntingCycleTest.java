@@ -43,12 +43,6 @@ class HuntingCycleTest {
   }
 
   @Test
-  void aRelayMayLetGoBeforeThePumpHasDrawn() {
-    assertThat(new Delays(1, 1, 2, 1).mayOpenBeforeDraw()).isTrue();
-    assertThat(new Delays(1, 2, 2, 1).mayOpenBeforeDraw()).isFalse();
-  }
-
-  @Test
   void longerDelaysNeverMeanMoreStarts() {
     for (int delay = 1; delay < 30; delay++) {
       assertThat(HuntingCycle.withTimers(new Delays(delay + 1, 1, 0, 1), 5, 5).startsPerHour())

@@ -1,6 +1,8 @@
 package deadband.trade;
 
 import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
@@ -15,9 +17,13 @@ class HygieneTest {
   static List<OutsideCheck> outside() {
     return List.of(
         figure(Hygiene.STORE_C, 60),
-        figure(Hygiene.OUTLET_C, 50),
-        figure(Hygiene.OUTLET_HEALTHCARE_C, 55),
-        figure(Hygiene.COLD_C, 20),
+        transcribed(
+            "store at 60 °C or more in other countries",
+            "AS/NZS 3500.4; DVGW W 551, outlet of the store; ASHRAE Guideline 12 (2000), above",
+            Known.SECOND_HAND,
+            value("Australia and New Zealand [°C]", 60, 0, Hygiene.STORE_C::value),
+            value("Germany [°C]", 60, 0, Hygiene.STORE_C::value),
+            value("United States [°C]", 60, 0, Hygiene.STORE_C::value)),
         figure(Hygiene.GROWTH_FROM_C, 20),
         figure(Hygiene.GROWTH_TO_C, 45));
   }
@@ -46,7 +52,10 @@ class HygieneTest {
   @Test
   void marksAsPrinted() {
     assertThat(Stream.of(Known.values()).map(Known::words))
-        .containsExactly("read", "second-hand", "derived", "common practice", "from memory");
+        .containsExactly(
+            "read", "read in a draft", "second-hand", "derived", "common practice", "from memory");
+    assertThat(Stream.of(Known.values()).filter(Known::isFirm))
+        .containsExactly(Known.READ, Known.SECOND_HAND, Known.DERIVED);
     assertThat(Known.MEMORY).hasToString("from memory");
   }
 }

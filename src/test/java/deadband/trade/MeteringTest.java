@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -22,7 +23,7 @@ class MeteringTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        independent(
             "three-phase netting, five periods [Wh]",
             "an Australian network company's note",
             Known.SECOND_HAND,
@@ -34,19 +35,19 @@ class MeteringTest {
             value("(−5, 0, −2), export", 7, 1e-12, () -> Metering.nettedExport(PERIODS_WH[4])),
             value("netted import in all", 19, 1e-12, () -> total(Metering::nettedImport)),
             value("netted export in all", 9, 1e-12, () -> total(Metering::nettedExport))),
-        check(
+        worked(
             "phase by phase, the same five periods [Wh]",
             "sum of the phases that import, sum of those that export",
             Known.DERIVED,
             value("import in all", 32, 1e-12, () -> total(Metering::perPhaseImport)),
             value("export in all", 22, 1e-12, () -> total(Metering::perPhaseExport))),
-        check(
+        worked(
             "balanced load of 2.4 kW, surplus of 2.4 kW on one phase, not netted [kW]",
             "offset min(S, P/3)",
             Known.DERIVED,
             value("imported", 1.6, 1e-12, () -> 2.4 - Metering.balancedLoadCovered_kW(2.4, 2.4)),
             value("exported", 1.6, 1e-12, () -> Metering.perPhaseExport(2.4 / 3 - 2.4, 0.8, 0.8))),
-        check(
+        worked(
             "6 kW of sun on L1, 2 kW of load on each phase [kW]",
             "account from practice, arithmetic",
             Known.DERIVED,

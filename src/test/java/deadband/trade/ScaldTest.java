@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.transcribed;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -19,7 +20,7 @@ class ScaldTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        transcribed(
             "time to a serious burn, table",
             "US CPSC tap-water text",
             Known.SECOND_HAND,
@@ -27,7 +28,7 @@ class ScaldTest {
             value("54.4 °C [s]", 30, 1e-9, () -> Scald.byTable_s(54.4)),
             value("60 °C [s]", 6, 1e-9, () -> Scald.byTable_s(60)),
             value("65.6 °C [s]", 2, 1e-9, () -> Scald.byTable_s(65.6))),
-        check(
+        worked(
             "time to a serious burn, regression on the data of 1947",
             "PLOS ONE 0254790 Fig. 2 (log base inferred), evaluated",
             Known.DERIVED,
@@ -35,7 +36,7 @@ class ScaldTest {
             value("50 °C [s]", 296, 0.5, () -> Scald.byRegression_s(50)),
             value("52 °C [s]", 97.5, 0.05, () -> Scald.byRegression_s(52)),
             value("55 °C [s]", 19.9, 0.05, () -> Scald.byRegression_s(55))),
-        check(
+        transcribed(
             "outlet maxima behind a thermostatic valve",
             "UK TMV2 and TMV3 schemes",
             Known.READ,
@@ -44,6 +45,9 @@ class ScaldTest {
             value("basin [°C]", 41, 0, Outlet.BASIN::most_C),
             value("bidet [°C]", 38, 0, Outlet.BIDET::most_C)),
         figure(Scald.NEW_DWELLING_BATH_C, 48),
+        figure(Scald.AUSTRALIA_C, 50),
+        figure(Scald.NEW_ZEALAND_C, 50),
+        figure(Scald.FRANCE_C, 50),
         figure(Scald.VULNERABLE_C, 44));
   }
 

@@ -1,7 +1,6 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
-import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -18,12 +17,7 @@ class SignalContactTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        figure(SignalContact.WETTING_FROM_MA, 1),
-        figure(SignalContact.WETTING_TO_MA, 50),
-        figure(SignalContact.SILVER_V, 12),
-        figure(SignalContact.SILVER_A, 0.4),
-        figure(SignalContact.SG_READY_BLOCK_H, 2),
-        check(
+        transcribed(
             "state of the SG Ready contacts, 1 block, 2 normal, 3 recommendation, 4 start",
             "label text as quoted",
             Known.SECOND_HAND,

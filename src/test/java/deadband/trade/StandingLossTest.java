@@ -1,6 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
+import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -28,23 +29,23 @@ class StandingLossTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        independent(
             "heat loss coefficient from the 24 h loss",
             "BS EN 12897 Annex B, as used by the UK government engine",
             Known.READ,
             value("1.68 kWh/d", 1.5556, 0.00005, () -> StandingLoss.coefficient_W_per_K(1.68))),
-        check(
+        worked(
             "ecodesign limit of the standing loss",
             "Reg. (EU) 814/2013 Annex II, 16.66 + 8.33·V^0.4 W evaluated",
-            Known.READ,
+            Known.DERIVED,
             value("100 L", 1.661, 0.0005, () -> limit_kWh_per_day(100)),
             value("200 L", 2.064, 0.0005, () -> limit_kWh_per_day(200)),
             value("300 L", 2.357, 0.0005, () -> limit_kWh_per_day(300)),
             value("500 L", 2.801, 0.0005, () -> limit_kWh_per_day(500))),
-        check(
+        worked(
             "upper limits of the label classes at 200 L",
             "Reg. (EU) 812/2013 Annex II, evaluated",
-            Known.SECOND_HAND,
+            Known.DERIVED,
             value("A+", 31.81, 0.005, () -> LabelClass.A_PLUS.upperLimit_W(200)),
             value("A", 43.88, 0.005, () -> LabelClass.A.upperLimit_W(200)),
             value("B", 61.37, 0.005, () -> LabelClass.B.upperLimit_W(200)),

@@ -1,6 +1,6 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -21,7 +21,7 @@ class TappingProfileTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        independent(
             "heat of a day by tapping profile, sum of the draw-offs",
             TABLE,
             Known.READ,

@@ -1,6 +1,6 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.check;
+import static deadband.trade.OutsideCheck.independent;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -22,7 +22,7 @@ class WaterTest {
 
   static List<OutsideCheck> outside() {
     return List.of(
-        check(
+        independent(
             "density of water",
             IF97_LIBRARY,
             Known.DERIVED,
@@ -31,24 +31,64 @@ class WaterTest {
             value("50 °C", 988.134, 0.01, () -> Water.density_kg_per_m3(50)),
             value("60 °C", 983.297, 0.01, () -> Water.density_kg_per_m3(60)),
             value("65 °C", 980.653, 0.01, () -> Water.density_kg_per_m3(65))),
-        check(
+        independent(
             "specific heat of water",
             IF97_LIBRARY,
             Known.DERIVED,
             value("60 °C", 4.1823, 0.0002, () -> Water.specificHeat_kJ_per_kgK(60))),
-        check(
+        independent(
             "density of water every 10 K, within 0.05 %",
             IF97_LIBRARY + ", run beside the test", Known.DERIVED, everyTenKelvin(true)),
-        check(
+        independent(
             "specific heat of water every 10 K, within 0.05 %",
-            IF97_LIBRARY + ", run beside the test", Known.DERIVED, everyTenKelvin(false)));
+            IF97_LIBRARY + ", run beside the test", Known.DERIVED, everyTenKelvin(false)),
+        independent(
+            "density of water in a handbook, within 0.02 %",
+            HANDBOOK,
+            Known.SECOND_HAND,
+            density(10, 999.7026),
+            density(15, 999.1026),
+            density(20, 998.2071),
+            density(22, 997.7735),
+            density(25, 997.0479),
+            density(30, 995.6502),
+            density(40, 992.2),
+            density(60, 983.2),
+            density(80, 971.8),
+            density(100, 958.4)),
+        independent(
+            "specific heat of water in a handbook, within 0.1 %",
+            HANDBOOK,
+            Known.SECOND_HAND,
+            heat(10, 4.1921),
+            heat(20, 4.1818),
+            heat(30, 4.1784),
+            heat(40, 4.1785),
+            heat(50, 4.1806),
+            heat(60, 4.1843),
+            heat(70, 4.1895),
+            heat(80, 4.1963),
+            heat(90, 4.2050),
+            heat(100, 4.2159)));
+  }
+
+  private static final String HANDBOOK = "handbook tables at 1 bar, as an open page gives them";
+
+  private static OutsideCheck.Value density(double t, double expected) {
+    return value(
+        t + " °C [kg/m³]", expected, expected * 0.0002, () -> Water.density_kg_per_m3(t));
+  }
+
+  private static OutsideCheck.Value heat(double t, double expected) {
+    return value(
+        t + " °C [kJ/kgK]", expected, expected * 0.001, () -> Water.specificHeat_kJ_per_kgK(t));
   }
 
   private static List<OutsideCheck.Value> everyTenKelvin(boolean density) {
     List<OutsideCheck.Value> values = new ArrayList<>();
     for (int t = 0; t <= 100; t += 10) {
       double at = t;
-      double expected = density ? density(at, 0.3) : specificHeat(at, 0.3);
+      double expected = density ? if97Density(at, 0.3) : specificHeat(at, 0.3);
       values.add(
           value(
               t + " °C",
@@ -59,7 +99,7 @@ class WaterTest {
     return values;
   }
 
-  private static double density(double temperature_C, double pressure_MPa) {
+  private static double if97Density(double temperature_C, double pressure_MPa) {
     return REFERENCE.densityPT(pressure_MPa, temperature_C + 273.15);
   }
 
@@ -80,7 +120,7 @@ class WaterTest {
       double t = i / 20.0;
       assertThat(Water.density_kg_per_m3(t))
           .as("density at %s °C", t)
-          .isCloseTo(density(t, 0.3), withPercentage(0.0006));
+          .isCloseTo(if97Density(t, 0.3), withPercentage(0.0006));
       assertThat(Water.specificHeat_kJ_per_kgK(t))
           .as("specific heat at %s °C", t)
           .isCloseTo(specificHeat(t, 0.3), withPercentage(0.0031));
@@ -93,7 +133,7 @@ class WaterTest {
     for (double pressure_MPa : new double[] {0.15, 0.6}) {
       for (int t = 0; t <= 100; t++) {
         assertThat(Water.density_kg_per_m3(t))
-            .isCloseTo(density(t, pressure_MPa), withPercentage(0.05));
+            .isCloseTo(if97Density(t, pressure_MPa), withPercentage(0.05));
         assertThat(Water.specificHeat_kJ_per_kgK(t))
             .isCloseTo(specificHeat(t, pressure_MPa), withPercentage(0.05));
       }
