@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import deadband.reading.SetupReading;
 import deadband.setup.Outlet.Kind;
 import deadband.setup.Setup;
-import java.util.Map;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What a mixing valve may give, beyond the rows of the rule page. */
@@ -25,7 +26,15 @@ class OutletCeilingTest {
   @Test
   void aLimitThatTheSiteSetsHoldsAsALawDoes() {
     Limits own =
-        Limits.with(Map.of(Limit.OUTLET_BATH, Limit.OUTLET_BATH.entry().at(46, "the site")));
+        Limits.with(
+            List.of(
+                new LimitOverride(
+                    Limit.OUTLET_BATH,
+                    46,
+                    "limits.json",
+                    Optional.of("the site"),
+                    Optional.of("a reason"),
+                    Optional.of("a name"))));
     for (String site : new String[] {"{}", "{ \"country\": \"FR\" }", "{ \"country\": \"GB\" }"}) {
       OutletCeiling bath = of(site, own, Kind.BATH, 47);
       assertThat(bath.law()).isTrue();
