@@ -9,6 +9,7 @@ import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Cases about the starts, runs and pauses that were observed, held against the timers and the plate
@@ -40,8 +41,11 @@ final class Observations {
     Observations topic = new Observations(setup.asItWasFound(), limits, cases);
     Derived<Double> run = Derived.toldOnly(topic.pump.minimumRun_min());
     Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
-    topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run);
-    topic.phase(topic.observed.typicalPause_min(), topic.typicalPause(), off);
+    HeatPump pump = topic.pump;
+    topic.phase(
+        topic.observed.typicalRun_min(), topic.typicalRun(), run, pump.minimumRun_min());
+    topic.phase(
+        topic.observed.typicalPause_min(), topic.typicalPause(), off, pump.minimumOff_min());
     topic.cycle(Derived.sum(MINUTE, run, off));
     topic.starts();
   }
@@ -65,7 +69,12 @@ final class Observations {
     if (observed.typicalRun_min().isTold() && observed.typicalPause_min().isTold()) {
       cases.into(ObservedPhase.class, observed.startsPerHour().pointer()).none();
     } else {
-      phase(observed.startsPerHour(), cycle_min(), timers_min);
+      phase(
+          observed.startsPerHour(),
+          cycle_min(),
+          timers_min,
+          pump.minimumRun_min(),
+          pump.minimumOff_min());
     }
   }
 
@@ -73,7 +82,8 @@ final class Observations {
     return Derived.of(pump.part().isFitted());
   }
 
-  private void phase(Told<?> told, Derived<Double> seen, Derived<Double> timer) {
+  private void phase(
+      Told<?> told, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
     Cases.Inquiry inquiry = cases.into(ObservedPhase.class, told.pointer()).fitted(pumpFitted());
     if (!told.isTold()) {
       inquiry.none();
@@ -86,13 +96,14 @@ final class Observations {
         .makes(
             because ->
                 new ObservedPhase(
-                    because.explained(() -> tooShort(told, seen.get(), timer.get())),
+                    because.explained(() -> tooShort(told, seen.get(), timer.get(), timers)),
                     seen.get(),
                     least.get()));
   }
 
-  private Detail tooShort(Told<?> told, double seen_min, double timer_min) {
-    return Detail.at(told, pump.minimumRun_min(), pump.minimumOff_min())
+  private static Detail tooShort(
+      Told<?> told, double seen_min, double timer_min, Told<?>... timers) {
+    return Detail.at(Stream.concat(Stream.of(told), Stream.of(timers)).toArray(Told<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
         .limit(Bound.reckoned("timers allow", timer_min, MINUTE, "the heat pump's own timers"))
         .size(timer_min / Math.max(1, seen_min) - 1)

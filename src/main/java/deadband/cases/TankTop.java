@@ -241,14 +241,27 @@ final class TankTop {
             governs.provenance().missing()));
   }
 
-  /** A timer feeds the element past every other control; alone, it has no other. */
+  /**
+   * A timer feeds the element past every other control; a diverter whose sensor sits below the
+   * element never reaches its limit; alone, the element has no other control.
+   */
   private Derived<Boolean> thermostatGoverns() {
     return Derived.all(
         Derived.of(setup.immersion().part().isFitted()),
         Derived.any(
+            diverterIsBlind(),
             Derived.of(setup.immersion().timed()).map(windows -> !windows.isEmpty()),
             Derived.all(
                 Derived.not(Derived.of(setup.diverter().part().isFitted())),
                 Derived.not(Derived.of(setup.heatPump().part().isFitted())))));
+  }
+
+  private Derived<Boolean> diverterIsBlind() {
+    Derived<Boolean> below =
+        Derived.of(setup.diverter().sensor().height_mm())
+            .with(Derived.of(setup.immersion().height_mm()), (sensor, element) -> sensor < element);
+    return Derived.all(
+        Derived.of(setup.diverter().part().isFitted()).or(Derived.constant(false)),
+        below.or(Derived.constant(false)));
   }
 }

@@ -62,7 +62,22 @@ public final class Judge {
   public Judgement judge(Setup setup, Limits limits, LocalDate asOf) {
     Outcomes outcomes = outcomes(setup, limits);
     Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, limits, asOf);
+    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, limits, asOf)
+        .withAsFound(asFound(setup, outcomes, limits));
+  }
+
+  /** What the settings as found came to, and the proposed ones do not; no day is run for it. */
+  private List<Check> asFound(Setup setup, Outcomes proposed, Limits limits) {
+    if (!setup.asFound().settings().isTold()) {
+      return List.of();
+    }
+    List<Check> now = proposed.findings().stream().map(Finding::check).toList();
+    return decided(setup.asItWasFound(), limits, DayRuns.none()).findings().stream()
+        .filter(finding -> finding.consequence().compareTo(Consequence.DAMAGE) <= 0)
+        .map(Finding::check)
+        .filter(check -> !now.contains(check))
+        .distinct()
+        .toList();
   }
 
   /** The same without trying remedies or looking for causes: for trying many changes. */
@@ -102,6 +117,10 @@ public final class Judge {
   }
 
   private Outcomes decided(Setup setup, Limits limits) {
+    return decided(setup, limits, runs);
+  }
+
+  private Outcomes decided(Setup setup, Limits limits, DayRuns runs) {
     try {
       return Outcomes.of(book, setupChecks, Cases.of(setup, limits, runs));
     } catch (CaseFault fault) {

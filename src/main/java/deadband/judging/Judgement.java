@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param overrides the limits that a site set in place of the rule book's
  * @param edition of the rule book
  * @param asOf the date against which acceptances were held
+ * @param asFound hazards and damage of the settings as they were found, which the proposed ones do
+ *     not have, without day runs
  */
 public record Judgement(
     List<Check> checks,
@@ -34,7 +36,25 @@ public record Judgement(
     Optional<TestDays> days,
     List<LimitOverride> overrides,
     String edition,
-    LocalDate asOf) {
+    LocalDate asOf,
+    List<Check> asFound) {
+
+  /** The same, with what the settings as found came to. */
+  Judgement withAsFound(List<Check> checks) {
+    return new Judgement(
+        this.checks,
+        findings,
+        notJudged,
+        notFitted,
+        clear,
+        clearOnAssumption,
+        assumptions,
+        days,
+        overrides,
+        edition,
+        asOf,
+        checks);
+  }
 
   public Verdict verdict() {
     if (findings.stream().anyMatch(f -> f.isOpen() && f.consequence().blocksSignOff())) {

@@ -286,7 +286,8 @@ final class Outcomes {
         days,
         overrides,
         edition,
-        asOf);
+        asOf,
+        List.of());
   }
 
   private static boolean isLoud(Outcome outcome) {

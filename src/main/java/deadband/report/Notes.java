@@ -27,6 +27,7 @@ final class Notes {
     List<String> all = new ArrayList<>();
     notes.openOutlets().ifPresent(all::add);
     notes.toleratedImport().ifPresent(all::add);
+    notes.asFound().ifPresent(all::add);
     all.addAll(notes.renamed());
     return List.copyOf(all);
   }
@@ -50,6 +51,17 @@ final class Notes {
                 most ->
                     "bought while the call is held, and tolerated: up to " + Words.withUnit(most))
         : Optional.empty();
+  }
+
+  /** What was wrong with the settings as found: the people of the home lived with it until now. */
+  private Optional<String> asFound() {
+    String ended =
+        report.judgement().asFound().stream()
+            .map(check -> check.consequence().word() + " " + check.name())
+            .collect(Collectors.joining(", "));
+    return ended.isEmpty()
+        ? Optional.empty()
+        : Optional.of("in the settings as found, not in those proposed: " + ended);
   }
 
   private boolean isTolerated() {

@@ -73,4 +73,24 @@ class AsFoundTest {
 
     assertThat(found.relay().part().isFitted().optional()).contains(false);
   }
+
+  /** A loop that short-cycled as found is named where the proposal ends it, and only there. */
+  @Test
+  void whatTheProposalEndsIsNamed() {
+    String home =
+        """
+        { "relay": { "drives": "heat pump", "counts": [ "export", "immersion" ],
+                     "start_kW": 2.9, "stop_kW": %s },
+          "supply": { "phases": 1 }, "immersion": { "fitted": false },
+          "heatPump": { "minimumInput_kW": 1.2, "hotWaterInput_kW": 2.2 },
+          "asFound": { "settings": { "relay": { "stop_kW": 2.6 } } } }
+        """;
+
+    assertThat(Setups.judge(home.formatted("0.2")).asFound())
+        .extracting(Check::name)
+        .contains("gap-below-heat-pump-draw");
+    assertThat(Setups.judge(home.formatted("2.5")).asFound())
+        .extracting(Check::name)
+        .doesNotContain("gap-below-heat-pump-draw");
+  }
 }

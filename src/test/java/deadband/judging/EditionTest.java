@@ -28,6 +28,19 @@ class EditionTest {
         .isEqualTo(Files.readString(KEPT));
   }
 
+  @Test
+  void whatEachCheckNeedsIsListed() throws IOException {
+    Path kept = Path.of("rules/NEEDS.md");
+    String now = CheckNeeds.page();
+    if (Boolean.getBoolean("deadband.update.golden")) {
+      Files.writeString(kept, now);
+    }
+
+    assertThat(now)
+        .as("the needs changed: -Ddeadband.update.golden=true")
+        .isEqualTo(Files.readString(kept));
+  }
+
   private static String fingerprint() {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
