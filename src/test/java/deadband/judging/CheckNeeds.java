@@ -6,6 +6,7 @@ import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
 import deadband.document.Pointer;
+import deadband.setup.Default;
 import deadband.setup.Field;
 import deadband.setup.FieldKind;
 import deadband.setup.Setup;
@@ -58,7 +59,23 @@ final class CheckNeeds {
       page.append(String.join(", ", needs.notFittedWithout())).append(" | ");
       page.append(needs.waitsFor()).append(" |\n");
     }
+    page.append("\n## Defaults\n\n| value | taken as | because |\n|---|---|---|\n");
+    defaults(Pointer.root(), Setup.class, page);
     return page.toString();
+  }
+
+  private static void defaults(Pointer at, Class<? extends Record> type, StringBuilder page) {
+    for (Field field : Shape.of(type).fields()) {
+      Pointer value = at.child(field.name());
+      Default<?> assumed = field.assumed();
+      if (assumed != null) {
+        page.append("| ").append(value.dotted()).append(" | ").append(assumed.value());
+        page.append(" | ").append(assumed.because()).append(" |\n");
+      }
+      if (field.kind() instanceof FieldKind.Section section && !field.optional()) {
+        defaults(value, section.type(), page);
+      }
+    }
   }
 
   private static Document firing(Check check) {

@@ -2,17 +2,9 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.setup.Default;
-import deadband.setup.Field;
-import deadband.setup.FieldKind;
-import deadband.setup.Setup;
-import deadband.setup.Shape;
 import deadband.setup.Unit;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What the page of conventions says once for all pages is what the tool does. */
@@ -52,39 +44,5 @@ class ConventionsTest {
     assertThat(Unit.KILOWATT.round(0.0015)).isEqualTo(0.002);
     assertThat(Unit.KILOWATT.round(0.0025)).isEqualTo(0.002);
     assertThat(Unit.KILOWATT.round(3.2 - 0.3)).isEqualTo(2.9);
-  }
-
-  @Test
-  void theDefaultsAreThoseOfTheSetup() {
-    Map<String, String> told =
-        table("| value | taken as |").stream()
-            .collect(
-                Collectors.toMap(
-                    row -> row.get(0),
-                    row -> row.get(1).split(" ")[0],
-                    (one, other) -> one,
-                    TreeMap::new));
-    Map<String, String> assumed = new TreeMap<>();
-    defaults("", Setup.class, assumed);
-
-    assertThat(told).isEqualTo(assumed);
-  }
-
-  private static void defaults(String at, Class<? extends Record> type, Map<String, String> into) {
-    for (Field field : Shape.of(type).fields()) {
-      Default<?> assumed = field.assumed();
-      if (assumed != null) {
-        into.put(at + field.name(), printed(assumed.value()));
-      }
-      if (field.kind() instanceof FieldKind.Section section && !field.optional()) {
-        defaults(at + field.name() + ".", section.type(), into);
-      }
-    }
-  }
-
-  private static String printed(Object value) {
-    return value instanceof Double number && number == Math.rint(number)
-        ? String.valueOf(number.intValue())
-        : String.valueOf(value);
   }
 }
