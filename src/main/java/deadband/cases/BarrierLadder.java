@@ -34,7 +34,7 @@ final class BarrierLadder {
     this.limits = limits;
     this.cases = cases;
     this.limit = new TankLimit(setup);
-    this.top = new TankTop(setup);
+    this.top = TankTop.nominal(setup);
   }
 
   static void derive(Setup setup, Limits limits, Cases cases) {
@@ -95,9 +95,11 @@ final class BarrierLadder {
 
   private Detail opensFirst(double thermostat_C, double opening_C) {
     double lift_K = CELSIUS.round(opening_C - limit.limit_C().get());
+    Bound opening =
+        Bound.told("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C());
     return Detail.at(immersion.thermostat_C(), setup.diverter().limit_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
-        .limit(Bound.told("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C()))
+        .limit(thermostat_C < opening_C ? opening : opening.brokenByToleranceAlone())
         .size(immersion.power_kW().optional().orElse(0.0))
         .evidence(Measure.of("out of reach", KELVIN.round(opening_C - thermostat_C), KELVIN))
         .cure(Change.of(immersion.thermostat_C(), Dial.up_C(opening_C + THERMOSTAT_CLEAR_K)))

@@ -13,7 +13,8 @@ import deadband.setup.Setup;
 import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Objects;
+import java.util.function.Function;
 
 /** Cases about what the tank sends to the thermostatic mixing valve. */
 final class BlendingLadder {
@@ -40,59 +41,58 @@ final class BlendingLadder {
     BlendingLadder topic = new BlendingLadder(setup, limits, cases);
     topic.peak();
     topic.coolestSupply();
+    topic.lukewarm();
     topic.thermostat();
     topic.vulnerable();
   }
 
   private void peak() {
     Derived<Double> most = valve.most_C();
-    Derived<Double> setPoint = top.setPoint_C();
-    TankTop.Reading reading = top.against(tooHot(most.get()));
+    TankTop.Reading reading = top.against(peak_C -> peak_C > most.get());
     cases
         .into(TankPeak.class, blending.part().pointer())
         .fitted(valve.fitted(), top.fitted())
-        .given(setPoint, reading.peak_C(), most)
+        .given(reading.peak_C(), most)
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
         .makes(
             because ->
                 new TankPeak(
-                    because.explained(() -> tooHot(setPoint.get(), reading.peak_C().get())),
-                    setPoint.get(),
+                    because.explained(() -> tooHot(reading.peak_C().get())),
                     reading.peak_C().get(),
                     most.get()));
   }
 
-  /** A peak above the limit; a set point at it is too hot whatever the peak. */
-  private Predicate<Double> tooHot(double most_C) {
-    return top.setPoint_C().is(set_C -> set_C >= most_C)
-        ? peak_C -> peak_C >= most_C
-        : peak_C -> peak_C > most_C;
-  }
-
-  private Detail tooHot(double setPoint_C, double peak_C) {
+  /** Where only the tolerance goes above the limit, lowering a set point by it is no remedy. */
+  private Detail tooHot(double peak_C) {
     double most_C = valve.most_C().get();
-    List<TankTop.Source> culprits = top.culprits(tooHot(most_C));
+    boolean asSet = TankTop.nominal(setup).surely_C().is(set_C -> set_C > most_C);
+    List<TankTop.Source> culprits = top.culprits(hot_C -> hot_C > most_C);
     List<Change> lowered = new ArrayList<>();
     culprits.forEach(source -> lowered.addAll(source.loweredTo(most_C)));
-    return Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Told<?>[]::new))
-        .observed(Measure.of("hottest the tank gets", peak_C, CELSIUS))
-        .limit(valve.bound())
-        .size(KELVIN.round(peak_C - most_C))
-        .evidence(Measure.of("highest set point", setPoint_C, CELSIUS))
-        .evidence(top.evidence(peak_C))
-        .cures(List.of(List.copyOf(lowered)))
-        .basis("highest set point and hottest reading, with the tolerance of the tank sensor")
-        .done();
+    Detail.Builder detail =
+        Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Told<?>[]::new))
+            .observed(Measure.of("hottest the tank gets", peak_C, CELSIUS))
+            .limit(asSet ? valve.bound() : valve.bound().brokenByToleranceAlone())
+            .size(KELVIN.round(peak_C - most_C))
+            .evidence(top.evidence(peak_C))
+            .basis("highest set point, with the tolerance of the tank sensor");
+    if (top.setPoint_C().isKnown()) {
+      detail.evidence(Measure.of("highest set point", top.setPoint_C().get(), CELSIUS));
+    }
+    return (asSet ? detail.cures(List.of(List.copyOf(lowered))) : detail).done();
   }
 
   private void thermostat() {
     Derived<Double> thermostat = Derived.of(immersion.thermostat_C());
-    Derived<Double> most = valve.most_C();
+    Derived<Double> most = thermostatMost_C();
+    boolean aboveValve =
+        thermostat.with(valve.most_C(), (set_C, most_C) -> set_C > most_C).is(is -> is);
     cases
         .into(ThermostatBarrier.class, immersion.part().pointer())
         .fitted(valve.fitted(), Derived.of(immersion.part().isFitted()))
         .given(thermostat, most)
+        .clearOnlyWith(aboveValve ? vulnerablePeople().provenance().missing() : List.of())
         .makes(
             because ->
                 new ThermostatBarrier(
@@ -101,10 +101,29 @@ final class BlendingLadder {
                     most.get()));
   }
 
+  /**
+   * What the valve is made for, or the usual setting where that is higher: the thermostat is the
+   * second barrier, and only vulnerable people need it as low as the first.
+   */
+  private Derived<Double> thermostatMost_C() {
+    double usual_C = limits.value(Limit.THERMOSTAT_USUAL);
+    return vulnerablePeople().is(are -> are)
+        ? valve.most_C()
+        : valve.most_C().map(most_C -> Math.max(most_C, usual_C));
+  }
+
+  private Derived<Boolean> vulnerablePeople() {
+    return Derived.of(setup.site().vulnerableOccupants());
+  }
+
   private Detail noBarrier(double thermostat_C, double most_C) {
+    boolean byValve = valve.most_C().is(valve_C -> valve_C == most_C);
     return Detail.at(immersion.thermostat_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
-        .limit(valve.bound())
+        .limit(
+            byValve
+                ? valve.bound()
+                : Bound.of("usual at most", most_C, limits.of(Limit.THERMOSTAT_USUAL)))
         .size((thermostat_C - most_C) / most_C)
         .evidence(TankTop.timeToBurn(thermostat_C).stream().toArray(Measure[]::new))
         .cure(Change.of(immersion.thermostat_C(), Dial.down_C(most_C)))
@@ -116,7 +135,7 @@ final class BlendingLadder {
     cases
         .into(VulnerableSupply.class, blending.part().pointer())
         .fitted(valve.fitted())
-        .where(Derived.of(setup.site().vulnerableOccupants()))
+        .where(vulnerablePeople())
         .given(type3)
         .makes(
             because ->
@@ -129,6 +148,46 @@ final class BlendingLadder {
                     type3.get()));
   }
 
+  /**
+   * Whether the valve's own differential is entered: the usual figure says no more than its default.
+   */
+  private Derived<Boolean> ownDifferential() {
+    Told<Double> told = blending.leastDifferential_K();
+    double usual_K = Objects.requireNonNull(told.assumed()).value();
+    return told.isTold()
+        ? Derived.of(told).map(own_K -> own_K != usual_K)
+        : Derived.constant(false);
+  }
+
+  /** Below the temperature it is to mix to, the valve can only pass the supply as it is. */
+  private void lukewarm() {
+    Derived<Double> supply = Derived.of(setup.heatPump().everyday().start_C());
+    List<Derived<Double>> wanted = ofOutlets(this::mixed_C);
+    Derived<Double> mixed = Derived.highestKnown(wanted);
+    cases
+        .into(MixedSupply.class, blending.part().pointer())
+        .fitted(valve.fitted(), Derived.of(setup.heatPump().part().isFitted()))
+        .given(supply, mixed)
+        .clearOnlyWith(Derived.missingOf(wanted))
+        .makes(
+            because ->
+                new MixedSupply(
+                    because.explained(() -> lukewarm(supply.get(), mixed.get())),
+                    supply.get(),
+                    mixed.get()));
+  }
+
+  private Detail lukewarm(double supply_C, double mixed_C) {
+    return Detail.at(setup.heatPump().everyday().start_C())
+        .observed(Measure.of("coolest everyday supply", supply_C, CELSIUS))
+        .limit(
+            Bound.reckoned(
+                "warmest mixed water", mixed_C, CELSIUS, "mixed temperatures of the outlets"))
+        .size((mixed_C - supply_C) / mixed_C)
+        .evidence(Measure.of("cooler by", KELVIN.round(mixed_C - supply_C), KELVIN))
+        .done();
+  }
+
   private void coolestSupply() {
     Programme everyday = setup.heatPump().everyday();
     Derived<Double> supply = Derived.of(everyday.start_C());
@@ -137,6 +196,7 @@ final class BlendingLadder {
     cases
         .into(HotSupply.class, blending.part().pointer())
         .fitted(valve.fitted(), Derived.of(setup.heatPump().part().isFitted()))
+        .where(Derived.any(ownDifferential(), vulnerablePeople()))
         .given(supply, least)
         .clearOnlyWith(Derived.missingOf(needs))
         .makes(
@@ -149,30 +209,34 @@ final class BlendingLadder {
 
   /** What the valve's type and each blended outlet ask of the supply; 0 where nothing. */
   private List<Derived<Double>> needs() {
-    List<Derived<Double>> needs = new ArrayList<>();
+    List<Derived<Double>> needs = ofOutlets(this::needs);
     needs.add(typeNeeds());
-    if (!setup.outlets().isTold()) {
-      needs.add(Derived.missing(setup.outlets().pointer()));
-    }
-    setup.outlets().optional().orElse(List.of()).forEach(outlet -> needs.add(needs(outlet)));
     return needs;
+  }
+
+  /** A temperature for each blended outlet, 0 for the others and where there is none. */
+  private List<Derived<Double>> ofOutlets(Function<Outlet, Derived<Double>> temperature) {
+    List<Derived<Double>> all = new ArrayList<>();
+    all.add(Derived.of(setup.outlets()).map(told -> 0.0));
+    for (Outlet outlet : setup.outlets().optional().orElse(List.of())) {
+      all.add(
+          OutletLadder.isBlended(outlet)
+              .then(blended -> blended ? temperature.apply(outlet) : Derived.constant(0.0)));
+    }
+    return all;
+  }
+
+  private Derived<Double> mixed_C(Outlet outlet) {
+    return Derived.of(outlet.mixed_C());
+  }
+
+  private Derived<Double> needs(Outlet outlet) {
+    return Derived.sum(CELSIUS, mixed_C(outlet), Derived.of(blending.leastDifferential_K()));
   }
 
   private Derived<Double> typeNeeds() {
     return Derived.of(blending.valve())
         .map(type -> type == Valve.TMV3 ? limits.value(Limit.LEAST_SUPPLY_TYPE_3) : 0.0);
-  }
-
-  private Derived<Double> needs(Outlet outlet) {
-    return OutletLadder.isBlended(outlet)
-        .then(
-            blended ->
-                blended
-                    ? Derived.sum(
-                        CELSIUS,
-                        Derived.of(outlet.mixed_C()),
-                        Derived.of(blending.leastDifferential_K()))
-                    : Derived.constant(0.0));
   }
 
   private Detail tooCool(double supply_C, double least_C) {

@@ -11,8 +11,9 @@ import deadband.trade.Known;
  * @param name of the limit in the table, or pointer of the value told
  * @param source where the limit comes from
  * @param known how it is known, in words
- * @param firm whether it may carry a hazard: told, read off a plate, or set by regulation or
- *     standard
+ * @param firm whether it may carry a hazard, damage or waste: told, read off a plate, or set by
+ *     regulation or standard, and broken by the value set. What breaks common practice, memory or a
+ *     tolerance alone is a query
  */
 public record Bound(Measure measure, String name, String source, String known, boolean firm) {
 
@@ -58,6 +59,16 @@ public record Bound(Measure measure, String name, String source, String known, b
   public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
     return new Bound(
         Measure.of(quantity, value, unit), by.pointer().dotted(), THIS_SETUP, "as told", true);
+  }
+
+  /** A limit that stands in for one not told: it may raise a question, nothing more. */
+  public static Bound assumed(String quantity, double value, Unit unit, String basis) {
+    return new Bound(Measure.of(quantity, value, unit), basis, THIS_SETUP, "assumed", false);
+  }
+
+  /** This limit where the value set keeps it, and only a tolerance breaks it. */
+  public Bound brokenByToleranceAlone() {
+    return new Bound(measure, name, source, known + "; exceeded by tolerance alone", false);
   }
 
   /** A limit reckoned from values told. */

@@ -118,12 +118,7 @@ final class Cycling {
                 buffer.swing_K(),
                 setup.heatPump().minimumRun_min())
             .observed(Measure.of("buffer and system hold", held_L, LITRE))
-            .limit(
-                Bound.reckoned(
-                    "least for the minimum run",
-                    needed_L,
-                    LITRE,
-                    "minimum run times the least output less the least demand, over the swing"))
+            .limit(bufferBound(needed_L))
             .size(load.startsPerHour(held_L))
             .evidence(
                 Measure.of("short by", needed_L - held_L, LITRE),
@@ -131,6 +126,14 @@ final class Cycling {
                 Measure.of("starts an hour", load.startsPerHour(held_L), "1/h"))
             .basis("heat between the switching points, properties of water at 35 °C");
     return widerSwing(load, held_L).map(detail::cure).orElse(detail).done();
+  }
+
+  private Bound bufferBound(double needed_L) {
+    String quantity = "least for the minimum run";
+    String how = "minimum run times the least output less the least demand, over the swing";
+    return setup.heatPump().minimumRun_min().isTold()
+        ? Bound.reckoned(quantity, needed_L, LITRE, how)
+        : Bound.assumed(quantity, needed_L, LITRE, how + "; minimum run assumed");
   }
 
   /** The swing that the water held would need, as long as the house can be heated from it. */
@@ -209,13 +212,20 @@ final class Cycling {
             setup.tank().volume_L(),
             setup.tank().coil().bottom_mm())
         .observed(Measure.of("longest run the tank gives", run_min, MINUTE))
-        .limit(programmes.minimumRun(least_min))
+        .limit(runBound(least_min))
         .size(programmes.startsPerHour())
         .evidence(
             Measure.of("volume the coil heats", new HeatedVolume(setup).aboveCoil_L().get(), LITRE),
             Measure.of("widest swing", widestSwing_K(), KELVIN))
         .basis("heat the coil puts into the widest swing, properties of water at 50 °C")
         .done();
+  }
+
+  /** How wide a swing is usual is common practice; one that is told is not. */
+  private Bound runBound(double least_min) {
+    return widestSwing_K() > limits.value(Limit.WIDEST_SWING)
+        ? programmes.minimumRun(least_min)
+        : Bound.of("minimum run", least_min, limits.of(Limit.WIDEST_SWING), MINUTE);
   }
 
   /** A coil made for a boiler is smaller than any made for a heat pump, however small that is. */

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param at the values concerned, the one to change first
  * @param observed what was found, null where there is no number to it
  * @param limit what it was held against, null where there is none
- * @param size how much, in the unit of the check's consequence
+ * @param size how much, in the unit of the check's class; 0 where how far the limit is missed says
+ *     it
  * @param evidence quantities that explain it
  * @param cures sets of changes that may cure it, the best first; empty where none can be computed
  * @param basis how it was reckoned

@@ -115,16 +115,13 @@ final class DisinfectionCourse {
   }
 
   private Detail outOfReach(double target_C, double reach_C) {
+    Bound most = programmes.reachBound(target_C);
+    double missed_K = KELVIN.round(target_C - most.measure().value());
     return Detail.at(programme.target_C(), setup.heatPump().maximumFlow_C(), programme.heater())
         .observed(Measure.of("disinfection target", target_C, CELSIUS))
-        .limit(
-            Bound.reckoned(
-                "most the compressor reaches",
-                reach_C,
-                CELSIUS,
-                "maximum flow less flow above tank and sensor tolerance"))
-        .size(KELVIN.round(target_C - reach_C))
-        .evidence(shortBy(target_C - reach_C))
+        .limit(most)
+        .size(missed_K)
+        .evidence(shortBy(missed_K))
         .cures(otherWays(Dial.down_C(reach_C)))
         .done();
   }

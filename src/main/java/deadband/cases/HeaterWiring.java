@@ -221,7 +221,6 @@ final class HeaterWiring {
         Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
             .observed(Measure.of(quantity, current_A, AMPERE))
             .limit(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A()))
-            .size(current_A / breaker - 1)
             .evidence(Measure.of("voltage", voltage_V, VOLT));
     return atBreaker(detail, Dial.breakerUp_A(current_A));
   }

@@ -76,6 +76,18 @@ public enum Limit {
       "coolest hot supply of a Type 3 thermostatic mixing valve",
       "UK TMV3 scheme, Table 1",
       Blending.Valve.TMV3.known()),
+  THERMOSTAT_USUAL(
+      "thermostatUsual_C",
+      70,
+      "highest usual setting of an immersion heater's thermostat",
+      "none",
+      COMMON_PRACTICE),
+  TOPS_APART(
+      "topsApart_K",
+      5,
+      "how far the heat pump may stop below the diverter's opening: both are usually 60 to 65 °C",
+      "none",
+      COMMON_PRACTICE),
   OUTLET_BATH("outletBath_C", Scald.Outlet.BATH),
   OUTLET_SHOWER("outletShower_C", Scald.Outlet.SHOWER),
   OUTLET_BASIN("outletBasin_C", Scald.Outlet.BASIN),
@@ -169,7 +181,7 @@ public enum Limit {
       COMMON_PRACTICE),
   SUN_ROOM_SHARE(
       "sunRoomShare",
-      0.25,
+      0.15,
       "share of what a sunny day can put to use that the tank must have room for",
       "none",
       COMMON_PRACTICE),

@@ -2,6 +2,7 @@ package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
+import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
@@ -13,12 +14,16 @@ import deadband.setup.Setup;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.List;
+import java.util.Optional;
 
 /** Cases about the heat pump's hot water programmes, each by itself and against the other top. */
 final class ProgrammeLadder {
 
   private static final double SWING_K = 5;
   private static final double MINUTES_PER_HOUR = 60;
+
+  /** What the coil heats and what it is given are known to about a tenth (our own tolerance). */
+  private static final double RUN_TOLERANCE = 0.1;
 
   private final Setup setup;
   private final Limits limits;
@@ -70,15 +75,12 @@ final class ProgrammeLadder {
   private Detail outOfReach(Named named, double stop_C, double reach_C) {
     Programme programme = named.programme();
     double dial_C = Dial.down_C(reach_C);
+    Bound most = programmes.reachBound(stop_C);
+    double over_K = KELVIN.round(stop_C - most.measure().value());
     return Detail.at(programme.stop_C(), heatPump.maximumFlow_C())
         .observed(Measure.of(named.name() + " stop", stop_C, CELSIUS))
-        .limit(
-            Bound.reckoned(
-                "most the compressor reaches",
-                reach_C,
-                CELSIUS,
-                "maximum flow less flow above tank and sensor tolerance"))
-        .evidence(Measure.of("out of reach by", KELVIN.round(stop_C - reach_C), KELVIN))
+        .limit(most)
+        .evidence(Measure.of("out of reach by", over_K, KELVIN))
         .cure(Change.of(programme.stop_C(), dial_C))
         .cures(movedTo(programme, dial_C))
         .done();
@@ -155,6 +157,12 @@ final class ProgrammeLadder {
                     least.get()));
   }
 
+  /** A run this little too short may be long enough. */
+  private Bound runBound(double run_min, double least_min) {
+    Bound least = programmes.minimumRun(least_min);
+    return run_min < least_min * (1 - RUN_TOLERANCE) ? least : least.brokenByToleranceAlone();
+  }
+
   private record Swing(double start_C, double stop_C) {}
 
   /** What the coil heats, and with how much. */
@@ -190,7 +198,7 @@ final class ProgrammeLadder {
     double heated_L = volume.aboveCoil_L().get();
     return Detail.at(programme.start_C(), programme.stop_C(), heatPump.hotWaterOutput_kW())
         .observed(Measure.of("run from start to stop", run_min, MINUTE))
-        .limit(programmes.minimumRun(least_min))
+        .limit(runBound(run_min, least_min))
         .size(programmes.startsPerHour())
         .evidence(
             Measure.of("volume the coil heats", heated_L, LITRE),
@@ -219,51 +227,71 @@ final class ProgrammeLadder {
     return programme.equals(heatPump.surplus()) ? List.of(higher, lower) : List.of(lower, higher);
   }
 
+  /**
+   * A pump that stops well below the diverter's opening, though it could go further, leaves the
+   * rest to the element. The other way round is the usual order: the element trickles, the pump
+   * finishes.
+   */
   private void tops() {
     Derived<Double> stop = Derived.of(heatPump.surplus().stop_C());
     Derived<Double> opening = limit.opening_C();
     Derived<Double> below = Derived.difference(KELVIN, opening, stop);
-    Derived<Double> tolerated = below.is(gap -> gap < 0) ? below.map(gap -> 0.0) : toleratedBelow();
+    Derived<Double> tolerated = tolerated_K();
     cases
         .into(TankTops.class, heatPump.surplus().part().pointer())
-        .fitted(programmes.fitted(), Derived.of(setup.diverter().part().isFitted()))
+        .fitted(
+            programmes.fitted(),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()))
         .where(
             programmes.surplusIsCalled(),
-            Derived.any(
-                below.map(gap -> gap < 0),
-                programmes.reach_C().with(opening, (reach, open) -> reach >= open)))
+            programmes.reach_C().with(opening, (reach, open) -> reach >= open))
         .given(below, tolerated)
         .makes(
             because ->
                 new TankTops(
                     because.explained(() -> apart(stop.get(), opening.get(), tolerated.get())),
-                    Math.abs(below.get()),
+                    below.get(),
                     tolerated.get()));
   }
 
-  /** How far the pump's stop may lie below the diverter's opening: hysteresis and tolerance. */
-  private Derived<Double> toleratedBelow() {
+  /** The usual distance, with the hysteresis of the one and the tolerance of both. */
+  private Derived<Double> tolerated_K() {
+    double usual_K = limits.value(Limit.TOPS_APART);
     return Derived.sum(
-        KELVIN,
-        Derived.of(setup.diverter().hysteresis_K()),
-        new SensorTolerance(setup).diverter_K(limit.opening_C()));
+            KELVIN,
+            Derived.of(setup.diverter().hysteresis_K()),
+            new SensorTolerance(setup).diverter_K(limit.opening_C()))
+        .map(more_K -> KELVIN.round(usual_K + more_K));
   }
 
   private Detail apart(double stop_C, double opening_C, double tolerated_K) {
-    return Detail.at(heatPump.surplus().stop_C(), setup.diverter().limit_C())
-        .observed(Measure.of("tops apart by", KELVIN.round(Math.abs(stop_C - opening_C)), KELVIN))
-        .limit(
-            Bound.reckoned(
-                "tops may be apart by",
-                tolerated_K,
-                KELVIN,
-                "hysteresis and sensor tolerance below the opening, nothing above it"))
-        .size(Math.abs(stop_C - opening_C) / opening_C)
-        .evidence(
-            Measure.of("surplus stop", stop_C, CELSIUS),
-            Measure.of("diverter opens at", opening_C, CELSIUS))
-        .cure(Change.of(heatPump.surplus().stop_C(), Dial.down_C(opening_C)))
-        .done();
+    Detail.Builder detail =
+        Detail.at(heatPump.surplus().stop_C(), setup.diverter().limit_C())
+            .observed(Measure.of("stops lower by", KELVIN.round(opening_C - stop_C), KELVIN))
+            .limit(Bound.of("may stop lower by", tolerated_K, limits.of(Limit.TOPS_APART)))
+            .size((opening_C - stop_C) / opening_C)
+            .evidence(
+                Measure.of("surplus stop", stop_C, CELSIUS),
+                Measure.of("diverter opens at", opening_C, CELSIUS))
+            .cure(Change.of(heatPump.surplus().stop_C(), Dial.down_C(opening_C)))
+            .basis("heat between the two temperatures in the volume the coil heats");
+    leftToElement_kWh(stop_C, opening_C)
+        .ifPresent(
+            heat_kWh ->
+                detail.evidence(
+                    Measure.of("left to the immersion heater", heat_kWh, KILOWATT_HOUR)));
+    return detail.done();
+  }
+
+  private Optional<Double> leftToElement_kWh(double stop_C, double opening_C) {
+    Derived<Double> heated = volume.aboveCoil_L();
+    return heated.is(litres -> litres > 0)
+            && Water.RANGE_C.holds(stop_C)
+            && Water.RANGE_C.holds(opening_C)
+        ? Optional.of(
+            KILOWATT_HOUR.round(StoredHeat.heat_kWh(heated.get(), stop_C, opening_C)))
+        : Optional.empty();
   }
 
   private void surplusCall() {

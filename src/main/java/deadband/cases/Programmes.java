@@ -14,6 +14,7 @@ import java.util.List;
 final class Programmes {
 
   private static final double STEP_MIN = 1;
+  private static final String REACH = "most the compressor reaches";
 
   private final HeatPump heatPump;
   private final Relay relay;
@@ -72,12 +73,35 @@ final class Programmes {
         : highestTank_C();
   }
 
+  /**
+   * What a temperature that is out of reach is held against: what the flow allows, where it lies
+   * above even that; else the reach less the sensor's tolerance, which is a question. How far the
+   * flow must lie above the tank is known from memory where it is not told: then the flow itself.
+   */
+  Bound reachBound(double wanted_C) {
+    boolean told = heatPump.flowAboveTank_K().isTold();
+    Derived<Double> asSet_C = told ? highestTank_C() : Derived.of(heatPump.maximumFlow_C());
+    if (asSet_C.is(most_C -> wanted_C > most_C)) {
+      return Bound.reckoned(
+          REACH,
+          asSet_C.get(),
+          Unit.CELSIUS,
+          told ? "maximum flow less flow above tank" : "maximum flow");
+    }
+    return Bound.reckoned(
+            REACH,
+            reach_C().get(),
+            Unit.CELSIUS,
+            "maximum flow less flow above tank and sensor tolerance")
+        .brokenByToleranceAlone();
+  }
+
   /** The least run, as a limit to hold a run against. */
   Bound minimumRun(double least_min) {
     Told<Double> told = heatPump.minimumRun_min();
     return told.isTold()
         ? Bound.told("minimum run", least_min, Unit.MINUTE, told)
-        : Bound.reckoned("minimum run", least_min, Unit.MINUTE, "default");
+        : Bound.assumed("minimum run", least_min, Unit.MINUTE, "default");
   }
 
   /** Starts an hour where only the heat pump's own timers space them, for ranking. */

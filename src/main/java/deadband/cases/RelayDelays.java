@@ -1,17 +1,19 @@
 package deadband.cases;
 
+import deadband.document.Pointer;
 import deadband.setup.Change;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.HuntingCycle;
+import java.util.List;
 
 /** Cases about the delays of the relay: what they keep away, and what they cost. */
 final class RelayDelays {
 
-  /** For cloud a minute will do; the heat pump has timers of its own (common practice). */
-  private static final double CLOUD_DELAY_MIN = 1;
+  /** Three to five minutes keep a passing cloud away (common practice). */
+  private static final double CLOUD_DELAY_MIN = 3;
 
   private final Setup setup;
   private final Limits limits;
@@ -36,15 +38,43 @@ final class RelayDelays {
 
   private void shortestPhase(Told<Double> delay, Told<Double> timer) {
     Derived<Double> held = held_min(delay, timer);
+    double starts = new HuntingEvidence(setup, loop).startsPerHour();
+    Derived<Double> allowed = allowedPerHour();
     cases
         .into(ShortestPhase.class, delay.pointer())
         .fitted(loop.fitted())
-        .where(loop.drivesHeatPump())
-        .given(held)
+        .where(loop.drivesHeatPump(), Derived.of(delay).map(min -> min <= 0))
+        .given(held, allowed)
+        .foundOnlyWith(held.is(min -> min > 0) ? openStarts() : List.of())
         .makes(
             because ->
                 new ShortestPhase(
-                    because.explained(() -> unheld(delay, timer, held.get())), held.get()));
+                    because.explained(() -> unheld(delay, timer, held.get())),
+                    held.get(),
+                    starts,
+                    allowed.get()));
+  }
+
+  /**
+   * How often the compressor may start: as its plate says, else as is usual. A relay that compares
+   * a mean has a delay of sorts: then any timer will do.
+   */
+  private Derived<Double> allowedPerHour() {
+    if (relay.reads().says(Relay.Reads.MEAN)) {
+      return Derived.of(relay.reads()).map(mean -> Double.MAX_VALUE);
+    }
+    return Derived.of(setup.heatPump().startsPerHour())
+        .or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
+  }
+
+  /** Each of these may still space the starts, or allow as many. */
+  private List<Pointer> openStarts() {
+    return Derived.missingOf(
+        List.of(
+            Derived.of(relay.startDelay_min()),
+            Derived.of(relay.stopDelay_min()),
+            Derived.of(relay.reads()),
+            Derived.of(setup.heatPump().startsPerHour())));
   }
 
   /** The relay's own delay keeps a phase up, or else the heat pump's timer does. */
@@ -58,10 +88,23 @@ final class RelayDelays {
   }
 
   private Detail unheld(Told<Double> delay, Told<Double> timer, double held_min) {
+    double starts = new HuntingEvidence(setup, loop).startsPerHour();
+    Told<Double> plate = setup.heatPump().startsPerHour();
     return Detail.at(delay, timer)
-        .observed(Measure.of("held for", held_min, Unit.MINUTE))
-        .size(new HuntingEvidence(setup, loop).startsPerHour())
+        .observed(Measure.of("starts an hour that the timers let through", starts, "1/h"))
+        .limit(
+            plate.isTold()
+                ? Bound.told("starts an hour", allowedPerHour().get(), Unit.NONE, plate)
+                : Bound.of(
+                    "starts an hour",
+                    limits.value(Limit.STARTS_PER_HOUR),
+                    limits.of(Limit.STARTS_PER_HOUR)))
+        .size(starts)
+        .evidence(Measure.of("held for", held_min, Unit.MINUTE))
         .cure(Change.of(delay, CLOUD_DELAY_MIN))
+        .cure(
+            Change.of(relay.startDelay_min(), CLOUD_DELAY_MIN),
+            Change.of(relay.stopDelay_min(), CLOUD_DELAY_MIN))
         .done();
   }
 

@@ -21,8 +21,19 @@ final class SensorTolerance {
   private final TankSensor sensor;
   private final Derived<Boolean> diverterFitted;
   private final HeatPump heatPump;
+  private final boolean counted;
 
   SensorTolerance(Setup setup) {
+    this(setup, true);
+  }
+
+  /** No tolerance at all: for what the values set are to decide by themselves. */
+  static SensorTolerance none(Setup setup) {
+    return new SensorTolerance(setup, false);
+  }
+
+  private SensorTolerance(Setup setup, boolean counted) {
+    this.counted = counted;
     this.sensor = setup.diverter().sensor();
     this.diverterFitted = Derived.of(setup.diverter().part().isFitted());
     this.heatPump = setup.heatPump();
@@ -30,6 +41,9 @@ final class SensorTolerance {
 
   /** Of the diverter's tank sensor at a temperature. */
   Derived<Double> diverter_K(Derived<Double> at_C) {
+    if (!counted) {
+      return Derived.constant(0.0);
+    }
     if (sensor.tolerance_K().isTold()) {
       return Derived.of(sensor.tolerance_K());
     }
@@ -43,6 +57,9 @@ final class SensorTolerance {
 
   /** Of the heat pump's tank sensor at a temperature. */
   Derived<Double> heatPump_K(Derived<Double> at_C) {
+    if (!counted) {
+      return Derived.constant(0.0);
+    }
     if (heatPump.sensorTolerance_K().isTold()) {
       return Derived.of(heatPump.sensorTolerance_K());
     }

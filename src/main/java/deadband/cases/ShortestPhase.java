@@ -1,4 +1,8 @@
 package deadband.cases;
 
-/** The shortest time for which a call, or the pause after it, is held. */
-public record ShortestPhase(Matter matter, double held_min) implements Case {}
+/**
+ * How long a phase of the relay is held without a delay of its own, and how often that lets the
+ * compressor start.
+ */
+public record ShortestPhase(
+    Matter matter, double held_min, double startsPerHour, double allowedPerHour) implements Case {}

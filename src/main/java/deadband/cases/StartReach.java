@@ -1,4 +1,4 @@
 package deadband.cases;
 
-/** The start threshold against the most the relay can ever see. */
-public record StartReach(Matter matter, double start_kW, double reach_kW) implements Case {}
+/** How far the start threshold lies beyond the most the relay can ever see. */
+public record StartReach(Matter matter, double beyond_kW, double meterError_kW) implements Case {}

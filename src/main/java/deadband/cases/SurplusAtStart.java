@@ -1,5 +1,5 @@
 package deadband.cases;
 
-/** The surplus that is there at least when the relay closes. */
-public record SurplusAtStart(Matter matter, double surplus_kW, double leastDraw_kW)
+/** How far the surplus at which the relay closes falls short of the least draw. */
+public record SurplusAtStart(Matter matter, double short_kW, double meterError_kW)
     implements Case {}

@@ -32,8 +32,17 @@ final class TankTop {
   private final List<Source> sources = new ArrayList<>();
 
   TankTop(Setup setup) {
+    this(setup, new SensorTolerance(setup));
+  }
+
+  /** The same by the values set alone, without the tolerance of the sensors. */
+  static TankTop nominal(Setup setup) {
+    return new TankTop(setup, SensorTolerance.none(setup));
+  }
+
+  private TankTop(Setup setup, SensorTolerance tolerance) {
     this.setup = setup;
-    this.tolerance = new SensorTolerance(setup);
+    this.tolerance = tolerance;
     this.limit = new TankLimit(setup);
     addDiverter();
     addHeatPump();
@@ -106,9 +115,14 @@ final class TankTop {
     return Derived.highestKnown(sources.stream().map(Source::set_C).toList());
   }
 
+  /** The hottest the tank is sure to get. */
+  Derived<Double> surely_C() {
+    return Derived.highestKnown(sources.stream().map(Source::surely_C).toList());
+  }
+
   /** The hottest the tank gets, held against what is too hot. */
   Reading against(Predicate<Double> tooHot) {
-    Derived<Double> surely = Derived.highestKnown(sources.stream().map(Source::surely_C).toList());
+    Derived<Double> surely = surely_C();
     if (surely.is(tooHot)) {
       return new Reading(surely, List.of(), List.of());
     }

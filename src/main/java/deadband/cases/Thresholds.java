@@ -201,18 +201,25 @@ final class Thresholds {
             loop.heaterRunsAtStart(), withHeater.with(draw, (surplus, power) -> surplus >= power));
     boolean onTop = loop.heaterRunsAtStart().is(runs -> runs) && withHeater.isKnown();
     Derived<Double> surplus = onTop ? withHeater : loop.start_kW();
+    Derived<Double> error = meterError_kW(draw);
     cases
         .into(SurplusAtStart.class, loop.subject())
         .fitted(loop.fitted())
         .where(loop.drivesHeatPump(), loop.countsExport(), Derived.not(covered))
-        .given(surplus, draw)
+        .given(surplus, draw, error)
         .foundOnlyWith(loop.openLeastDraw())
         .makes(
             because ->
                 new SurplusAtStart(
                     because.explained(() -> uncovered(surplus.get(), draw.get())),
-                    surplus.get(),
-                    draw.get()));
+                    KILOWATT.round(draw.get() - surplus.get()),
+                    error.get()));
+  }
+
+  /** What the grid sensor cannot tell apart is no waste; nothing where its error is not known. */
+  private Derived<Double> meterError_kW(Derived<Double> power) {
+    Derived<Double> error = loop.coarseSensorError_kW(power);
+    return error.isKnown() ? error : Derived.constant(0.0);
   }
 
   private Detail uncovered(double surplus_kW, double draw_kW) {
@@ -267,20 +274,19 @@ final class Thresholds {
                     tolerated.get()));
   }
 
-  /** A share of the draw, or the sensor's error where that is more. */
+  /** A share of the draw, and the error of the sensor that is to see it. */
   private Derived<Double> tolerated_kW(Derived<Double> bought) {
-    return shareOfDraw_kW().with(loop.coarseSensorError_kW(bought), Math::max);
-  }
-
-  private Derived<Double> shareOfDraw_kW() {
     double share = limits.value(Limit.IMPORT_SHARE_OF_DRAW);
-    return loop.draw_kW().map(power -> KILOWATT.round(power * share));
+    return Derived.sum(
+        KILOWATT,
+        loop.draw_kW().map(power -> power * share),
+        loop.coarseSensorError_kW(bought));
   }
 
   private Detail buys(double import_kW, double tolerated_kW) {
     return Detail.at(relay.stop_kW())
         .observed(Measure.of("bought while the call is held", import_kW, KILOWATT))
-        .limit(toleratedAs(tolerated_kW))
+        .limit(mostBought(import_kW, tolerated_kW))
         .size(import_kW)
         .cures(edgeCures())
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
@@ -288,12 +294,13 @@ final class Thresholds {
         .done();
   }
 
-  private Bound toleratedAs(double tolerated_kW) {
-    boolean byShare = shareOfDraw_kW().is(share -> share >= tolerated_kW);
-    return byShare
-        ? Bound.of("tolerated", tolerated_kW, limits.of(Limit.IMPORT_SHARE_OF_DRAW), KILOWATT)
-        : Bound.reckoned(
-            "tolerated", tolerated_kW, KILOWATT, "error of the grid sensor by its class");
+  /** From half of the draw on the grid gives more than the PV; below it is a matter of taste. */
+  private Bound mostBought(double import_kW, double tolerated_kW) {
+    double half_kW = KILOWATT.round(loop.draw_kW().get() / 2);
+    return import_kW > half_kW
+        ? Bound.reckoned(
+            "half of its power input", half_kW, KILOWATT, "more than the PV gives; arithmetic")
+        : Bound.of("tolerated", tolerated_kW, limits.of(Limit.IMPORT_SHARE_OF_DRAW), KILOWATT);
   }
 
   /** With the pump not counted a stop of zero buys nothing. */
@@ -349,20 +356,21 @@ final class Thresholds {
     SurplusReach sight = new SurplusReach(setup, loop);
     Derived<Double> start = loop.start_kW();
     Derived<Double> reach = sight.most_kW();
+    Derived<Double> error = meterError_kW(reach);
     List<Pointer> uncounted = loop.countsExport().provenance().missing();
     cases
         .into(StartReach.class, loop.subject())
         .fitted(loop.fitted(), Derived.of(setup.solar().part().isFitted()))
         .where(loop.drivesHeatPump(), loop.countsExport().or(Derived.constant(true)))
-        .given(start, reach)
+        .given(start, reach, error)
         .clearOnlyWith(uncounted)
         .clearOnlyWith(start.isKnown() ? sight.open(start.get()) : List.of())
         .makes(
             because ->
                 new StartReach(
                     because.explained(() -> outOfReach(start.get(), reach.get())),
-                    start.get(),
-                    reach.get()));
+                    KILOWATT.round(start.get() - reach.get()),
+                    error.get()));
   }
 
   private Detail outOfReach(double start_kW, double reach_kW) {

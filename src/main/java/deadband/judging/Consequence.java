@@ -8,19 +8,19 @@ import java.util.Locale;
  */
 public enum Consequence {
   /** Can hurt someone: scald, infection, overheating, shock. Size: kelvin past the limit. */
-  HAZARD("K"),
-  /** Can shorten the life of equipment. Size: starts an hour; 0 where it is not about starting. */
-  DAMAGE("1/h"),
+  HAZARD(Size.Unit.KELVIN),
+  /** Can shorten the life of equipment. Size: starts an hour. */
+  DAMAGE(Size.Unit.STARTS_PER_HOUR),
   /** Buys from the grid on a surplus call, or throws sun away. Size: kilowatts bought or lost. */
-  WASTE("kW"),
+  WASTE(Size.Unit.KILOWATT),
   /** Contradictory, unlikely or unproven: ask before sign-off. Size: share of the limit missed. */
-  QUERY("1"),
+  QUERY(Size.Unit.SHARE),
   /** Paperwork missing. Size: entries missing. */
-  RECORD("1");
+  RECORD(Size.Unit.ENTRIES);
 
-  private final String sizeUnit;
+  private final Size.Unit sizeUnit;
 
-  Consequence(String sizeUnit) {
+  Consequence(Size.Unit sizeUnit) {
     this.sizeUnit = sizeUnit;
   }
 
@@ -29,8 +29,8 @@ public enum Consequence {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** The unit in which its findings are ranked. */
-  public String sizeUnit() {
+  /** What the sizes count that the cases of its checks give. */
+  public Size.Unit sizeUnit() {
     return sizeUnit;
   }
 

@@ -45,6 +45,11 @@ public record Finding(
     return new Key(check.name(), subject);
   }
 
+  /** How large it is. */
+  public Size size() {
+    return Size.of(detail, check.consequence());
+  }
+
   /** How far its remedy can be trusted. */
   public Trust trust() {
     return proof == null ? Trust.NEEDS_INPUT : proof.trust();

@@ -126,13 +126,15 @@ final class Outcomes {
   }
 
   /**
-   * A hazard only on what is told and on a firm limit, what a day run shows only on what is told;
-   * else the same finding is a question.
+   * Hazard, damage and waste only on a firm limit; a hazard, and what a day run shows, only on what
+   * is told; else the same finding is a question.
    */
   private static Consequence consequence(Check check, Matter matter, @Nullable Bound limit) {
-    boolean told = matter.provenance().assumed().isEmpty();
-    boolean firm = check.consequence() != Consequence.HAZARD || limit == null || limit.firm();
-    return check.askedOnAssumption() && !(told && firm) ? Consequence.QUERY : check.consequence();
+    boolean sure = !check.askedOnAssumption() || matter.provenance().assumed().isEmpty();
+    boolean firm = limit == null || limit.firm();
+    return check.consequence().blocksSignOff() && !(sure && firm)
+        ? Consequence.QUERY
+        : check.consequence();
   }
 
   List<Finding> findings() {

@@ -4,15 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The order of findings: class, causes before what another causes, size in the class's own unit,
- * certainty, name, subject.
+ * The order of findings: class, size, certainty, name, subject. What another finding causes keeps
+ * its own rank: the worst class comes first, whatever lies behind it.
  */
 final class Ranking {
 
   static final Comparator<Finding> WORST_FIRST =
       Comparator.comparing(Finding::consequence)
-          .thenComparing(finding -> finding.causedBy() != null)
-          .thenComparing(finding -> -finding.detail().size())
+          .thenComparing(finding -> -finding.size().weight())
           .thenComparing(finding -> !finding.isCertain())
           .thenComparing(finding -> finding.check().name())
           .thenComparing(Finding::subject);

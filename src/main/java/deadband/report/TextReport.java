@@ -72,11 +72,21 @@ public final class TextReport {
 
   private void findings() {
     for (Finding finding : judgement.findings()) {
-      if (finding.causedBy() == null) {
-        text.append('\n');
+      text.append('\n');
+      Finding.Key cause = finding.causedBy();
+      if (cause == null) {
         finding(finding);
+      } else {
+        folded(finding, cause);
       }
     }
+  }
+
+  /** What goes away with another finding keeps its rank, and points there. */
+  private void folded(Finding finding, Finding.Key cause) {
+    headline(finding, RulePage.of(finding.check()));
+    line("set", places(finding.detail().at()));
+    line("see", judgement.rank(cause) + " " + cause.check() + ": its change clears this too");
   }
 
   private void finding(Finding finding) {
