@@ -220,7 +220,7 @@ class FieldMeterTest {
       set("heatPump.minimumRun_min", minimumRun_min);
       set("heatPump.minimumOff_min", 20 - minimumRun_min);
       set("heatPump.startsPerHour", 3.0);
-      set("tank.coil.area_m2", tenth(pump.output_kW() * 0.4));
+      set("tank.coil.area_m2", Math.max(1.6, tenth(pump.output_kW() * 0.4)));
     }
 
     void disinfection(String country) {
