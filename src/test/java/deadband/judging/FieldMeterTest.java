@@ -1,6 +1,7 @@
 package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
@@ -12,6 +13,7 @@ import deadband.setup.Disinfection.Heater;
 import deadband.setup.Diverter.HysteresisLies;
 import deadband.setup.Relay.Counts;
 import deadband.setup.Setup;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,6 +64,22 @@ class FieldMeterTest {
         .forEach(
             home -> meter.count(Setups.JUDGE.glance(home, Limits.standard(), Setups.AS_OF)));
     meter.check("with example days");
+  }
+
+  /** The homes of a field trial that an engineer would sign, where that folder is there. */
+  @Test
+  void homesThatAnEngineerWouldSignDrawNothingAboveAQuery() {
+    String data = System.getProperty("deadband.data", "");
+    Path folder = Path.of(data, "field", "good");
+    assumeTrue(!data.isEmpty() && Files.isDirectory(folder), "no field homes without deadband.data");
+    for (Path file : Setups.files(folder.toString(), ".json")) {
+      Judgement judgement = Setups.judge(Setups.read(file.toString(), Setups.text(file)));
+      assertThat(judgement.verdict()).as("%s", file).isNotEqualTo(Verdict.NOT_READY);
+    }
+    for (String name : List.of("mill4450", "g4-polderhuis-battery-charger")) {
+      Path file = folder.resolve(name + ".json");
+      assertThat(Setups.judge(Setups.read(name, Setups.text(file))).findings()).as(name).isEmpty();
+    }
   }
 
   /** What the meter has counted. */
