@@ -103,7 +103,7 @@ final class CallWiring {
   }
 
   /** The relay pulls its contact on surplus, so the contact at rest stands for no surplus. */
-  private static boolean isCrossed(Contact atRest, ClosedMeans closed) {
+  static boolean isCrossed(Contact atRest, ClosedMeans closed) {
     boolean closedOnSurplus = atRest == Contact.NORMALLY_OPEN;
     return closedOnSurplus == (closed == ClosedMeans.NORMAL);
   }

@@ -6,11 +6,13 @@ import deadband.dayrun.Disinfection;
 import deadband.dayrun.HeatPump;
 import deadband.dayrun.Performance;
 import deadband.dayrun.Relay;
-import deadband.dayrun.Window;
 import deadband.setup.ClockWindow;
 import deadband.setup.HeatPump.Source;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
+import deadband.setup.SurplusInput;
+import deadband.setup.SurplusInput.ClosedMeans;
+import deadband.setup.SurplusInput.Via;
 import deadband.trade.HeatPumpCop;
 import java.util.List;
 import java.util.Set;
@@ -31,6 +33,10 @@ final class ModelledHeatPump {
   private static final double OUT_OF_THE_WAY_K = 10;
 
   private static final double LONGEST_MIN = 1440;
+
+  /** SG Ready states from here on ask for more heat; those below block or leave as it is. */
+  private static final double SG_SURPLUS = 3;
+
   private static final String USUAL = "common practice, for the day run only";
 
   private final Setup setup;
@@ -60,7 +66,23 @@ final class ModelledHeatPump {
                 start_kW.get(),
                 stop_kW.get(),
                 startDelay_min.get(),
-                stopDelay_min.get()));
+                stopDelay_min.get(),
+                call()));
+  }
+
+  /** When the heat pump takes the contact for a call; as meant where its sense is not entered. */
+  private Relay.Call call() {
+    SurplusInput input = pump.surplusInput();
+    boolean selectsOther = input.sgReadyState().optional().orElse(SG_SURPLUS) < SG_SURPLUS;
+    if (input.closedMeans().says(ClosedMeans.BLOCK) || selectsOther) {
+      return Relay.Call.NEVER;
+    }
+    boolean crossed =
+        Derived.of(setup.relay().contact())
+            .with(Derived.of(input.closedMeans()), CallWiring::isCrossed)
+            .is(is -> is);
+    boolean onContact = !input.via().isTold() || input.via().says(Via.CONTACT);
+    return crossed && onContact ? Relay.Call.WHILE_OPEN : Relay.Call.WHILE_CLOSED;
   }
 
   private static Set<Counted> counted(List<deadband.setup.Relay.Counts> counts) {
@@ -82,8 +104,9 @@ final class ModelledHeatPump {
     var run_min = parts.with(pump.minimumRun_min());
     var off_min = parts.with(pump.minimumOff_min());
     var sensor_mm = parts.with(tank.sensor_mm(pump.sensor_mm()));
-    var everyday = parts.with(programme(pump.everyday()));
-    var surplus = parts.with(programme(pump.surplus()));
+    var timed = parts.with(pump.everyday().timed(), List.<ClockWindow>of(), USUAL);
+    var everyday = parts.with(programme(pump.everyday(), timed));
+    var surplus = parts.with(programme(pump.surplus(), Derived.constant(List.of())));
     var line = parts.with(power.line(Derived.of(pump.phases()), pump.phase()));
     var performance = parts.with(performance());
     return parts.into(
@@ -99,7 +122,8 @@ final class ModelledHeatPump {
                 performance.get()));
   }
 
-  private static Derived<HeatPump.Programme> programme(Programme told) {
+  private static Derived<HeatPump.Programme> programme(
+      Programme told, Derived<List<ClockWindow>> timed) {
     Gathered parts = new Gathered();
     // Temperatures told say that it runs; only a plain no says otherwise.
     boolean off = told.enabled().isTold() && !parts.with(told.enabled()).get();
@@ -111,7 +135,8 @@ final class ModelledHeatPump {
             new HeatPump.Programme(
                 off ? Double.NEGATIVE_INFINITY : start_C.get(),
                 stop_C.get(),
-                blocked.get().stream().map(w -> new Window(w.from_min(), w.until_min())).toList()));
+                ModelledTank.windows(blocked.get()),
+                ModelledTank.windows(timed.get())));
   }
 
   Derived<Source> source() {
@@ -223,6 +248,7 @@ final class ModelledHeatPump {
     var sensor_mm = parts.with(Derived.of(told.sensor_mm()).or(tank.sensor_mm(pump.sensor_mm())));
     var allowed_min =
         parts.with(told.timeAllowed_min(), LONGEST_MIN, "not told: no limit in the day run");
+    var allowed = parts.with(told.allowed(), List.of(), "not entered: at any time in the day run");
     return parts.into(
         () ->
             new Disinfection.Spec(
@@ -232,7 +258,8 @@ final class ModelledHeatPump {
                 every_days.get(),
                 0,
                 sensor_mm.get(),
-                allowed_min.get()));
+                allowed_min.get(),
+                ModelledTank.windows(allowed.get())));
   }
 
   private static Disinfection.Heater heater(deadband.setup.Disinfection.Heater told) {

@@ -4,12 +4,15 @@ import deadband.dayrun.Diverter;
 import deadband.dayrun.Immersion;
 import deadband.dayrun.Line;
 import deadband.dayrun.Tank;
+import deadband.dayrun.Window;
+import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
 import deadband.setup.Diverter.HysteresisLies;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.SafetyChain;
 import deadband.trade.StandingLoss;
+import java.util.List;
 
 /** The tank, its immersion heater and the diverter that feeds it, as the day run takes them. */
 final class ModelledTank {
@@ -120,6 +123,7 @@ final class ModelledTank {
     var thermostat_C =
         parts.with(immersion.thermostat_C(), SafetyChain.CUT_OUT_C.value(), NOT_OPENING);
     var cutOut_C = parts.with(immersion.cutOut_C(), SafetyChain.CUT_OUT_C.value(), NOT_OPENING);
+    var timed = parts.with(immersion.timed(), List.of(), "not entered: no timer in the day run");
     return parts.into(
         () ->
             new Immersion.Spec(
@@ -127,7 +131,12 @@ final class ModelledTank {
                 height_mm.get(),
                 thermostat_C.get(),
                 ROD_DIFFERENTIAL_K,
-                cutOut_C.get()));
+                cutOut_C.get(),
+                windows(timed.get())));
+  }
+
+  static List<Window> windows(List<ClockWindow> told) {
+    return told.stream().map(each -> new Window(each.from_min(), each.until_min())).toList();
   }
 
   Derived<Diverter.Spec> diverter(ModelledPower power) {

@@ -16,13 +16,15 @@ public record Day(Profile profile, double coldWater_C, double source_C) {
   }
 
   /**
-   * Time without sun, house load or draw-off, from midnight: for a disinfection cycle by itself.
+   * Time without sun, house load or draw-off: for a disinfection cycle by itself.
    *
+   * @param from_min minute of the day at which it begins [min]
    * @param length_min how long [min]
    */
-  public static Day still(int length_min, double coldWater_C, double source_C) {
+  public static Day still(
+      int from_min, int length_min, double coldWater_C, double source_C) {
     double[] nothing = new double[length_min];
-    Profile profile = Profile.of(StepLength.MINUTE, 0, nothing, nothing, nothing);
-    return new Day(profile, coldWater_C, source_C);
+    Profile still = Profile.of(StepLength.MINUTE, 60 * from_min, nothing, nothing, nothing);
+    return new Day(still, coldWater_C, source_C);
   }
 }

@@ -213,14 +213,22 @@ public final class DayRun {
   private void takeImmersion() {
     diverter.follow(tank.layer_C(diverterLayer));
     double available_kW = immersion.available_kW(tank.layer_C(elementLayer));
-    boolean demanded = disinfection.calls(Disinfection.Heater.IMMERSION);
-    drawAll();
-    now.immersion_kW = diverter.power_kW(demanded, available_kW, sensor.leaving_kW(supply, now));
+    boolean timed = immersion.isTimed(now.secondOfDay);
+    now.immersion_kW = timed ? available_kW : diverted_kW(available_kW);
     if (now.immersion_kW > 0) {
       double room_kW = tank.room_kWh(elementLayer, immersion.cutOut_C()) / step_h;
       double coil_kW = now.heatPumpHeat_kW + now.backup_kW;
       now.immersion_kW = immersion.limited_kW(now.immersion_kW, Math.max(0, room_kW - coil_kW));
     }
+    now.diverted_kW = timed ? 0 : now.immersion_kW;
+  }
+
+  private double diverted_kW(double available_kW) {
+    boolean demanded = disinfection.calls(Disinfection.Heater.IMMERSION);
+    drawAll();
+    double surplus_kW = sensor.leaving_kW(supply, now);
+    supply.draw(installation.generator().line(), supply.toCurtail_kW(now.pv_kW));
+    return diverter.power_kW(demanded, available_kW, surplus_kW, sensor.leaving_kW(supply, now));
   }
 
   /** Puts on the lines what feeds and draws, the immersion heater apart. */
@@ -249,7 +257,7 @@ public final class DayRun {
     if (relay.closes(now.counted_kW)) {
       tally.closed();
     }
-    disinfection.decide(tank.layer_C(disinfectionLayer));
+    disinfection.decide(tank.layer_C(disinfectionLayer), now.secondOfDay);
     coilCutOut |= tank.coilTop_C() >= installation.tank().coilCutOut_C();
     decideHeatPump();
     backup.decide(heatPump, coilCutOut, disinfection.calls(Disinfection.Heater.BACKUP_HEATER));
@@ -258,7 +266,7 @@ public final class DayRun {
   private void decideHeatPump() {
     boolean started =
         heatPump.starts(
-            relay.closed(),
+            relay.calls(),
             tank.layer_C(heatPumpLayer),
             coilCutOut || performance.atLimit(),
             disinfection.calls(Disinfection.Heater.HEAT_PUMP),
@@ -284,6 +292,7 @@ public final class DayRun {
     tank.draw(now.draw_L, coldWater_C);
     now.top_C = tank.top_C();
     now.sensor_C = tank.layer_C(diverterLayer);
+    now.heatPumpSensor_C = tank.layer_C(heatPumpLayer);
     now.bottom_C = tank.bottom_C();
   }
 

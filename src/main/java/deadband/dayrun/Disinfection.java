@@ -1,8 +1,12 @@
 package deadband.dayrun;
 
+import java.util.List;
+
 /**
  * The disinfection programme of the heat pump: from time to time it asks a heater for the target
- * and holds it. An interruption of the hold begins it anew; after the time allowed it gives up.
+ * and holds it. An interruption of the hold begins it anew; after the time allowed it gives up. A
+ * cycle begins within the times of day at which it may run; outside them it asks for nothing, and
+ * the hold is interrupted.
  *
  * <p>The immersion heater is asked at full power until the hold is over, its own limits apart; the
  * compressor or the back-up heater until a little above the target, and again at it.
@@ -25,6 +29,7 @@ public final class Disinfection {
   private final int allowedSteps;
   private final long betweenSteps;
   private final Thermostat aboveTarget;
+  private final Hours open;
   private long untilDue;
   private int elapsed;
   private int held;
@@ -38,6 +43,7 @@ public final class Disinfection {
     allowedSteps = step.delay(spec.timeAllowed_min);
     betweenSteps = Math.max(1, Math.round(spec.every_days * step.perDay()));
     untilDue = step.until(spec.firstDue_min);
+    open = spec.open();
     aboveTarget = Thermostat.closed(target_C + ABOVE_TARGET_K, target_C);
   }
 
@@ -51,6 +57,7 @@ public final class Disinfection {
    * @param firstDue_min time from the start of the run to the first cycle [min]
    * @param sensor_mm height of the sensor it watches above the base [mm]
    * @param timeAllowed_min time after which it gives up [min]
+   * @param allowed times of day at which it may run; none for any
    */
   public record Spec(
       Heater heater,
@@ -59,36 +66,52 @@ public final class Disinfection {
       double every_days,
       double firstDue_min,
       double sensor_mm,
-      double timeAllowed_min) {
+      double timeAllowed_min,
+      List<Window> allowed) {
+    public Spec {
+      allowed = List.copyOf(allowed);
+    }
+
     /** The same programme, due for the first time so long after the start of the run [min]. */
     public Spec firstDue(double later_min) {
       return new Spec(
-          heater, target_C, hold_min, every_days, later_min, sensor_mm, timeAllowed_min);
+          heater, target_C, hold_min, every_days, later_min, sensor_mm, timeAllowed_min, allowed);
+    }
+
+    /** The times of day at which it may run. */
+    Hours open() {
+      return Hours.anyOr(allowed);
+    }
+
+    /** The longest stretch of them. */
+    Window longest() {
+      return open().longest();
     }
 
     /** No disinfection. */
     public static Spec none() {
-      return new Spec(Heater.NONE, 60, 0, 1, 0, 0, 0);
+      return new Spec(Heater.NONE, 60, 0, 1, 0, 0, 0, List.of());
     }
   }
 
   /** Looks at one step and decides for the next. */
-  void decide(double sensor_C) {
+  void decide(double sensor_C, int secondOfDay) {
     if (heater == Heater.NONE) {
       return;
     }
+    boolean mayRun = open.hold(secondOfDay);
     if (active) {
-      hold(sensor_C);
+      hold(mayRun && sensor_C >= target_C);
     }
-    if (untilDue-- <= 0) {
+    if (untilDue-- <= 0 && mayRun) {
       begin();
     }
-    wants = active && (heater == Heater.IMMERSION || aboveTarget.follow(sensor_C));
+    wants = active && mayRun && (heater == Heater.IMMERSION || aboveTarget.follow(sensor_C));
   }
 
-  private void hold(double sensor_C) {
+  private void hold(boolean atTarget) {
     elapsed++;
-    held = sensor_C >= target_C ? held + 1 : 0;
+    held = atTarget ? held + 1 : 0;
     active = held < holdSteps && elapsed < allowedSteps;
   }
 

@@ -46,18 +46,26 @@ public final class Diverter {
 
   /**
    * Power for this step: what {@link ControlLoop#heater} takes of the surplus less the margin; all
-   * the heater can take on demand.
+   * the heater can take on demand. It regulates on the export that it sees: where the export limit
+   * holds this at or below what it needs to begin, it never begins; where it sees enough, what it
+   * takes lets the inverter give more, until nothing is held back.
    *
    * @param demanded whether the heat pump asks for the immersion heater
    * @param available_kW what the heater can take [kW]
-   * @param surplus_kW what its sensor would see leaving the house without it [kW]
+   * @param surplus_kW what its sensor would see leaving the house without it, were nothing held back
+   *     at the export limit [kW]
+   * @param seen_kW what its sensor sees before it takes anything [kW]
    */
-  double power_kW(boolean demanded, double available_kW, double surplus_kW) {
+  double power_kW(boolean demanded, double available_kW, double surplus_kW, double seen_kW) {
     if (!limit.isClosed()) {
       return 0;
     }
     if (demanded && answersDemand) {
       return available_kW;
+    }
+    double begins_kW = seen_kW - exportMargin_kW;
+    if (begins_kW <= 0 || begins_kW < minimum_kW) {
+      return 0;
     }
     return ControlLoop.heater(surplus_kW - exportMargin_kW, available_kW, minimum_kW);
   }

@@ -47,7 +47,7 @@ public final class GridSensor {
   double counted_kW(Supply supply, Step now) {
     double counted_kW = countsExport ? leaving_kW(supply, now) : 0;
     return counted_kW
-        + countedImmersion * now.immersion_kW
+        + countedImmersion * now.diverted_kW
         + countedHeatPump * now.heatPump_kW
         + countedBattery * (now.charge_kW - now.discharge_kW);
   }

@@ -38,8 +38,8 @@ public final class HeatPump {
   private final Programme everyday;
   private final Programme surplus;
   private final Thermostat everydayDemand;
-  private final boolean[] everydayOpen;
-  private final boolean[] surplusOpen;
+  private final Hours everydayOpen;
+  private final Hours surplusOpen;
   private final int lagSteps;
   private final int minimumRunSteps;
   private final int minimumOffSteps;
@@ -65,18 +65,8 @@ public final class HeatPump {
     lagSteps = step.until(spec.startLag_min);
     minimumRunSteps = step.until(spec.minimumRun_min);
     minimumOffSteps = step.until(spec.minimumOff_min);
-    everydayOpen = open(everyday.blocked);
-    surplusOpen = open(surplus.blocked);
-  }
-
-  /** Whether a programme may call, for each minute of the day. */
-  private static boolean[] open(List<Window> blocked) {
-    boolean[] open = new boolean[Window.MINUTES_PER_DAY];
-    for (int minute = 0; minute < open.length; minute++) {
-      int now = minute;
-      open[minute] = blocked.stream().noneMatch(window -> window.holds(now));
-    }
-    return open;
+    everydayOpen = everyday.open();
+    surplusOpen = surplus.open();
   }
 
   /**
@@ -85,15 +75,22 @@ public final class HeatPump {
    * @param start_C calls at this sensor temperature and below [°C]; minus infinity for never
    * @param stop_C until this one [°C]
    * @param blocked times of day without a call
+   * @param timed the only times of day at which its clock lets it call; none for any
    */
-  public record Programme(double start_C, double stop_C, List<Window> blocked) {
+  public record Programme(
+      double start_C, double stop_C, List<Window> blocked, List<Window> timed) {
     public Programme {
       blocked = List.copyOf(blocked);
+      timed = List.copyOf(timed);
+    }
+
+    private Hours open() {
+      return Hours.anyOr(timed).without(Hours.within(blocked));
     }
 
     /** A programme that the clock does not block. */
     public static Programme of(double start_C, double stop_C) {
-      return new Programme(start_C, stop_C, List.of());
+      return new Programme(start_C, stop_C, List.of(), List.of());
     }
 
     /** A programme that never calls. */
@@ -130,16 +127,16 @@ public final class HeatPump {
    * @return true where the compressor starts
    */
   boolean starts(
-      boolean relayClosed,
+      boolean relayCalls,
       double sensor_C,
       boolean atLimit,
       boolean disinfectionCalls,
       int secondOfDay) {
-    surplusCalls = relayClosed && surplusOpen[secondOfDay / 60];
+    surplusCalls = relayCalls && surplusOpen.hold(secondOfDay);
     this.sensor_C = sensor_C;
     this.atLimit = atLimit;
     this.disinfectionCalls = disinfectionCalls;
-    boolean open = everydayOpen[secondOfDay / 60];
+    boolean open = everydayOpen.hold(secondOfDay);
     boolean called = everydayCalls;
     everydayCalls = everydayDemand.follow(sensor_C) && open;
     end = End.NONE;

@@ -1,5 +1,7 @@
 package deadband.dayrun;
 
+import java.util.List;
+
 /**
  * The immersion heater with its own rod thermostat and its cut-out, both at the element. The
  * cut-out does not reset itself: once open it stays open to the end of the run.
@@ -8,6 +10,7 @@ public final class Immersion {
   private final double power_kW;
   private final double cutOut_C;
   private final Thermostat thermostat;
+  private final Hours timed;
   private boolean cutOut;
 
   Immersion(Spec spec) {
@@ -15,6 +18,7 @@ public final class Immersion {
     cutOut_C = spec.cutOut_C;
     thermostat =
         Thermostat.closed(spec.thermostat_C, spec.thermostat_C - spec.thermostatDifferential_K);
+    timed = Hours.within(spec.timed);
   }
 
   /**
@@ -25,16 +29,23 @@ public final class Immersion {
    * @param thermostat_C its own thermostat opens [°C]
    * @param thermostatDifferential_K and closes so far below [K]
    * @param cutOut_C non-self-resetting cut-out [°C]
+   * @param timed times of day at which a timer feeds it, past the diverter and its tank limit
    */
   public record Spec(
       double power_kW,
       double height_mm,
       double thermostat_C,
       double thermostatDifferential_K,
-      double cutOut_C) {
-    /** No immersion heater. */
+      double cutOut_C,
+      List<Window> timed) {
+    public Spec {
+      timed = List.copyOf(timed);
+    }
+
+    /** No immersion heater, and so neither thermostat nor cut-out that could open. */
     public static Spec none() {
-      return new Spec(0, 0, 0, 0, 0);
+      double never_C = Double.POSITIVE_INFINITY;
+      return new Spec(0, 0, never_C, 0, never_C, List.of());
     }
   }
 
@@ -43,6 +54,11 @@ public final class Immersion {
     cutOut |= element_C >= cutOut_C;
     boolean closed = thermostat.follow(element_C);
     return closed && !cutOut ? power_kW : 0;
+  }
+
+  /** Whether a timer feeds it now. */
+  boolean isTimed(int secondOfDay) {
+    return timed.hold(secondOfDay);
   }
 
   /** Power that brings the water to the cut-out and no further; there it opens [kW]. */

@@ -4,7 +4,7 @@ import deadband.trade.ControlLoop;
 import java.util.Set;
 
 /**
- * The surplus relay: closes when what it counts has reached the start for long enough, opens when
+ * The surplus relay, and what its contact means to the heat pump: closes when what it counts has reached the start for long enough, opens when
  * it has fallen to the stop for long enough. Compared in whole watts.
  */
 public final class Relay {
@@ -12,6 +12,7 @@ public final class Relay {
   private final double stop_W;
   private final int startSteps;
   private final int stopSteps;
+  private final Call call;
   private boolean closed;
   private int steps;
 
@@ -20,6 +21,16 @@ public final class Relay {
     stop_W = ControlLoop.watts(spec.stop_kW);
     startSteps = step.delay(spec.startDelay_min);
     stopSteps = step.delay(spec.stopDelay_min);
+    call = spec.call;
+  }
+
+  /** When the heat pump takes the contact for a surplus call. */
+  public enum Call {
+    WHILE_CLOSED,
+    /** The sense of the contact is reversed. */
+    WHILE_OPEN,
+    /** The contact means something else to it. */
+    NEVER
   }
 
   /**
@@ -30,25 +41,37 @@ public final class Relay {
    * @param stop_kW opens at this and below [kW]
    * @param startDelay_min time at or above the start before it closes [min]; at least one step
    * @param stopDelay_min time at or below the stop before it opens [min]; at least one step
+   * @param call when the heat pump takes it for a call
    */
   public record Spec(
       Set<Counted> counts,
       double start_kW,
       double stop_kW,
       double startDelay_min,
-      double stopDelay_min) {
+      double stopDelay_min,
+      Call call) {
     public Spec {
       counts = Set.copyOf(counts);
     }
 
     /** No relay: nothing ever calls for surplus. */
     public static Spec none() {
-      return new Spec(Set.of(), Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 1, 1);
+      return new Spec(
+          Set.of(), Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, 1, 1, Call.WHILE_CLOSED);
     }
   }
 
   boolean closed() {
     return closed;
+  }
+
+  /** Whether the heat pump sees a surplus call. */
+  boolean calls() {
+    return switch (call) {
+      case WHILE_CLOSED -> closed;
+      case WHILE_OPEN -> !closed;
+      case NEVER -> false;
+    };
   }
 
   /** Looks at one step and decides for the next; true where it closes now. */

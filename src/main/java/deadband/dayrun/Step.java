@@ -11,6 +11,7 @@ public final class Step {
   double heatPump_kW;
   double heatPumpHeat_kW;
   double immersion_kW;
+  double diverted_kW;
   double backup_kW;
   double charge_kW;
   double discharge_kW;
@@ -29,6 +30,7 @@ public final class Step {
   boolean disinfecting;
   double top_C;
   double sensor_C;
+  double heatPumpSensor_C;
   double bottom_C;
 
   Step() {}
@@ -61,6 +63,11 @@ public final class Step {
   /** What the immersion heater draws [kW]. */
   public double immersion_kW() {
     return immersion_kW;
+  }
+
+  /** Of this, what the diverter feeds it; a timer feeds it past the diverter [kW]. */
+  public double diverted_kW() {
+    return diverted_kW;
   }
 
   /** What the back-up heater draws [kW]. */
@@ -154,6 +161,11 @@ public final class Step {
   /** Temperature at the diverter's sensor [°C]. */
   public double sensor_C() {
     return sensor_C;
+  }
+
+  /** Temperature at the heat pump's tank sensor [°C]. */
+  public double heatPumpSensor_C() {
+    return heatPumpSensor_C;
   }
 
   /** Temperature at the bottom of the tank [°C]. */

@@ -5,9 +5,9 @@ import deadband.trade.HeatPumpCop;
 import deadband.trade.HotWaterUse;
 import java.time.LocalDate;
 import java.time.Year;
+import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-
 /**
  * What the built-in days bring to one installation: sun by array and date, house load and draw-off
  * by household, source and cold water by month. Days run in solar time and do not depend on today.
@@ -23,6 +23,7 @@ public record Surroundings(SolarArray array, Household household, Source source)
   private static final LocalDate SPRING = LocalDate.of(2026, 4, 21);
   private static final LocalDate WINTER = LocalDate.of(2026, 1, 15);
   private static final int HALF_A_YEAR = 6;
+  private static final int MONTHS = 12;
 
   /** What the heat pump takes its heat from. */
   public enum Source {
@@ -63,6 +64,18 @@ public record Surroundings(SolarArray array, Household household, Source source)
    */
   public Stream<Day> year(Year year) {
     return IntStream.rangeClosed(1, year.length()).mapToObj(day -> ofYear(year.atDay(day)));
+  }
+
+  /**
+   * A dull, a broken and a clear day for each month, from midsummer on: what is to be seen in any
+   * season is mostly seen soon.
+   */
+  List<Day> seasons() {
+    LocalDate midsummer = springDate().plusMonths(2);
+    return IntStream.range(0, MONTHS)
+        .mapToObj(midsummer::plusMonths)
+        .flatMap(date -> Stream.of(dull(date), cloud(date), clear(date)))
+        .toList();
   }
 
   private Day ofYear(LocalDate date) {

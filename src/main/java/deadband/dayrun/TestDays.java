@@ -8,8 +8,9 @@ import java.util.Optional;
  * @param clear the built-in clear day
  * @param cloud the built-in day of broken cloud
  * @param cycle the disinfection cycle by itself; empty where nothing disinfects
+ * @param year what the surplus relay comes to over the seasons
  */
-public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle) {
+public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle, SurplusYear year) {
 
   /**
    * Runs them, minute by minute.
@@ -24,7 +25,8 @@ public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle) {
         result(installation, surroundings.cloud(surroundings.springDate())),
         cycle.heater() == Disinfection.Heater.NONE
             ? Optional.empty()
-            : Optional.of(CycleRun.of(installation, surroundings, cycle)));
+            : Optional.of(CycleRun.of(installation, surroundings, cycle)),
+        SurplusYear.of(installation, surroundings));
   }
 
   private static Result result(Installation installation, Day day) {

@@ -1,5 +1,7 @@
 package deadband.dayrun;
 
+import java.util.List;
+
 /**
  * A daily span by the clock; it may pass midnight, and from equal to until is the whole day.
  *
@@ -20,6 +22,22 @@ public record Window(int from_min, int until_min) {
       throw new IllegalArgumentException(
           "a window from minute " + from_min + " until " + until_min + " is not within a day");
     }
+  }
+
+  /**
+   * The longest stretch that lies inside any of these windows without a break; windows that meet
+   * count as one.
+   *
+   * @param windows at least one
+   */
+  public static Window longest(List<Window> windows) {
+    return Hours.within(windows).longest();
+  }
+
+  /** How long it lasts [min]. */
+  public int length_min() {
+    int length_min = Math.floorMod(until_min - from_min, MINUTES_PER_DAY);
+    return length_min == 0 ? MINUTES_PER_DAY : length_min;
   }
 
   /** Whether a minute of the day lies inside. */

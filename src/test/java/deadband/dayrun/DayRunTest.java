@@ -8,6 +8,7 @@ import deadband.dayrun.Disinfection.Heater;
 import deadband.trade.HeatPumpCop;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -273,14 +274,14 @@ class DayRunTest {
     home.closing_C = 62;
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.element_mm = 400;
-    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400);
+    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     double[] draw_L = new double[1440];
     Arrays.fill(draw_L, 600, 700, 1);
     double[] nothing = new double[1440];
     Profile usual = Profile.of(StepLength.MINUTE, 0, nothing, nothing, draw_L);
     run.through(new Day(usual, 10, 10)).countingFromHere();
-    Result cycle = run.through(Day.still(460, 10, 10)).result();
+    Result cycle = run.through(Day.still(0, 460, 10, 10)).result();
     assertThat(cycle.tankTop_C().max()).isGreaterThanOrEqualTo(64);
     assertThat(cycle.logReductionTop()).isEqualTo(8);
     assertThat(cycle.logReductionBottom()).isZero();
@@ -288,14 +289,78 @@ class DayRunTest {
     assertThat(cycle.import_kWh()).isCloseTo(cycle.immersion_kWh(), within(1e-9));
   }
 
+  /** 3 kW from 00:00 to 02:00 by a timer: 6 kWh bought, past the diverter and its limit. */
+  @Test
+  void aTimerFeedsTheElementFromTheGrid() {
+    given.start_kW = 99;
+    given.timed = List.of(new Window(0, 120));
+    given.opening_C = 10;
+    given.closing_C = 8;
+    Result result = run(20, steady(0, 0, 240));
+    assertThat(result.immersion_kWh()).isCloseTo(6, within(1e-9));
+    assertThat(result.import_kWh()).isCloseTo(6, within(1e-9));
+    assertThat(result.solarKept_kWh()).isZero();
+  }
+
+  @Test
+  void aTimerStopsAtTheElementsOwnThermostat() {
+    Given home = new Given();
+    home.start_kW = 99;
+    home.everydayStart_C = Double.NEGATIVE_INFINITY;
+    home.timed = List.of(Window.ALWAYS);
+    DayRun run = DayRun.startingAt(50, home.build(), StepLength.MINUTE);
+    Result result = run.through(steady(0, 0, 1440)).result();
+    assertThat(result.tankTop_C().max()).isBetween(home.thermostat_C, home.thermostat_C + 3);
+  }
+
+  /** 4 kW of PV, 1 kW of house, nothing may be exported: 3 kW are held back, none diverted. */
+  @Test
+  void behindAZeroExportLimitTheDiverterSeesNothing() {
+    given.start_kW = 99;
+    given.exportLimit_kW = 0;
+    Result zero = run(20, steady(4, 1, 60));
+    assertThat(zero.immersion_kWh()).isZero();
+    assertThat(zero.curtailed_kWh()).isCloseTo(3, within(1e-9));
+    given.exportLimit_kW = 0.5;
+    Result half = run(20, steady(4, 1, 60));
+    assertThat(half.immersion_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(half.curtailed_kWh()).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void withoutImmersionHeaterNoCutOutOpens() {
+    Given home = new Given();
+    Installation with = home.build();
+    Installation without =
+        new Installation(
+            with.supply(), with.generator(), with.sensor(), with.diverter(), Immersion.Spec.none(),
+            with.relay(), with.heatPump(), with.backup(), with.disinfection(), with.battery(),
+            with.charger(), with.tank());
+    DayRun run = DayRun.of(without, StepLength.MINUTE);
+    assertThat(run.through(steady(4, 0, 600)).result().cutOutOpened()).isFalse();
+  }
+
+  /** A contact wired the wrong way calls for surplus at night and not by day. */
+  @Test
+  void aReversedContactCallsWhileTheRelayIsOpen() {
+    given.call = Relay.Call.WHILE_OPEN;
+    given.everydayStart_C = Double.NEGATIVE_INFINITY;
+    Result night = run(20, steady(0, 0.2, 60));
+    assertThat(night.heatPumpOnSurplus_kWh()).isGreaterThan(2);
+    given.call = Relay.Call.NEVER;
+    Result never = run(20, steady(9, 0.2, 60));
+    assertThat(never.cycles().orElseThrow().relayClosings()).isEqualTo(1);
+    assertThat(never.heatPump_kWh()).isZero();
+  }
+
   @Test
   void aDemandNobodyAnswersHeatsNothing() {
     Given home = new Given();
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.answersDemand = false;
-    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 0, 900, 400);
+    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 0, 900, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
-    assertThat(run.through(Day.still(460, 10, 10)).result().immersion_kWh()).isZero();
+    assertThat(run.through(Day.still(0, 460, 10, 10)).result().immersion_kWh()).isZero();
   }
 
   @Test
@@ -303,9 +368,9 @@ class DayRunTest {
     Given home = new Given();
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.maximumFlow_C = 75;
-    home.disinfection = new Disinfection.Spec(Heater.HEAT_PUMP, 60, 60, 7, 0, 700, 400);
+    home.disinfection = new Disinfection.Spec(Heater.HEAT_PUMP, 60, 60, 7, 0, 700, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
-    Result result = run.through(Day.still(400, 10, 10)).result();
+    Result result = run.through(Day.still(0, 400, 10, 10)).result();
     assertThat(result.tankSensor_C().max()).isBetween(60.0, 63.5);
     assertThat(result.logReductionTop()).isEqualTo(8);
     assertThat(result.importWhileOnSurplus_kWh()).isZero();
@@ -463,9 +528,9 @@ class DayRunTest {
     home.coilTop_mm = 1600;
     home.coilCutOut_C = 75;
     home.backup = new BackupHeater.Spec(6, false);
-    home.disinfection = new Disinfection.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900);
+    home.disinfection = new Disinfection.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
-    Result result = run.through(Day.still(120, 10, 10)).result();
+    Result result = run.through(Day.still(0, 120, 10, 10)).result();
     assertThat(result.cutOutOpened()).isTrue();
     assertThat(result.tankTop_C().max()).isBetween(74.9, 75.1);
     double[] draw_L = new double[60];

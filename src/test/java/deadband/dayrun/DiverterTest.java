@@ -12,38 +12,52 @@ class DiverterTest {
 
   @Test
   void takesWhatIsLeftAboveItsMargin() {
-    assertThat(diverter(true).power_kW(false, 3, 2.1)).isEqualTo(2.0);
+    assertThat(diverter(true).power_kW(false, 3, 2.1, 2.1)).isEqualTo(2.0);
   }
 
   @Test
   void takesNoMoreThanTheHeater() {
-    assertThat(diverter(true).power_kW(false, 3, 9)).isEqualTo(3);
+    assertThat(diverter(true).power_kW(false, 3, 9, 9)).isEqualTo(3);
   }
 
   @Test
   void takesNothingBelowItsMinimum() {
-    assertThat(diverter(true).power_kW(false, 3, 0.24)).isZero();
-    assertThat(diverter(true).power_kW(false, 3, 0.26)).isPositive();
-    assertThat(diverter(true).power_kW(false, 3, -4)).isZero();
+    assertThat(diverter(true).power_kW(false, 3, 0.24, 0.24)).isZero();
+    assertThat(diverter(true).power_kW(false, 3, 0.26, 0.26)).isPositive();
+    assertThat(diverter(true).power_kW(false, 3, -4, -4)).isZero();
+  }
+
+  /** Behind an export limit it begins only if it sees its margin and its least power. */
+  @Test
+  void regulatesOnTheExportThatItSees() {
+    assertThat(diverter(true).power_kW(false, 3, 4, 0)).as("nothing may be exported").isZero();
+    assertThat(diverter(true).power_kW(false, 3, 4, 0.24)).isZero();
+    assertThat(diverter(true).power_kW(false, 3, 4, 0.26)).isEqualTo(3);
+    assertThat(diverter(true).power_kW(false, 3, 2.1, 1)).as("all but its margin").isEqualTo(2.0);
+  }
+
+  @Test
+  void aDemandNeedsNoExport() {
+    assertThat(diverter(true).power_kW(true, 3, 4, 0)).isEqualTo(3);
   }
 
   @Test
   void givesFullPowerOnDemandWhereverTheEnergyComesFrom() {
-    assertThat(diverter(true).power_kW(true, 3, -4)).isEqualTo(3);
-    assertThat(diverter(false).power_kW(true, 3, -4)).isZero();
+    assertThat(diverter(true).power_kW(true, 3, -4, -4)).isEqualTo(3);
+    assertThat(diverter(false).power_kW(true, 3, -4, -4)).isZero();
   }
 
   @Test
   void stopsAtItsOpeningTemperatureAndStartsAgainAtItsClosingOne() {
     Diverter diverter = diverter(true);
     diverter.follow(61.99);
-    assertThat(diverter.power_kW(false, 3, 9)).isEqualTo(3);
+    assertThat(diverter.power_kW(false, 3, 9, 9)).isEqualTo(3);
     diverter.follow(62);
-    assertThat(diverter.power_kW(false, 3, 9)).isZero();
-    assertThat(diverter.power_kW(true, 3, 9)).as("on demand too").isZero();
+    assertThat(diverter.power_kW(false, 3, 9, 9)).isZero();
+    assertThat(diverter.power_kW(true, 3, 9, 9)).as("on demand too").isZero();
     diverter.follow(60.01);
-    assertThat(diverter.power_kW(false, 3, 9)).isZero();
+    assertThat(diverter.power_kW(false, 3, 9, 9)).isZero();
     diverter.follow(60);
-    assertThat(diverter.power_kW(false, 3, 9)).isEqualTo(3);
+    assertThat(diverter.power_kW(false, 3, 9, 9)).isEqualTo(3);
   }
 }

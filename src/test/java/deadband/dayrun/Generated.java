@@ -97,6 +97,8 @@ final class Generated {
     given.thermostat_C = dial(45, 78);
     given.thermostatDifferential_K = dial(1, 12);
     given.cutOut_C = dial(70, 90);
+    given.timed = chance(0.2) ? List.of(window()) : List.of();
+    given.call = chance(0.8) ? Relay.Call.WHILE_CLOSED : oneOf(List.of(Relay.Call.values()));
     given.counts = someOf(Counted.class);
     given.start_kW = dial(-0.5, 5);
     given.stop_kW = dial(-1, 5);
@@ -178,7 +180,12 @@ final class Generated {
         between(0.5, 7),
         between(0, 900),
         between(0, given.height_mm),
-        between(30, 400));
+        between(30, 400),
+        chance(0.3) ? List.of(window(), window()) : List.of());
+  }
+
+  private Window window() {
+    return new Window(between(0, 1439), between(0, 1440));
   }
 
   /** A day of clouds, kettles and taps at a step. */

@@ -26,11 +26,13 @@ final class Given {
   double thermostat_C = 70;
   double thermostatDifferential_K = 6;
   double cutOut_C = 80;
+  List<Window> timed = List.of();
   Set<Counted> counts = EnumSet.of(Counted.EXPORT, Counted.IMMERSION);
   double start_kW = 3.2;
   double stop_kW = 0.3;
   double startDelay_min = 5;
   double stopDelay_min = 3;
+  Relay.Call call = Relay.Call.WHILE_CLOSED;
   double startLag_min = 2;
   double minimumRun_min = 10;
   double minimumOff_min = 10;
@@ -99,15 +101,15 @@ final class Given {
             diverterSensor_mm,
             diverter),
         new Immersion.Spec(
-            immersion_kW, element_mm, thermostat_C, thermostatDifferential_K, cutOut_C),
-        new Relay.Spec(counts, start_kW, stop_kW, startDelay_min, stopDelay_min),
+            immersion_kW, element_mm, thermostat_C, thermostatDifferential_K, cutOut_C, timed),
+        new Relay.Spec(counts, start_kW, stop_kW, startDelay_min, stopDelay_min, call),
         new HeatPump.Spec(
             startLag_min,
             minimumRun_min,
             minimumOff_min,
             heatPumpSensor_mm,
-            new HeatPump.Programme(everydayStart_C, everydayStop_C, blocked),
-            new HeatPump.Programme(surplusStart_C, surplusStop_C, surplusBlocked),
+            new HeatPump.Programme(everydayStart_C, everydayStop_C, blocked, List.of()),
+            new HeatPump.Programme(surplusStart_C, surplusStop_C, surplusBlocked, List.of()),
             heatPump,
             new Performance.Spec(
                 fit,

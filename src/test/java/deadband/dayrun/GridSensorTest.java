@@ -18,6 +18,7 @@ class GridSensorTest {
     supply.draw(Line.L1, -1);
     supply.draw(Line.L2, 2);
     now.immersion_kW = 3;
+    now.diverted_kW = 3;
     now.heatPump_kW = 1.5;
     now.backup_kW = 0.6;
     now.charge_kW = 0.5;
@@ -51,6 +52,12 @@ class GridSensorTest {
     assertThat(counted_kW(Counted.HEAT_PUMP)).isCloseTo(0.5, within(1e-12));
     assertThat(counted_kW(Counted.BATTERY)).isZero();
     given.diverter = Line.L3;
+    assertThat(counted_kW(Counted.IMMERSION)).isZero();
+  }
+
+  @Test
+  void whatATimerFeedsTheElementIsNotTheDivertersToCount() {
+    now.diverted_kW = 0;
     assertThat(counted_kW(Counted.IMMERSION)).isZero();
   }
 

@@ -61,6 +61,8 @@ class LawsTest {
       Given given = made.installation();
       given.blocked = List.of();
       given.surplusBlocked = List.of();
+      given.timed = List.of();
+      given.disinfection = Disinfection.Spec.none();
       given.charger = Charger.Spec.none();
       Day day = made.day(StepLength.MINUTE);
       Profile later = day.profile().startingAt(made.between(0, 86399));
