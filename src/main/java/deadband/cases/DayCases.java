@@ -1,16 +1,19 @@
 package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
+import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.MINUTE;
 import static deadband.setup.Unit.NONE;
 
 import deadband.dayrun.CycleRun;
 import deadband.dayrun.Result;
+import deadband.dayrun.SurplusYear;
 import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Diverter;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Told;
@@ -24,6 +27,8 @@ import java.util.function.ToDoubleFunction;
 final class DayCases {
 
   private static final String BASIS = "day run, minute by minute";
+  private static final String SEASONS =
+      "day run, minute by minute: a dull, a broken and a clear day for each month";
   private static final double HOURS_PER_DAY = 24;
 
   /** Heaters that the day run can send through a cycle without sun. */
@@ -46,12 +51,16 @@ final class DayCases {
 
   static void derive(Setup setup, Limits limits, DayRuns runs, Cases cases) {
     DayCases topic = new DayCases(setup, limits, runs, cases);
-    topic.hourlyCalls();
+    topic.hourlyStarts();
     topic.timerRuns();
     topic.shortRuns();
     topic.surplusImport();
     topic.sunLost();
     topic.heaterFirst();
+    topic.startInYear();
+    topic.callInYear();
+    topic.divertedExport();
+    topic.divertedEnergy();
     topic.growthBandTime();
     topic.cycle();
   }
@@ -77,27 +86,35 @@ final class DayCases {
     return result.cycles().orElseThrow();
   }
 
-  /** Closings of the relay, which the heat pump's own timers do not hide. */
-  private void hourlyCalls() {
+  /** Starts with the heat pump's own timers in force; without a plate, what is taken for one. */
+  private void hourlyStarts() {
     Told<Double> plate = setup.heatPump().startsPerHour();
-    double allowed = plate.optional().orElse(limits.value(Limit.STARTS_PER_HOUR));
-    into(HourlyCalls.class, relay.part().pointer())
+    Limits.Entry usual = limits.of(Limit.STARTS_PER_HOUR);
+    Derived<Double> allowed =
+        Derived.of(plate)
+            .or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
+    into(HourlyStarts.class, relay.part().pointer())
+        .given(allowed)
         .makes(
             because -> {
-              double calls = worse(result -> cycles(result).closingsInWorstHour());
-              return new HourlyCalls(
-                  because.explained(() -> calls(calls, plate, allowed)), calls, allowed);
+              double starts = worse(result -> cycles(result).startsInWorstHour());
+              return new HourlyStarts(
+                  because.explained(() -> starts(starts, plate, allowed.get())),
+                  starts,
+                  allowed.get());
             });
   }
 
-  private Detail calls(double calls, Told<Double> plate, double allowed) {
+  private Detail starts(double starts, Told<Double> plate, double allowed) {
+    double closures = worse(result -> cycles(result).closingsInWorstHour());
     return Detail.at(relay.stop_kW(), relay.start_kW(), plate)
-        .observed(Measure.of("calls in the worst hour", calls, NONE))
+        .observed(Measure.of("starts in the worst hour", starts, NONE))
+        .evidence(Measure.of("relay closures in the worst hour", closures, NONE))
         .limit(
             plate.isTold()
                 ? Bound.told("starts an hour on the plate", allowed, NONE, plate)
                 : Bound.of("starts an hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
-        .size(calls)
+        .size(starts)
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
         .done();
@@ -173,7 +190,7 @@ final class DayCases {
         .makes(
             because -> {
               Result clear = ran().clear();
-              double bought_kWh = KILOWATT_HOUR.round(clear.importWhileOnSurplus_kWh());
+              double bought_kWh = tenth(clear.importWhileOnSurplus_kWh());
               double tolerated_kWh = tolerated_kWh(clear);
               return new SurplusImport(
                   because.explained(() -> bought(clear, bought_kWh, tolerated_kWh)),
@@ -185,7 +202,7 @@ final class DayCases {
   /** What one cloud may cost, or a share of what the compressor took where that is more. */
   private double tolerated_kWh(Result day) {
     double share_kWh = limits.value(Limit.IMPORT_SHARE_OF_DRAW) * day.heatPumpOnSurplus_kWh();
-    return KILOWATT_HOUR.round(Math.max(limits.value(Limit.CLOUD_COST), share_kWh));
+    return tenth(Math.max(limits.value(Limit.CLOUD_COST), share_kWh));
   }
 
   private Detail bought(Result day, double bought_kWh, double tolerated_kWh) {
@@ -206,6 +223,11 @@ final class DayCases {
         .done();
   }
 
+  /** Energies of a day are compared as they are shown. */
+  private static double tenth(double energy_kWh) {
+    return Math.rint(10 * energy_kWh) / 10;
+  }
+
   /** What was exported or held back, as far as the tank still had room for it. */
   private void sunLost() {
     double tolerated_kWh = limits.value(Limit.SUN_LOST);
@@ -218,8 +240,7 @@ final class DayCases {
               double room_kWh = room_kWh(volume_L.get(), aim_C.get());
               Result clear = ran().clear();
               double lost_kWh =
-                  KILOWATT_HOUR.round(
-                      Math.min(room_kWh, clear.export_kWh() + clear.curtailed_kWh()));
+                  tenth(Math.min(room_kWh, clear.export_kWh() + clear.curtailed_kWh()));
               return new SunLost(
                   because.explained(() -> lost(lost_kWh, tolerated_kWh, aim_C.get())),
                   lost_kWh,
@@ -245,18 +266,19 @@ final class DayCases {
   private Detail lost(double lost_kWh, double tolerated_kWh, double aim_C) {
     Result clear = ran().clear();
     return Detail.at(relay.start_kW(), setup.diverter().limit_C())
-        .observed(Measure.of("sun lost in a clear day", lost_kWh, KILOWATT_HOUR))
+        .observed(Measure.of("PV energy the tank had room for", lost_kWh, KILOWATT_HOUR))
         .limit(Bound.of("tolerated", tolerated_kWh, limits.of(Limit.SUN_LOST)))
         .size(lost_kWh / HOURS_PER_DAY)
         .evidence(
             Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            Measure.of("curtailed in a clear day", clear.curtailed_kWh(), KILOWATT_HOUR),
             Measure.of("warmest the tank gets", clear.tankSensor_C().max(), CELSIUS),
             Measure.of("tank may reach", aim_C, CELSIUS))
         .basis(BASIS)
         .done();
   }
 
-  /** The relay calls on a clear day, and the heat pump finds the tank too warm to start. */
+  /** The relay closes, and on every day of the seasons the tank is too warm by then. */
   private void heaterFirst() {
     cases
         .into(HeaterFirst.class, setup.immersion().part().pointer())
@@ -265,14 +287,23 @@ final class DayCases {
             Derived.of(setup.diverter().part().isFitted()),
             Derived.of(setup.immersion().part().isFitted()))
         .where(DayModel.callsHeatPump(setup), Derived.of(setup.supply().exportPaid()))
+        .given(surplusStart_C())
         .onDays(days)
         .makes(
-            because -> {
-              Result clear = ran().clear();
-              boolean idle =
-                  cycles(clear).relayClosings() > 0 && clear.heatPumpOnSurplus_kWh() == 0;
-              return new HeaterFirst(because.explained(this::filledFirst), idle);
-            });
+            because ->
+                new HeaterFirst(
+                    because.explained(this::filledFirst), isIdle(surplusStart_C().get())));
+  }
+
+  private Derived<Double> surplusStart_C() {
+    return Derived.of(setup.heatPump().surplus().start_C());
+  }
+
+  private boolean isIdle(double start_C) {
+    SurplusYear year = ran().year();
+    return year.relayCloses()
+        && !year.heatPumpRuns()
+        && year.result().coolestWhenCalled_C() > start_C;
   }
 
   private Detail filledFirst() {
@@ -281,8 +312,142 @@ final class DayCases {
         .size(clear.immersion_kWh() / HOURS_PER_DAY)
         .evidence(
             Measure.of("into the element in a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
-            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR))
+            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            coolestWhenCalled(),
+            seasons())
+        .basis(SEASONS)
+        .done();
+  }
+
+  private Measure coolestWhenCalled() {
+    return Measure.of(
+        "coolest when called", ran().year().result().coolestWhenCalled_C(), CELSIUS);
+  }
+
+  private Measure seasons() {
+    return Measure.of("days run", ran().year().days(), NONE);
+  }
+
+  private void startInYear() {
+    into(StartInYear.class, relay.start_kW().pointer())
+        .makes(
+            because ->
+                new StartInYear(
+                    because.explained(this::neverReached), ran().year().relayCloses()));
+  }
+
+  private Detail neverReached() {
+    double most_kW = ran().year().result().mostCounted_kW();
+    double start_kW = relay.start_kW().optional().orElse(0.0);
+    return Detail.at(relay.start_kW(), setup.solar().peak_kW())
+        .observed(Measure.of("most it counts in a minute", most_kW, KILOWATT))
+        .limit(Bound.told("relay start", start_kW, KILOWATT, relay.start_kW()))
+        .size(setup.heatPump().hotWaterInput_kW().optional().orElse(0.0))
+        .evidence(
+            seasons(),
+            Measure.of(
+                "curtailed on these days", ran().year().result().curtailed_kWh(), KILOWATT_HOUR))
+        .basis(SEASONS)
+        .done();
+  }
+
+  /** A call that comes while the tank is cool enough, and starts nothing. */
+  private void callInYear() {
+    into(CallInYear.class, setup.heatPump().surplusInput().part().pointer())
+        .given(surplusStart_C())
+        .makes(
+            because -> {
+              SurplusYear year = ran().year();
+              return new CallInYear(
+                  because.explained(this::startsNothing),
+                  year.heatPumpRuns(),
+                  year.result().coolestWhenCalled_C(),
+                  surplusStart_C().get());
+            });
+  }
+
+  private Detail startsNothing() {
+    return Detail.at(
+            setup.heatPump().surplus().part().pointer(),
+            setup.heatPump().surplusInput().part().pointer())
+        .observed(coolestWhenCalled())
+        .limit(
+            Bound.told(
+                "surplus start",
+                surplusStart_C().get(),
+                CELSIUS,
+                setup.heatPump().surplus().start_C()))
+        .size(setup.heatPump().hotWaterInput_kW().optional().orElse(0.0))
+        .evidence(seasons())
+        .basis(SEASONS)
+        .done();
+  }
+
+  /** A diverter is there to use PV: one that feeds more bought than PV energy does the reverse. */
+  private void divertedEnergy() {
+    cases
+        .into(DivertedEnergy.class, setup.diverter().part().pointer())
+        .fitted(
+            DayModel.fits(setup),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()))
+        .where(DayModel.callsHeatPump(setup))
+        .onDays(days)
+        .makes(
+            because -> {
+              Result clear = ran().clear();
+              double bought_kWh = tenth(clear.divertedBought_kWh());
+              double rest_kWh = tenth(clear.diverted_kWh() - clear.divertedBought_kWh());
+              return new DivertedEnergy(
+                  because.explained(() -> boughtByDiverter(bought_kWh, rest_kWh)),
+                  bought_kWh,
+                  rest_kWh);
+            });
+  }
+
+  private Detail boughtByDiverter(double bought_kWh, double rest_kWh) {
+    return Detail.at(
+            setup.diverter().exportMargin_kW(),
+            setup.diverter().phase(),
+            setup.solar().phase(),
+            setup.supply().billing())
+        .observed(Measure.of("bought for the element in a clear day", bought_kWh, KILOWATT_HOUR))
+        .size(bought_kWh / HOURS_PER_DAY)
+        .evidence(
+            Measure.of("PV energy into the element in a clear day", rest_kWh, KILOWATT_HOUR),
+            Measure.of("exported in a clear day", ran().clear().export_kWh(), KILOWATT_HOUR))
         .basis(BASIS)
+        .done();
+  }
+
+  /** A diverter regulates on export: an export limit at or below what it needs stops it. */
+  private void divertedExport() {
+    Diverter diverter = setup.diverter();
+    Derived<Double> seen_kW =
+        Derived.of(setup.solar().exportLimit_kW())
+            .with(Derived.of(diverter.exportMargin_kW()), (limit, margin) -> KILOWATT.round(limit - margin));
+    Derived<Double> needed_kW = Derived.of(diverter.minimum_kW());
+    cases
+        .into(DivertedExport.class, setup.solar().exportLimit_kW().pointer())
+        .fitted(
+            Derived.of(diverter.part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()),
+            Derived.of(setup.solar().part().isFitted()))
+        .where(new SensedPhases(setup).measuresAll())
+        .given(seen_kW, needed_kW)
+        .makes(
+            because ->
+                new DivertedExport(
+                    because.explained(() -> seesNothing(seen_kW.get(), needed_kW.get())),
+                    seen_kW.get(),
+                    needed_kW.get()));
+  }
+
+  private Detail seesNothing(double seen_kW, double needed_kW) {
+    return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
+        .observed(Measure.of("export it can see above its margin", seen_kW, KILOWATT))
+        .limit(Bound.told("least power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
+        .size(setup.immersion().power_kW().optional().orElse(needed_kW))
         .done();
   }
 

@@ -7,6 +7,7 @@ import deadband.setup.Setup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the day runs of a setup show, as quantities that a rule page may name: each with the day it
@@ -47,6 +48,9 @@ public final class DayEvidence {
         .ifPresent(
             cycles -> {
               measures.add(count("calls", day, cycles.relayClosings()));
+              if (cycles.relayClosings() == 0) {
+                measures.add(named("most counted", day, result.mostCounted_kW(), "kW"));
+              }
               measures.add(count("calls in the worst hour", day, cycles.closingsInWorstHour()));
               measures.add(count("starts", day, cycles.heatPumpStarts()));
               measures.add(count("starts in the worst hour", day, cycles.startsInWorstHour()));
@@ -58,10 +62,21 @@ public final class DayEvidence {
     measures.add(energy("bought", day, result.import_kWh()));
     measures.add(energy("bought on surplus", day, result.importWhileOnSurplus_kWh()));
     measures.add(energy("exported", day, result.export_kWh()));
+    measures.add(energy("curtailed", day, result.curtailed_kWh()));
     measures.add(energy("sun kept", day, result.solarKept_kWh()));
+    warmWhenCalled(result)
+        .ifPresent(each -> measures.add(named("tank when called in vain", day, each, "°C")));
     measures.add(named("hours in the growth band", day, hours(result), "h"));
     measures.add(named("hottest at the top", day, result.tankTop_C().max(), "°C"));
     measures.add(named("hottest at the diverter's sensor", day, result.tankSensor_C().max(), "°C"));
+  }
+
+  /** How warm the tank is whenever the relay is closed, on a day on which no closure starts a run. */
+  private static OptionalDouble warmWhenCalled(Result result) {
+    boolean called = result.cycles().filter(each -> each.relayClosings() > 0).isPresent();
+    return called && result.heatPumpOnSurplus_kWh() == 0
+        ? OptionalDouble.of(result.coolestWhenCalled_C())
+        : OptionalDouble.empty();
   }
 
   static double hours(Result result) {

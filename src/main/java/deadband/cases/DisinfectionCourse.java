@@ -6,6 +6,7 @@ import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.dayrun.Window;
 import deadband.setup.Change;
 import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
@@ -21,6 +22,9 @@ import java.util.List;
  * does it get there in time, and does it stay there undisturbed?
  */
 final class DisinfectionCourse {
+
+  /** A hold that is cut short reaches its target, and still counts for something. */
+  private static final double LEAST_MISSED_K = 0.1;
 
   private static final double MINUTES_PER_DAY = 1440;
 
@@ -48,6 +52,7 @@ final class DisinfectionCourse {
     topic.reach();
     topic.time();
     topic.window();
+    topic.shortWindow();
   }
 
   private Derived<Boolean> leftToTheSun() {
@@ -192,7 +197,7 @@ final class DisinfectionCourse {
 
   private void window() {
     Derived<Double> needed = heater.needed_min();
-    Derived<Double> window = Derived.of(programme.allowed()).map(DisinfectionCourse::longest_min);
+    Derived<Double> window = longestWindow_min();
     cases
         .into(HoldWindow.class, programme.allowed().pointer())
         .fitted(duty.heatPumpFitted(), heater.inTheTank())
@@ -206,8 +211,47 @@ final class DisinfectionCourse {
                     window.get()));
   }
 
-  private static double longest_min(List<ClockWindow> windows) {
-    return windows.stream().mapToDouble(ClockWindow::length_min).max().orElse(MINUTES_PER_DAY);
+  /** Windows that meet count as one; an empty list stands for any time. */
+  private Derived<Double> longestWindow_min() {
+    return Derived.of(programme.allowed())
+        .map(
+            told ->
+                told.isEmpty()
+                    ? MINUTES_PER_DAY
+                    : (double) Window.longest(ModelledTank.windows(told)).length_min());
+  }
+
+  /** Where the heating time is not known, a window too short for the hold alone is still found. */
+  private void shortWindow() {
+    Derived<Double> whole_min = heater.needed_min();
+    Derived<Double> needed_min =
+        whole_min.isKnown() ? whole_min : Derived.of(programme.hold_min());
+    Derived<Double> window_min = longestWindow_min();
+    cases
+        .into(DisinfectionWindow.class, programme.allowed().pointer())
+        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .where(heatsWhenDue(), duty.restsCool())
+        .given(needed_min, window_min)
+        .clearOnlyWith(whole_min.provenance().missing())
+        .makes(
+            because ->
+                new DisinfectionWindow(
+                    because.explained(() -> outOfTime(needed_min.get(), window_min.get())),
+                    needed_min.get(),
+                    window_min.get()));
+  }
+
+  private Detail outOfTime(double needed_min, double window_min) {
+    double missed_K =
+        heater.heatUp_min().isKnown() ? missedWhenTimeIsUp_K(needed_min - window_min) : 0;
+    Detail.Builder detail =
+        Detail.at(programme.allowed(), programme.heater(), programme.target_C(), programme.hold_min())
+            .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
+            .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
+            .size(Math.max(LEAST_MISSED_K, missed_K))
+            .cure(Change.of(programme.allowed(), List.<ClockWindow>of()))
+            .basis("heat from the everyday start to the target, properties of water");
+    return heater.needed_min().isKnown() ? detail.evidence(pace()).done() : detail.done();
   }
 
   private Detail cutOff(double needed_min, double window_min) {

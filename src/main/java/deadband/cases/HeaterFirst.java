@@ -1,7 +1,4 @@
 package deadband.cases;
 
-/**
- * Whether on a clear day the element has the tank so warm before the relay calls that the call does
- * nothing.
- */
+/** Whether on every day of the seasons the element has the tank warm before the relay closes. */
 public record HeaterFirst(Matter matter, boolean callIsIdle) implements Case {}

@@ -26,12 +26,15 @@ final class HuntingEvidence {
     this.timing = loop.timing();
   }
 
-  /** Starts an hour as the heat pump's own timers let them through. */
+  /**
+   * Starts an hour as the heat pump's own timers let them through, each with one closure of the
+   * relay: it opens during the run and closes during the pause.
+   */
   double startsPerHour() {
     return timing.withTimers().startsPerHour();
   }
 
-  /** Calls an hour of a relay that waits for nothing but its own delays. */
+  /** Closures an hour of a relay that waits for nothing but its own delays. */
   double callsOnDelays() {
     return timing.onDelays().startsPerHour();
   }
@@ -45,10 +48,10 @@ final class HuntingEvidence {
         + (assumed.isEmpty() ? "" : "; for the rates assumed " + assumed);
   }
 
-  /** About a relay that hunts on its delays alone: the band, and its calls. */
+  /** About a relay that hunts on its delays alone: the band, and its closures. */
   Measure[] onDelays(Optional<LoopForm> form) {
     List<Measure> evidence = band(form);
-    evidence.add(Measure.of("calls an hour", callsOnDelays(), "1/h"));
+    evidence.add(Measure.of("relay closures an hour", callsOnDelays(), "1/h"));
     return evidence.toArray(new Measure[0]);
   }
 
@@ -56,7 +59,6 @@ final class HuntingEvidence {
   Measure[] ofHeatPump() {
     List<Measure> evidence = band(loop.form());
     HuntingCycle cycle = timing.withTimers();
-    evidence.add(Measure.of("calls an hour", timing.withoutTimers().startsPerHour(), "1/h"));
     evidence.add(Measure.of("starts an hour", startsPerHour(), "1/h"));
     evidence.add(Measure.of("run", cycle.run_min(), Unit.MINUTE));
     evidence.add(Measure.of("period", cycle.period_min(), Unit.MINUTE));

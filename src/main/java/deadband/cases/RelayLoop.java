@@ -267,10 +267,10 @@ final class RelayLoop {
   }
 
   /**
-   * How the loop hunts with and without the heat pump's own timers, and on the relay's delays
-   * alone, as a relay without a gap does.
+   * How the loop hunts with the heat pump's own timers, and on the relay's delays alone, as a relay
+   * without a gap does.
    */
-  record Timing(HuntingCycle withTimers, HuntingCycle withoutTimers, HuntingCycle onDelays) {}
+  record Timing(HuntingCycle withTimers, HuntingCycle onDelays) {}
 
   /** The timing of a loop that hunts; a delay not told counts as one step of a minute. */
   Timing timing() {
@@ -280,7 +280,6 @@ final class RelayLoop {
             delays,
             orZero(Derived.of(heatPump.minimumRun_min())),
             orZero(Derived.of(heatPump.minimumOff_min()))),
-        HuntingCycle.withoutTimers(delays),
         HuntingCycle.withoutTimers(delays(0)));
   }
 

@@ -1,6 +1,7 @@
 package deadband.cli;
 
 import deadband.cases.DayModel;
+import deadband.cases.YearRuns;
 import deadband.cases.Derived;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
@@ -49,9 +50,6 @@ final class SimulateCommand implements Callable<Integer> {
   private static final String STANDARD_INPUT = "-";
   private static final String YEAR = "year";
   private static final int SECONDS_PER_MINUTE = 60;
-
-  /** Disinfection cycles of a year begin at two in the morning, by our own choice [min]. */
-  private static final double CYCLES_BEGIN_MIN = 120;
 
   private final Console console;
 
@@ -282,7 +280,7 @@ final class SimulateCommand implements Callable<Integer> {
 
   private static Installation installation(DayModel model, Programme programme) {
     return programme.disinfects()
-        ? model.installation().with(model.cycle().firstDue(CYCLES_BEGIN_MIN))
+        ? model.installation().with(model.cycle().firstDue(YearRuns.CYCLES_BEGIN_MIN))
         : model.installation();
   }
 

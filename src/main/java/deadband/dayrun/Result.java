@@ -32,7 +32,12 @@ import java.util.OptionalDouble;
  * @param minutes20to45 time the diverter's sensor spent in the growth band [min]
  * @param logReductionTop decimal reduction at the top, cautious, capped at 8
  * @param logReductionBottom the same at the bottom
- * @param curtailed_kWh sun held back at the export limit
+ * @param diverted_kWh of the immersion heater's electricity, what the diverter fed it
+ * @param divertedBought_kWh of this, what was neither PV nor from the battery
+ * @param mostCounted_kW most that the relay counted as surplus in any step [kW]
+ * @param coolestWhenCalled_C coolest at the heat pump's tank sensor while the relay was closed [°C];
+ *     infinite where it never was
+ * @param curtailed_kWh PV energy held back at the export limit
  * @param coldDraw_L drawn while the top of the tank was below 40 °C
  * @param standingLoss_kWh lost to the room
  * @param balanceError_kWh the larger of what is left over in the electrical and in the tank's
@@ -58,6 +63,10 @@ public record Result(
     double minutes20to45,
     double logReductionTop,
     double logReductionBottom,
+    double diverted_kWh,
+    double divertedBought_kWh,
+    double mostCounted_kW,
+    double coolestWhenCalled_C,
     double curtailed_kWh,
     double coldDraw_L,
     double standingLoss_kWh,

@@ -1,58 +1,32 @@
 package deadband.dayrun;
 
-import java.util.List;
-
 /**
  * Whether the surplus relay does in any season what it is there for: a dull, a broken and a clear
  * day for each month, one after the other. The days end as soon as the relay has closed and the
  * compressor has run for it, so that a home that works costs a few of them.
  *
  * @param days days run
- * @param relayCloses whether the relay closed on any of them
- * @param heatPumpRuns whether the compressor ran for the relay on any of them
- * @param mostCounted_kW most that the relay counted as surplus in any step [kW]
- * @param coolestWhenCalled_C coolest at the heat pump's tank sensor while the relay was closed [°C];
- *     infinite where it never was
+ * @param result what they came to
  */
-public record SurplusYear(
-    int days,
-    boolean relayCloses,
-    boolean heatPumpRuns,
-    double mostCounted_kW,
-    double coolestWhenCalled_C) {
+public record SurplusYear(int days, Result result) {
 
   /** Goes through the days until both have been seen. */
   static SurplusYear of(Installation installation, Surroundings surroundings) {
-    Watch watch = new Watch();
-    DayRun run = DayRun.of(installation, StepLength.MINUTE).watchedBy(watch);
-    List<Day> days = surroundings.seasons();
-    int ran = 0;
-    while (ran < days.size() && !(watch.relayCloses && watch.heatPumpRuns)) {
-      run.through(days.get(ran++));
+    DayRun run = DayRun.of(installation, StepLength.MINUTE);
+    SurplusYear year = new SurplusYear(0, run.result());
+    while (year.days < Surroundings.SEASONS && !(year.relayCloses() && year.heatPumpRuns())) {
+      year = new SurplusYear(year.days + 1, run.through(surroundings.season(year.days)).result());
     }
-    return new SurplusYear(
-        ran,
-        watch.relayCloses,
-        watch.heatPumpRuns,
-        watch.mostCounted_kW,
-        watch.coolestWhenCalled_C);
+    return year;
   }
 
-  /** Watches the relay and what it calls. */
-  private static final class Watch implements Trace {
-    private boolean relayCloses;
-    private boolean heatPumpRuns;
-    private double mostCounted_kW = Double.NEGATIVE_INFINITY;
-    private double coolestWhenCalled_C = Double.POSITIVE_INFINITY;
+  /** Whether the relay closed on any of them. */
+  public boolean relayCloses() {
+    return result.cycles().orElseThrow().relayClosings() > 0;
+  }
 
-    @Override
-    public void step(Step now) {
-      heatPumpRuns |= now.onSurplus();
-      mostCounted_kW = Math.max(mostCounted_kW, now.counted_kW());
-      if (now.relayClosed()) {
-        relayCloses = true;
-        coolestWhenCalled_C = Math.min(coolestWhenCalled_C, now.heatPumpSensor_C());
-      }
-    }
+  /** Whether the compressor ran for the relay on any of them. */
+  public boolean heatPumpRuns() {
+    return result.heatPumpOnSurplus_kWh() > 0;
   }
 }

@@ -5,7 +5,6 @@ import deadband.trade.HeatPumpCop;
 import deadband.trade.HotWaterUse;
 import java.time.LocalDate;
 import java.time.Year;
-import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 /**
@@ -23,7 +22,10 @@ public record Surroundings(SolarArray array, Household household, Source source)
   private static final LocalDate SPRING = LocalDate.of(2026, 4, 21);
   private static final LocalDate WINTER = LocalDate.of(2026, 1, 15);
   private static final int HALF_A_YEAR = 6;
-  private static final int MONTHS = 12;
+  private static final int SKIES = 3;
+
+  /** Days of all seasons. */
+  static final int SEASONS = 12 * SKIES;
 
   /** What the heat pump takes its heat from. */
   public enum Source {
@@ -67,15 +69,16 @@ public record Surroundings(SolarArray array, Household household, Source source)
   }
 
   /**
-   * A dull, a broken and a clear day for each month, from midsummer on: what is to be seen in any
-   * season is mostly seen soon.
+   * One of a dull, a broken and a clear day for each month, from midsummer on: what is to be seen in
+   * any season is mostly seen soon.
    */
-  List<Day> seasons() {
-    LocalDate midsummer = springDate().plusMonths(2);
-    return IntStream.range(0, MONTHS)
-        .mapToObj(midsummer::plusMonths)
-        .flatMap(date -> Stream.of(dull(date), cloud(date), clear(date)))
-        .toList();
+  Day season(int index) {
+    LocalDate date = springDate().plusMonths(2 + index / SKIES);
+    return switch (index % SKIES) {
+      case 0 -> dull(date);
+      case 1 -> cloud(date);
+      default -> clear(date);
+    };
   }
 
   private Day ofYear(LocalDate date) {

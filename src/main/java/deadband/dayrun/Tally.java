@@ -30,6 +30,10 @@ final class Tally {
   private double kept_kWh;
   private double solarHeat_kWh;
   private double solarHeatByHeatPump_kWh;
+  private double diverted_kWh;
+  private double divertedBought_kWh;
+  private double mostCounted_kW = Double.NEGATIVE_INFINITY;
+  private double coolestWhenCalled_C = Double.POSITIVE_INFINITY;
   private double curtailed_kWh;
   private double imbalance_kWh;
   private double coldDraw_L;
@@ -63,6 +67,7 @@ final class Tally {
   void add(Step now, double drawnAt_C) {
     addEnergies(now, step.hours());
     addTemperatures(now);
+    addCall(now);
     if (drawnAt_C < HOT_C) {
       coldDraw_L += now.draw_L;
     }
@@ -80,6 +85,7 @@ final class Tally {
     export_kWh += now.export_kW * step_h;
     kept_kWh += now.kept_kW * step_h;
     addSolarHeat(now, step_h);
+    addDiverted(now, step_h);
     curtailed_kWh += now.curtailed_kW * step_h;
     imbalance_kWh += now.imbalance_kW() * step_h;
   }
@@ -92,6 +98,21 @@ final class Tally {
     double electric_kW = share * now.backup_kW + now.kept_kW - now.keptByHeatPump_kW;
     solarHeatByHeatPump_kWh += heatPump_kWh;
     solarHeat_kWh += heatPump_kWh + electric_kW * step_h;
+  }
+
+  /** What the diverter fed beyond PV was bought, as far as anything was. */
+  private void addDiverted(Step now, double step_h) {
+    double fromPv_kW = now.kept_kW - now.keptByHeatPump_kW;
+    diverted_kWh += now.diverted_kW * step_h;
+    divertedBought_kWh +=
+        Math.min(Math.max(0, now.diverted_kW - fromPv_kW), now.import_kW) * step_h;
+  }
+
+  private void addCall(Step now) {
+    mostCounted_kW = Math.max(mostCounted_kW, now.counted_kW);
+    if (now.relayClosed) {
+      coolestWhenCalled_C = Math.min(coolestWhenCalled_C, now.heatPumpSensor_C);
+    }
   }
 
   private void addTemperatures(Step now) {
@@ -134,6 +155,10 @@ final class Tally {
         growth_min,
         topReduction_log,
         bottomReduction_log,
+        diverted_kWh,
+        divertedBought_kWh,
+        mostCounted_kW,
+        coolestWhenCalled_C,
         curtailed_kWh,
         coldDraw_L,
         tank.lost_kWh(),

@@ -32,7 +32,7 @@ public record DayReport(
     List<Assumption> assumptions) {
 
   private static final String CAUTION =
-      "A day run is arithmetic on the numbers told, not a measurement, and proves nothing about"
+      "A day run is arithmetic on the values entered, not a measurement, and proves nothing about"
           + " scalding or Legionella; heat is one control among several. Local codes and the"
           + " equipment's own instructions outrank it.";
 
@@ -84,7 +84,7 @@ public record DayReport(
       entry(text, layout, "back-up", DayWords.kWh(result.backup_kWh()));
     }
     entry(text, layout, "grid", grid());
-    entry(text, layout, "sun", sun());
+    entry(text, layout, "PV energy", sun());
     entry(text, layout, "tank", tank());
     entry(text, layout, "hygiene", hygiene());
     entry(text, layout, "hot water", hotWater());
@@ -105,11 +105,11 @@ public record DayReport(
         .cycles()
         .map(
             cycles ->
-                Words.count(cycles.relayClosings(), "call")
+                Words.count(cycles.relayClosings(), "closure")
                     + ", at most "
                     + cycles.closingsInWorstHour()
                     + " in an hour")
-        .orElse("the step is longer than the shortest delay: no calls are counted");
+        .orElse("the step is longer than the shortest delay: no closures are counted");
   }
 
   private String heatPump() {
@@ -140,18 +140,19 @@ public record DayReport(
     if (cycles.longestRun_min().isEmpty()) {
       return "none";
     }
-    return minutes(cycles.shortestRun_min())
-        + " min the shortest, "
+    return "shortest "
+        + minutes(cycles.shortestRun_min())
+        + ", median "
         + minutes(cycles.medianRun_min())
-        + " the median, "
+        + ", longest "
         + minutes(cycles.longestRun_min())
-        + " the longest; "
+        + "; "
         + cycles.runsEndedByTimer()
         + " ended by the timer";
   }
 
   private static String minutes(OptionalDouble length_min) {
-    return length_min.isPresent() ? Words.number(length_min.getAsDouble()) : "-";
+    return length_min.isPresent() ? Words.withUnit(length_min.getAsDouble(), "min") : "-";
   }
 
   private String cutOut() {
@@ -168,12 +169,11 @@ public record DayReport(
   }
 
   private String sun() {
-    String held = result.curtailed_kWh() > 0 ? DayWords.kWh(result.curtailed_kWh()) : "";
     return DayWords.kWh(result.solarKept_kWh())
         + " into the tank, "
         + DayWords.kWh(result.solarHeat_kWh())
         + " of heat"
-        + (held.isEmpty() ? "" : "; " + held + " held back at the export limit");
+        + DayWords.curtailed(result);
   }
 
   private String tank() {
@@ -195,12 +195,12 @@ public record DayReport(
   }
 
   private String hygiene() {
-    return Words.number(result.minutes20to45())
-        + " min at 20 to 45 °C at the diverter's sensor; log reduction "
+    return Words.withUnit(result.minutes20to45(), "min")
+        + " at 20 to 45 °C at the diverter's sensor; log reduction "
         + DayWords.tenths(result.logReductionTop())
         + " at the top, "
         + DayWords.tenths(result.logReductionBottom())
-        + " at the bottom, reckoned with caution and counted to 8";
+        + " at the bottom, calculated conservatively and counted to 8";
   }
 
   private String hotWater() {

@@ -2,58 +2,72 @@ package deadband.report;
 
 import deadband.dayrun.CycleRun;
 import deadband.dayrun.Result;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** What a day run comes to, in one line. */
 final class DayWords {
 
   private DayWords() {}
 
-  /** What a day comes to: calls and starts, what was bought, and the sun kept. */
+  /** What a day comes to: closures and starts, heat from PV, what was bought and held back. */
   static String of(String day, Result result) {
-    String cycles =
-        result
-            .cycles()
-            .map(
-                counted ->
-                    Words.count(counted.relayClosings(), "call")
-                        + ", "
-                        + Words.count(counted.heatPumpStarts(), "start")
-                        + ", "
-                        + counted.runsEndedByTimer()
-                        + " ended by the timer; ")
-            .orElse("");
     return day
         + ": "
-        + cycles
+        + result.cycles().map(DayWords::counts).orElse("")
         + kWh(result.solarHeat_kWh())
         + " of heat from "
         + kWh(result.solarKept_kWh())
-        + " of sun, "
+        + " of PV energy, "
         + kWh(result.importWhileOnSurplus_kWh())
-        + " bought on surplus";
+        + " bought on surplus"
+        + curtailed(result)
+        + warmWhenCalled(result);
+  }
+
+  private static String counts(Result.Cycles counted) {
+    return Words.count(counted.relayClosings(), "relay closure")
+        + ", "
+        + Words.count(counted.heatPumpStarts(), "start")
+        + ", "
+        + counted.runsEndedByTimer()
+        + " ended by the timer; ";
+  }
+
+  /** What the inverter held back at the export limit; nothing where it held nothing back. */
+  static String curtailed(Result result) {
+    return result.curtailed_kWh() > 0
+        ? ", " + kWh(result.curtailed_kWh()) + " curtailed at the export limit"
+        : "";
+  }
+
+  private static String warmWhenCalled(Result result) {
+    boolean idle =
+        result.heatPumpOnSurplus_kWh() == 0
+            && result.cycles().filter(counted -> counted.relayClosings() > 0).isPresent();
+    return idle
+        ? "; no surplus start, with the tank at "
+            + tenths(result.coolestWhenCalled_C())
+            + " °C or more whenever the relay is closed"
+        : "";
   }
 
   /** What a disinfection cycle by itself comes to. */
   static String of(CycleRun cycle) {
     return "disinfection by itself: "
-        + (cycle.held() ? "holds its target" : "never holds its target")
-        + " in "
-        + tenths(100 * cycle.heldShare())
-        + " % of the store; log reduction "
+        + (cycle.held()
+            ? "holds its target in " + tenths(100 * cycle.heldShare()) + " % of the store"
+            : "never holds its target")
+        + "; log reduction "
         + tenths(cycle.result().logReductionTop())
         + " at the top, "
         + tenths(cycle.result().logReductionBottom())
-        + " at the bottom, reckoned with caution";
+        + " at the bottom, calculated conservatively";
   }
 
   static String kWh(double energy_kWh) {
-    return tenths(energy_kWh) + " kWh";
+    return Words.withUnit(energy_kWh, "kWh");
   }
 
   static String tenths(double value) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_EVEN);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return Words.tenths(value);
   }
 }

@@ -17,6 +17,10 @@ final class NumberSentence {
 
   private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
+  private static final Pattern ONE_OF_MANY =
+      Pattern.compile(
+          "(?<![\\d.,-])1 (relay )?(closure|start|call|day|run|time|phase|window|outlet)s\\b");
+
   private NumberSentence() {}
 
   static String of(String template, List<Measure> measures) {
@@ -30,6 +34,11 @@ final class NumberSentence {
     return String.join("; ", clauses);
   }
 
+  /** One closure, not one closures. */
+  private static String singular(String clause) {
+    return ONE_OF_MANY.matcher(clause).replaceAll("1 $1$2");
+  }
+
   private static Optional<String> filled(String clause, Map<String, Measure> byName) {
     Matcher quantity = QUANTITY.matcher(clause);
     StringBuilder filled = new StringBuilder();
@@ -40,6 +49,6 @@ final class NumberSentence {
       }
       quantity.appendReplacement(filled, Matcher.quoteReplacement(Words.withUnit(measure)));
     }
-    return Optional.of(quantity.appendTail(filled).toString());
+    return Optional.of(singular(quantity.appendTail(filled).toString()));
   }
 }

@@ -10,6 +10,11 @@ import java.util.stream.Collectors;
 /** Values and measures in words. */
 final class Words {
 
+  private static final double MOST_MIN = 120;
+  private static final double MINUTES_PER_HOUR = 60;
+  private static final double SECONDS_PER_MINUTE = 60;
+  private static final double LEAST = 1e-6;
+
   private Words() {}
 
   /** A number as short as it goes, without an exponent. */
@@ -19,13 +24,58 @@ final class Words {
     return (decimal.scale() < 0 ? decimal.setScale(0) : decimal).toPlainString();
   }
 
-  /** A number with its unit; a power keeps one decimal, as a dial shows it. */
+  /**
+   * A quantity as it is shown, no finer than it means anything: the one place where units are
+   * rounded for the eye. JSON keeps the resolution of the unit.
+   */
   static String withUnit(double value, String unit) {
-    String number = number(value);
-    if (unit.equals("kW") && !number.contains(".")) {
-      number += ".0";
+    return switch (unit) {
+      case "", "1/h" -> number(value);
+      case "kW" -> power(value);
+      case "kWh", "kWh/day", "m", "h" -> tenths(value) + " " + unit;
+      case "min" -> time(value);
+      case "s" -> burn(value);
+      case "days" -> number(value) + (value == 1 ? " day" : " days");
+      default -> number(value) + " " + unit;
+    };
+  }
+
+  /** A power keeps one decimal, as a dial shows it. */
+  private static String power(double value_kW) {
+    String number = number(value_kW);
+    return (number.contains(".") ? number : number + ".0") + " kW";
+  }
+
+  /** Hours from two hours on. */
+  private static String time(double value_min) {
+    return value_min > MOST_MIN
+        ? tenths(value_min / MINUTES_PER_HOUR) + " h"
+        : tenths(value_min) + " min";
+  }
+
+  /** A time to a burn is known to its order, not to a second. */
+  private static String burn(double value_s) {
+    if (value_s < 10) {
+      return "under 10 s";
     }
-    return unit.isEmpty() || unit.equals("1/h") ? number : number + " " + unit;
+    double value_min = value_s / SECONDS_PER_MINUTE;
+    if (value_min > MOST_MIN) {
+      return "over 2 h";
+    }
+    return value_min < 1 ? "about " + tens(value_s) + " s" : "about " + Math.round(value_min) + " min";
+  }
+
+  private static long tens(double value) {
+    return 10 * Math.round(value / 10);
+  }
+
+  /** A number to a tenth; one that is not nothing is not shown as nothing. */
+  static String tenths(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_EVEN);
+    if (rounded.signum() == 0) {
+      return Math.abs(value) < LEAST ? "0" : "under 0.1";
+    }
+    return number(rounded.doubleValue());
   }
 
   static String withUnit(Measure measure) {

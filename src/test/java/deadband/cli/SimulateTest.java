@@ -97,7 +97,7 @@ class SimulateTest {
 
     assertThat(root.get("relayClosings").orElseThrow()).isInstanceOf(Node.Nothing.class);
     assertThat(number(run, "immersion_kWh")).isPositive();
-    assertThat(simulate(HOME, "--step", "5").out()).contains("no calls are counted");
+    assertThat(simulate(HOME, "--step", "5").out()).contains("no closures are counted");
   }
 
   @ParameterizedTest

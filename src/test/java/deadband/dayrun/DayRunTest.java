@@ -54,6 +54,36 @@ class DayRunTest {
     assertThat(result.export_kWh()).isCloseTo(3, within(1e-9));
     assertThat(result.solarKept_kWh()).isZero();
     assertThat(result.solarHeat_kWh()).isZero();
+    assertThat(result.diverted_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(result.divertedBought_kWh()).isCloseTo(3, within(1e-9));
+  }
+
+  /** 1 kW of PV, a margin 2 kW below zero: 3 kW diverted, of which 2 kW are bought. */
+  @Test
+  void aMarginBelowZeroBuysForTheElement() {
+    given.start_kW = 99;
+    given.exportMargin_kW = -2;
+    Result result = run(20, steady(1, 0, 60));
+    assertThat(result.diverted_kWh()).isCloseTo(3, within(1e-9));
+    assertThat(result.divertedBought_kWh()).isCloseTo(2, within(1e-9));
+    assertThat(result.solarKept_kWh()).isCloseTo(1, within(1e-9));
+  }
+
+  /**
+   * In the hunting band the relay opens during each run and closes during each pause: closures and
+   * starts are the same number, whatever the delays alone would allow.
+   */
+  @Test
+  void withTheTimersInForceEachStartHasOneClosure() {
+    given.start_kW = 3;
+    given.stop_kW = 2.7;
+    given.startDelay_min = 1;
+    given.stopDelay_min = 1;
+    given.minimumRun_min = 10;
+    given.minimumOff_min = 10;
+    Result.Cycles cycles = run(20, steady(4, 0, 600)).cycles().orElseThrow();
+    assertThat(cycles.heatPumpStarts()).isBetween(29, 31);
+    assertThat(cycles.relayClosings()).isBetween(29, 31);
   }
 
   /** 5 kW of PV: 2.5 kW into the compressor, 2.5 kW into the element; each heats by its own. */
