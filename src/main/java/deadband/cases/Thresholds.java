@@ -201,7 +201,7 @@ final class Thresholds {
             loop.heaterRunsAtStart(), withHeater.with(draw, (surplus, power) -> surplus >= power));
     boolean onTop = loop.heaterRunsAtStart().is(runs -> runs) && withHeater.isKnown();
     Derived<Double> surplus = onTop ? withHeater : loop.start_kW();
-    Derived<Double> error = meterError_kW(draw);
+    Derived<Double> error = meterError_kW(surplus, draw);
     cases
         .into(SurplusAtStart.class, loop.subject())
         .fitted(loop.fitted())
@@ -216,10 +216,14 @@ final class Thresholds {
                     error.get()));
   }
 
-  /** What the grid sensor cannot tell apart is no waste; nothing where its error is not known. */
-  private Derived<Double> meterError_kW(Derived<Double> power) {
-    Derived<Double> error = loop.coarseSensorError_kW(power);
-    return error.isKnown() ? error : Derived.constant(0.0);
+  /**
+   * What the grid sensor cannot tell apart is no waste. Nothing where the one is no less than the
+   * other, and where the error is not known.
+   */
+  private Derived<Double> meterError_kW(Derived<Double> less, Derived<Double> more) {
+    boolean matters = less.with(more, (one, other) -> one < other).is(is -> is);
+    Derived<Double> error = loop.coarseSensorError_kW(more);
+    return matters && error.isKnown() ? error : Derived.constant(0.0);
   }
 
   private Detail uncovered(double surplus_kW, double draw_kW) {
@@ -356,7 +360,7 @@ final class Thresholds {
     SurplusReach sight = new SurplusReach(setup, loop);
     Derived<Double> start = loop.start_kW();
     Derived<Double> reach = sight.most_kW();
-    Derived<Double> error = meterError_kW(reach);
+    Derived<Double> error = meterError_kW(reach, start);
     List<Pointer> uncounted = loop.countsExport().provenance().missing();
     cases
         .into(StartReach.class, loop.subject())

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Size(double value, Unit unit) {
 
+  /** Of a limit that is reached where it must not even be reached. */
+  private static final double AT_THE_LIMIT = 0.001;
+
   /** What a size counts, and how much of it weighs as much as a limit missed by its whole. */
   public enum Unit {
     /** Kelvin past a limit: 10 K turn a supply that scalds in seconds into one that does at once. */
@@ -46,7 +49,7 @@ public record Size(double value, Unit unit) {
     }
     double most = Math.abs(limit.measure().value());
     double share = Math.abs(observed.value() - limit.measure().value()) / most;
-    return share > 0 && Double.isFinite(share) ? share : 1;
+    return Double.isFinite(share) ? Math.max(AT_THE_LIMIT, share) : 1;
   }
 
   /** The size on one scale for all units: a rank needs an order, whatever is counted. */

@@ -45,4 +45,25 @@ class RankingTest {
     assertThat(names(judgement))
         .containsExactly("hot-surface-below", "sensor-facing-unchecked", "as-found-not-recorded");
   }
+
+  /** Every hazard has a size; one of shock and fire is the share by which a rating is exceeded. */
+  @Test
+  void everyHazardHasASize() {
+    Judgement judgement =
+        Setups.judge(
+            """
+            { "site": { "country": "GB" }, "tank": { "volume_L": 200 },
+              "immersion": { "circuit": { "breaker_A": 16, "cable_mm2": 2.5, "method": "103",
+                                          "ownCircuit": false, "secondSwitch": true } },
+              "diverter": { "fitted": true } }""");
+
+    assertThat(judgement.findings())
+        .filteredOn(finding -> finding.consequence() == Consequence.HAZARD)
+        .isNotEmpty()
+        .allMatch(finding -> finding.size().value() > 0);
+    assertThat(judgement.findings())
+        .filteredOn(finding -> finding.check().name().equals("breaker-above-cable"))
+        .allMatch(finding -> finding.size().unit() == Size.Unit.SHARE)
+        .allMatch(finding -> Math.abs(finding.size().value() - (16 / 13.5 - 1)) < 1e-9);
+  }
 }
