@@ -44,6 +44,34 @@ final class BarrierLadder {
     topic.coilPairs();
     topic.relief();
     topic.margins();
+    topic.highest(topic.elementFitted(), topic.immersion.cutOut_C());
+    topic.highest(topic.coilFitted(), topic.tank.coil().cutOut_C());
+  }
+
+  /** What a cut-out acts at, by itself: where no relief valve is behind it, only boiling is. */
+  private void highest(Derived<Boolean> fitted, Told<Double> cutOut) {
+    Derived<Double> acts = Derived.of(cutOut);
+    Limits.Entry most = limits.of(Limit.CUT_OUT_HIGHEST);
+    cases
+        .into(CutOutOpening.class, cutOut.pointer())
+        .fitted(fitted, Derived.constant(cutOut.isTold()))
+        .given(acts)
+        .makes(
+            because ->
+                new CutOutOpening(
+                    because.explained(() -> nearBoiling(cutOut, acts.get(), most)),
+                    acts.get(),
+                    most.value()));
+  }
+
+  private Detail nearBoiling(Told<Double> cutOut, double acts_C, Limits.Entry most) {
+    return Detail.at(cutOut, tank.unvented())
+        .observed(Measure.of("cut-out acts at", acts_C, CELSIUS))
+        .limit(
+            Bound.of("highest of a cut-out", most.value(), most)
+                .firmIf(most.isFirm() && !tank.relief_C().isTold()))
+        .size(KELVIN.round(acts_C - most.value()))
+        .done();
   }
 
   private Derived<Boolean> elementFitted() {
@@ -57,16 +85,21 @@ final class BarrierLadder {
   }
 
   private Derived<Boolean> coilIsGuarded() {
-    return lacks(tank.coil().ownCutOut()) ? Derived.of(tank.coil().ownCutOut()) : coilNeedsCutOut();
+    return lacks(tank.coil().ownCutOut(), tank.coil().cutOut_C())
+        ? Derived.of(tank.coil().ownCutOut())
+        : coilNeedsCutOut();
   }
 
-  /** A cut-out that is told not to be there stands in no order; its absence is found elsewhere. */
-  private static boolean lacks(Told<Boolean> ownCutOut) {
-    return ownCutOut.says(false);
+  /**
+   * A cut-out that is entered as not there stands in no order; its absence is found elsewhere. One
+   * with a temperature is there, whatever else is entered.
+   */
+  private static boolean lacks(Told<Boolean> ownCutOut, Told<Double> cutOut_C) {
+    return ownCutOut.says(false) && !cutOut_C.isTold();
   }
 
   private Derived<Boolean> elementIsGuarded() {
-    return lacks(immersion.ownCutOut())
+    return lacks(immersion.ownCutOut(), immersion.cutOut_C())
         ? Derived.of(immersion.ownCutOut())
         : Derived.constant(true);
   }
@@ -252,11 +285,14 @@ final class BarrierLadder {
                     reliefLeast_C()));
   }
 
+  /** The classes are known from a draft alone. */
   private Detail early(Rung relief) {
     double relief_C = relief.acts_C().get();
     return Detail.at(tank.relief_C())
         .observed(Measure.of("relief valve opens at", relief_C, CELSIUS))
-        .limit(Bound.of("class A opens from", reliefLeast_C(), limits.of(Limit.RELIEF_CLASS_A)))
+        .limit(
+            Bound.of("class A opens from", reliefLeast_C(), limits.of(Limit.RELIEF_CLASS_A))
+                .firmIf(false))
         .size(KELVIN.round(reliefLeast_C() - relief_C))
         .done();
   }

@@ -44,6 +44,7 @@ final class BlendingLadder {
     topic.lukewarm();
     topic.thermostat();
     topic.vulnerable();
+    topic.enteredSupply();
   }
 
   private void peak() {
@@ -127,6 +128,30 @@ final class BlendingLadder {
         .size((thermostat_C - most_C) / most_C)
         .evidence(TankTop.timeToBurn(thermostat_C).stream().toArray(Measure[]::new))
         .cure(Change.of(immersion.thermostat_C(), Dial.down_C(most_C)))
+        .done();
+  }
+
+  /** A supply entered above what the valve is certified for: the lower is judged by. */
+  private void enteredSupply() {
+    Derived<Double> entered = Derived.of(blending.hotSupplyMax_C());
+    Limits.Entry certified = valve.certified();
+    cases
+        .into(EnteredSupply.class, blending.part().pointer())
+        .fitted(valve.fitted(), Derived.constant(blending.hotSupplyMax_C().isTold()))
+        .given(entered, Derived.of(blending.valve()))
+        .makes(
+            because ->
+                new EnteredSupply(
+                    because.explained(() -> overstated(entered.get(), certified)),
+                    entered.get(),
+                    certified.value()));
+  }
+
+  private Detail overstated(double entered_C, Limits.Entry certified) {
+    return Detail.at(blending.hotSupplyMax_C(), blending.valve())
+        .observed(Measure.of("hot supply entered", entered_C, CELSIUS))
+        .limit(Bound.of("certified for that type of valve", certified.value(), certified))
+        .size(entered_C / certified.value() - 1)
         .done();
   }
 
@@ -220,7 +245,7 @@ final class BlendingLadder {
     all.add(Derived.of(setup.outlets()).map(told -> 0.0));
     for (Outlet outlet : setup.outlets().optional().orElse(List.of())) {
       all.add(
-          OutletLadder.isBlended(outlet)
+          OutletLadder.isBlended(outlet, blending)
               .then(blended -> blended ? temperature.apply(outlet) : Derived.constant(0.0)));
     }
     return all;

@@ -55,6 +55,11 @@ public record Bound(Measure measure, String name, String source, String known, b
     return new Bound(measure, name, source, known.words(), known.isFirm());
   }
 
+  /** This limit, which may carry a hazard in this case or not. */
+  Bound firmIf(boolean mayCarryHazard) {
+    return new Bound(measure, name, source, known, mayCarryHazard);
+  }
+
   /** A limit that the setup itself tells. */
   public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
     return new Bound(

@@ -53,6 +53,7 @@ public final class Cases {
     ControlSensors.derive(setup, cases);
     Siting.derive(setup, cases);
     Paperwork.derive(setup, cases);
+    AbsentParts.derive(setup, cases);
     DayCases.derive(setup, limits, runs, cases);
     return cases.entries();
   }

@@ -73,14 +73,10 @@ final class DisinfectedStore {
 
   /** The share of the treatment that the programme carries out; of a whole, what counts as one. */
   private Derived<Double> asked(DisinfectionCycle cycle) {
-    return Derived.of(programme.target_C())
-        .with(
-            Derived.of(programme.hold_min()).with(Derived.of(programme.every_days()), Rhythm::new),
-            (target, rhythm) -> cycle.leastShare(target, rhythm.hold_min(), rhythm.every_days()))
+    return Derived.of(programme.every_days())
+        .map(cycle::leastShare)
         .map(share -> share < 1 ? share : limits.value(Limit.TREATED_SHARE_OF_WHOLE));
   }
-
-  private record Rhythm(double hold_min, double every_days) {}
 
   private Detail leavesCold(double treated, double needed) {
     double volume_L = setup.tank().volume_L().optional().orElse(0.0);

@@ -2,6 +2,7 @@ package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
 
+import deadband.cases.DisinfectionDuty.Worth;
 import deadband.document.Pointer;
 import deadband.setup.Change;
 import deadband.setup.DemandInput;
@@ -9,6 +10,7 @@ import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Setup;
 import deadband.setup.Signal;
+import deadband.setup.Site;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.DecimalReduction;
@@ -26,14 +28,18 @@ final class DisinfectionCare {
   private static final double HOTTEST_WATER_C = 100;
 
   private final Setup setup;
+  private final Limits limits;
   private final Cases cases;
   private final Disinfection programme;
   private final DemandInput demand;
   private final DisinfectionDuty duty;
+  private final EverydayHeat everyday;
 
   private DisinfectionCare(Setup setup, Limits limits, Cases cases) {
     this.setup = setup;
+    this.limits = limits;
     this.duty = new DisinfectionDuty(setup, limits);
+    this.everyday = new EverydayHeat(setup, limits);
     this.cases = cases;
     this.programme = setup.heatPump().disinfection();
     this.demand = setup.diverter().demandInput();
@@ -42,6 +48,11 @@ final class DisinfectionCare {
   static void derive(Setup setup, Limits limits, Cases cases) {
     DisinfectionCare topic = new DisinfectionCare(setup, limits, cases);
     topic.disinfected();
+    topic.outsideEveryCycle();
+    topic.withoutHeatPump();
+    topic.keptWarm();
+    topic.timerAlone();
+    topic.chosenCycle();
     topic.target();
     topic.hold();
     topic.interval();
@@ -80,10 +91,136 @@ final class DisinfectionCare {
   }
 
   private List<Pointer> culprits() {
-    Pointer start = setup.heatPump().everyday().start_C().pointer();
-    return programme.heater().says(Heater.NONE)
-        ? List.of(programme.heater().pointer(), start)
-        : List.of(programme.enabled().pointer(), start);
+    List<Pointer> culprits = new ArrayList<>(duty.culprits());
+    culprits.add(setup.heatPump().everyday().start_C().pointer());
+    return culprits;
+  }
+
+  /** Where no national cycle speaks of the store, good practice does: a query. */
+  private void outsideEveryCycle() {
+    Derived<Worth> worth = duty.worth();
+    double outlet_C = limits.value(Limit.OUTLET_LEAST);
+    cases
+        .into(StoreDisinfection.class, programme.enabled().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(Derived.not(duty.asked()), duty.restsBelow(outlet_C))
+        .given(worth)
+        .makes(
+            because ->
+                new StoreDisinfection(
+                    because.explained(
+                        () ->
+                            neverHot(
+                                culprits(),
+                                Derived.of(setup.heatPump().everyday().start_C()).get())),
+                    worth.get() != Worth.NOTHING));
+  }
+
+  /** Without a heat pump no cycle is asked for, but the store must be hot at times. */
+  private void withoutHeatPump() {
+    Derived<Double> hottest = everyday.hottestWithoutHeatPump_C();
+    double safe_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
+    double growth_C = limits.value(Limit.GROWTH_BAND_TOP);
+    cases
+        .into(StoreDisinfection.class, setup.diverter().limit_C().pointer())
+        .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
+        .where(hottest.map(hot_C -> hot_C > growth_C))
+        .given(hottest)
+        .makes(
+            because ->
+                new StoreDisinfection(
+                    because.explained(
+                        () ->
+                            neverHot(
+                                List.of(
+                                    setup.diverter().limit_C().pointer(),
+                                    setup.immersion().thermostat_C().pointer()),
+                                hottest.get())),
+                    hottest.get() >= safe_C));
+  }
+
+  private Detail neverHot(List<Pointer> at, double rest_C) {
+    Limits.Entry hot = limits.of(Limit.DISINFECTION_TEMPERATURE);
+    return Detail.at(at.toArray(new Pointer[0]))
+        .observed(Measure.of("the store may rest at", rest_C, CELSIUS))
+        .limit(Bound.of("reached in each cycle", hot.value(), hot).firmIf(false))
+        .size(hot.value() - rest_C)
+        .basis("good practice: no law that is listed speaks of this store")
+        .done();
+  }
+
+  private Derived<Boolean> elementFitted() {
+    return Derived.of(setup.immersion().part().isFitted());
+  }
+
+  /** A programme that hardly runs keeps nothing warm, whatever its start. */
+  private void keptWarm() {
+    Derived<Double> runs = everyday.programme_min();
+    cases
+        .into(EverydayHeating.class, setup.heatPump().everyday().part().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(
+            Derived.not(everyday.timerKeepsWarm()),
+            duty.worth().map(worth -> worth != Worth.ENOUGH))
+        .given(runs)
+        .makes(
+            because ->
+                heating(
+                    because,
+                    runs.get(),
+                    List.of(
+                        setup.heatPump().everyday().enabled().pointer(),
+                        setup.heatPump().everyday().blocked().pointer(),
+                        setup.heatPump().everyday().timed().pointer())));
+  }
+
+  /** A timer of minutes is no heater; one without any time is asked about elsewhere. */
+  private void timerAlone() {
+    Derived<Double> runs = everyday.timer_min();
+    cases
+        .into(EverydayHeating.class, setup.immersion().timed().pointer())
+        .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
+        .where(runs.map(timed_min -> timed_min > 0))
+        .given(runs)
+        .makes(
+            because -> heating(because, runs.get(), List.of(setup.immersion().timed().pointer())));
+  }
+
+  private EverydayHeating heating(Cases.Because because, double runs_min, List<Pointer> at) {
+    double least_min = limits.value(Limit.EVERYDAY_HEAT);
+    return new EverydayHeating(
+        because.explained(() -> hardlyRuns(runs_min, least_min, at)), runs_min, least_min);
+  }
+
+  /** That no time at all is too little does not hang on how much is enough. */
+  private Detail hardlyRuns(double runs_min, double least_min, List<Pointer> at) {
+    Limits.Entry limit = limits.of(Limit.EVERYDAY_HEAT);
+    Detail.Builder detail =
+        Detail.at(at.toArray(new Pointer[0]))
+            .observed(Measure.of("heats at most", runs_min, Unit.MINUTE))
+            .limit(Bound.of("asked for in a day", least_min, limit).firmIf(runs_min == 0))
+            .size(1);
+    return setup.heatPump().everyday().enabled().says(false)
+        ? detail.cure(Change.of(setup.heatPump().everyday().enabled(), true)).done()
+        : detail.done();
+  }
+
+  private void chosenCycle() {
+    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
+    Derived<Boolean> covers = duty.chosenCovers();
+    cases
+        .into(ChosenCycle.class, chosen.pointer())
+        .fitted(duty.heatPumpFitted(), Derived.constant(chosen.isTold()))
+        .given(covers)
+        .makes(
+            because ->
+                new ChosenCycle(
+                    because.explained(
+                        () ->
+                            Detail.at(chosen, setup.site().country(), setup.tank().volume_L())
+                                .size(1)
+                                .done()),
+                    covers.get()));
   }
 
   /** The programme as it stands switched on; else one with the numbers of the cycle. */
@@ -92,14 +229,18 @@ final class DisinfectionCare {
     if (!programme.enabled().says(true)) {
       on.add(Change.of(programme.enabled(), true));
     }
-    if (programme.heater().says(Heater.NONE)) {
-      on.add(Change.of(programme.heater(), Heater.IMMERSION));
+    if (programme.heater().isTold() && programme.enabled().isTold() && needsOtherHeater()) {
+      on.add(Change.of(programme.heater(), duty.fittedHeater()));
     }
     List<Change> whole = new ArrayList<>(on);
     whole.add(Change.of(programme.target_C(), asked.target_C()));
     whole.add(Change.of(programme.hold_min(), asked.hold_min()));
     whole.add(Change.of(programme.every_days(), (double) asked.every_days()));
     return List.of(List.copyOf(on), List.copyOf(whole));
+  }
+
+  private boolean needsOtherHeater() {
+    return programme.heater().says(Heater.NONE) || duty.heaterIsFitted().is(fitted -> !fitted);
   }
 
   private void target() {

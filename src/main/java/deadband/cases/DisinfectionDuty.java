@@ -2,14 +2,17 @@ package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
 
+import deadband.document.Pointer;
 import deadband.setup.CountryCode;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Part;
 import deadband.setup.Setup;
-import deadband.setup.Site;
 import deadband.setup.Told;
 import deadband.setup.Unit;
+import deadband.trade.DecimalReduction;
 import deadband.trade.DisinfectionCycle;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -21,11 +24,13 @@ final class DisinfectionDuty {
   private final Setup setup;
   private final Limits limits;
   private final Disinfection programme;
+  private final EverydayHeat everyday;
 
   DisinfectionDuty(Setup setup, Limits limits) {
     this.setup = setup;
     this.limits = limits;
     this.programme = setup.heatPump().disinfection();
+    this.everyday = new EverydayHeat(setup, limits);
   }
 
   Derived<Boolean> heatPumpFitted() {
@@ -33,19 +38,100 @@ final class DisinfectionDuty {
   }
 
   /**
-   * Whether the everyday programme lets the store fall below the temperature that needs no cycle.
+   * Whether the everyday programme lets the store fall below the temperature that needs no cycle:
+   * by its start, or because it hardly runs.
    */
   Derived<Boolean> restsCool() {
     double hot_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
     double kept_C = cycle().isKnown() ? cycle().get().keptHot_C(hot_C) : hot_C;
+    return Derived.any(restsBelow(kept_C), Derived.not(everyday.keepsStart()));
+  }
+
+  Derived<Boolean> restsBelow(double kept_C) {
     return Derived.of(setup.heatPump().everyday().start_C()).map(start -> start < kept_C);
   }
 
-  /** Whether a programme runs, with a heater to carry it. */
+  /** Whether a programme runs, with a heater that is there to carry it. */
   Derived<Boolean> runs() {
     return Derived.all(
         Derived.of(programme.enabled()),
-        Derived.of(programme.heater()).map(heater -> heater != Heater.NONE));
+        Derived.of(programme.heater()).map(heater -> heater != Heater.NONE),
+        heaterIsFitted());
+  }
+
+  Derived<Boolean> heaterIsFitted() {
+    return Derived.of(programme.heater()).then(heater -> Derived.of(partOf(heater).isFitted()));
+  }
+
+  /** The part that must be there for a heater to heat; the programme's own where none is named. */
+  private Part partOf(Heater heater) {
+    return switch (heater) {
+      case IMMERSION -> setup.immersion().part();
+      case BACKUP_HEATER -> setup.heatPump().backupHeater().part();
+      case HEAT_PUMP, SURPLUS, NONE -> setup.heatPump().part();
+    };
+  }
+
+  /** What a programme is worth against the cycles of every country. */
+  enum Worth {
+    /** It keeps the numbers of one of them. */
+    ENOUGH,
+    /** It kills, but less or less often than any of them asks. */
+    SHORT,
+    /** It disinfects nothing, or does not run. */
+    NOTHING
+  }
+
+  Derived<Worth> worth() {
+    Derived<Boolean> runs = runs();
+    if (runs.is(is -> !is)) {
+      return runs.map(is -> Worth.NOTHING);
+    }
+    Derived<Double> target = Derived.of(programme.target_C());
+    if (runs.isKnown() && target.is(to_C -> to_C < DecimalReduction.LEAST_CREDITED_C)) {
+      return target.map(to_C -> Worth.NOTHING);
+    }
+    return runs.then(
+        is ->
+            target.with(
+                Derived.of(programme.hold_min())
+                    .with(Derived.of(programme.every_days()), Rhythm::new),
+                this::worth));
+  }
+
+  private record Rhythm(double hold_min, double every_days) {}
+
+  private Worth worth(double target_C, Rhythm rhythm) {
+    if (DisinfectionCycle.isKnownToDo(target_C, rhythm.hold_min(), rhythm.every_days())) {
+      return Worth.ENOUGH;
+    }
+    boolean kills = DisinfectionCycle.kills(target_C, rhythm.hold_min());
+    boolean everAgain = rhythm.every_days() <= limits.value(Limit.DISINFECTION_FORGOTTEN);
+    return kills && everAgain ? Worth.SHORT : Worth.NOTHING;
+  }
+
+  /** The values by which nothing disinfects the store. */
+  List<Pointer> culprits() {
+    if (programme.enabled().says(false)) {
+      return List.of(programme.enabled().pointer());
+    }
+    if (runs().is(is -> !is)) {
+      Told<Boolean> fitted = partOf(programme.heater().optional().orElse(Heater.NONE)).isFitted();
+      return fitted.says(false)
+          ? List.of(programme.heater().pointer(), fitted.pointer())
+          : List.of(programme.heater().pointer());
+    }
+    return programme.enabled().isTold() && programme.target_C().isTold()
+        ? List.of(
+            programme.target_C().pointer(),
+            programme.hold_min().pointer(),
+            programme.every_days().pointer())
+        : List.of(programme.enabled().pointer());
+  }
+
+  /** A heater that can be named for a programme: one that is entered as fitted. */
+  Heater fittedHeater() {
+    return setup.immersion().part().isFitted().says(true) ? Heater.IMMERSION : Heater.HEAT_PUMP;
   }
 
   Derived<Boolean> runsOn(Heater heater) {
@@ -54,13 +140,51 @@ final class DisinfectionDuty {
         Derived.of(programme.heater()).map(told -> told == heater));
   }
 
-  /** The cycle the site is held to: the one chosen for it, else its country's. */
+  /**
+   * The cycle the site is held to: its country's; one chosen for it where that is made for the
+   * country, asks for no less, or where the country has none.
+   */
   Derived<DisinfectionCycle> cycle() {
-    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
-    if (chosen.isTold()) {
-      return Derived.of(chosen).map(cycle -> DisinfectionCycle.named(cycle.word()).orElseThrow());
-    }
-    return Derived.of(setup.site().country()).then(this::cycleOf);
+    Derived<CountryCode> country = Derived.of(setup.site().country());
+    return setup.site().disinfectionCycle().isTold()
+        ? chosen().then(cycle -> governing(cycle, country))
+        : country.then(this::cycleOf);
+  }
+
+  private Derived<DisinfectionCycle> governing(
+      DisinfectionCycle chosen, Derived<CountryCode> country) {
+    return country.isKnown()
+        ? country.map(
+            in -> ownOf(in).filter(own -> !chosen.canReplace(own, in.code())).orElse(chosen))
+        : Derived.constant(chosen);
+  }
+
+  /** The cycle of a country, where it speaks of a store of this volume. */
+  private Optional<DisinfectionCycle> ownOf(CountryCode country) {
+    Optional<Double> volume_L = setup.tank().volume_L().optional();
+    return DisinfectionCycle.inHomesOf(country.code())
+        .filter(own -> volume_L.isEmpty() || own.speaksOf(volume_L.get()));
+  }
+
+  /** The cycle that is chosen in the setup. */
+  Derived<DisinfectionCycle> chosen() {
+    return Derived.of(setup.site().disinfectionCycle())
+        .map(cycle -> DisinfectionCycle.named(cycle.word()).orElseThrow());
+  }
+
+  /** Whether the chosen cycle is one for this store in this country. */
+  Derived<Boolean> chosenCovers() {
+    return chosen()
+        .then(
+            chosen ->
+                Derived.all(
+                    Derived.of(setup.site().country())
+                        .map(
+                            in ->
+                                !ownOf(in)
+                                    .map(own -> !chosen.canReplace(own, in.code()))
+                                    .orElse(false)),
+                    speaksOf(chosen)));
   }
 
   /** Where no cycle is known for a country, the one to be held to must be chosen. */
@@ -72,12 +196,13 @@ final class DisinfectionDuty {
 
   /** Whether the cycle speaks of a store of this volume. */
   Derived<Boolean> asked() {
-    return cycle()
-        .then(
-            cycle ->
-                cycle.leastVolume_L() == 0
-                    ? Derived.constant(true)
-                    : Derived.of(setup.tank().volume_L()).map(cycle::speaksOf));
+    return cycle().then(this::speaksOf);
+  }
+
+  private Derived<Boolean> speaksOf(DisinfectionCycle cycle) {
+    return cycle.leastVolume_L() == 0
+        ? Derived.constant(true)
+        : Derived.of(setup.tank().volume_L()).map(cycle::speaksOf);
   }
 
   /** Whether a cycle is known well enough to carry a hazard. */

@@ -9,8 +9,9 @@ import deadband.setup.Setup;
 import java.util.List;
 
 /**
- * The hottest supply that the thermostatic mixing valve is made for: as told of the valve itself;
- * else by the standard it is made to; else the lowest of these, assumed.
+ * The hottest supply that the thermostatic mixing valve is made for: as entered for the valve
+ * itself, but never more than the standard it is made to; else by that standard; else the lowest of
+ * these, assumed.
  */
 final class HotSupplyLimit {
 
@@ -42,8 +43,11 @@ final class HotSupplyLimit {
   }
 
   Derived<Double> most_C() {
-    if (blending.hotSupplyMax_C().isTold()) {
+    if (enteredGoverns()) {
       return Derived.of(blending.hotSupplyMax_C());
+    }
+    if (blending.hotSupplyMax_C().isTold()) {
+      return Derived.of(blending.hotSupplyMax_C()).map(entered -> certified().value());
     }
     Limit limit = limit();
     return limit == Limit.HOT_SUPPLY_ASSUMED
@@ -54,9 +58,26 @@ final class HotSupplyLimit {
 
   Bound bound() {
     double most_C = most_C().get();
+    if (enteredGoverns()) {
+      return Bound.told(QUANTITY, most_C, CELSIUS, blending.hotSupplyMax_C());
+    }
     return blending.hotSupplyMax_C().isTold()
-        ? Bound.told(QUANTITY, most_C, CELSIUS, blending.hotSupplyMax_C())
+        ? Bound.of(QUANTITY, most_C, certified())
         : Bound.of(QUANTITY, most_C, limits.of(limit()));
+  }
+
+  private boolean enteredGoverns() {
+    return blending
+        .hotSupplyMax_C()
+        .optional()
+        .filter(max_C -> max_C <= certified().value())
+        .isPresent();
+  }
+
+  /** What the type of the valve is certified for; where that is not known, the hottest of any. */
+  Limits.Entry certified() {
+    Limit limit = limit();
+    return limits.of(limit == Limit.HOT_SUPPLY_ASSUMED ? Limit.HOT_SUPPLY_IN_LINE : limit);
   }
 
   private Limit limit() {

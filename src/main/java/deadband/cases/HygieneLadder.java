@@ -2,8 +2,12 @@ package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
+import static deadband.setup.Unit.MINUTE;
 
+import deadband.cases.DisinfectionDuty.Worth;
+import deadband.document.Pointer;
 import deadband.setup.Change;
+import deadband.setup.ClockWindow;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Diverter;
@@ -11,6 +15,7 @@ import deadband.setup.HeatPump;
 import deadband.setup.Immersion;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
+import deadband.setup.Tank;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +25,8 @@ final class HygieneLadder {
   private static final double THERMOSTAT_CLEAR_K = 2;
   private static final double DIAL_STEP_K = 0.5;
 
+  private final Setup setup;
+  private final DisinfectionDuty duty;
   private final Diverter diverter;
   private final Immersion immersion;
   private final HeatPump heatPump;
@@ -30,6 +37,8 @@ final class HygieneLadder {
   private final SensorTolerance tolerance;
 
   private HygieneLadder(Setup setup, Limits limits, Cases cases) {
+    this.setup = setup;
+    this.duty = new DisinfectionDuty(setup, limits);
     this.diverter = setup.diverter();
     this.immersion = setup.immersion();
     this.heatPump = setup.heatPump();
@@ -47,6 +56,8 @@ final class HygieneLadder {
     topic.openingMargin();
     topic.thermostatReach();
     topic.restingStore();
+    topic.unheatedStore();
+    topic.circulation();
   }
 
   /** Whether the immersion heater is what carries the disinfection. */
@@ -167,7 +178,7 @@ final class HygieneLadder {
     cases
         .into(DisinfectionMargin.class, disinfection.part().pointer())
         .fitted(diverterFitted())
-        .where(immersionDisinfects(), limitIsEnough(), spare.map(more -> more >= 0))
+        .where(immersionDisinfects(), spare.map(more -> more >= 0))
         .given(spare, either)
         .foundOnlyWith(limit.open())
         .makes(
@@ -221,16 +232,13 @@ final class HygieneLadder {
   }
 
   private void restingStore() {
-    Derived<Boolean> disinfects =
-        Derived.all(
-            Derived.of(disinfection.enabled()),
-            Derived.of(disinfection.heater()).map(heater -> heater != Heater.NONE));
+    Derived<Worth> worth = duty.worth();
     Derived<Double> rest = Derived.of(heatPump.everyday().start_C());
     double top_C = limits.value(Limit.GROWTH_BAND_TOP);
     cases
         .into(RestingStore.class, heatPump.everyday().part().pointer())
         .fitted(Derived.of(heatPump.part().isFitted()))
-        .where(Derived.not(disinfects))
+        .where(worth.map(known -> known != Worth.ENOUGH))
         .given(rest)
         .makes(
             because ->
@@ -238,19 +246,80 @@ final class HygieneLadder {
                     because.explained(() -> growing(rest.get(), top_C)), rest.get(), top_C));
   }
 
+  /** Without a heat pump the store gets as warm as diverter, timer and thermostat let it. */
+  private void unheatedStore() {
+    Derived<Double> hottest = new EverydayHeat(setup, limits).hottestWithoutHeatPump_C();
+    double top_C = limits.value(Limit.GROWTH_BAND_TOP);
+    cases
+        .into(RestingStore.class, diverter.limit_C().pointer())
+        .fitted(
+            Derived.not(Derived.of(heatPump.part().isFitted())),
+            Derived.of(immersion.part().isFitted()))
+        .given(hottest)
+        .makes(
+            because ->
+                new RestingStore(
+                    because.explained(
+                        () ->
+                            grows(
+                                    List.of(
+                                        diverter.limit_C().pointer(),
+                                        immersion.thermostat_C().pointer()),
+                                    hottest.get(),
+                                    top_C,
+                                    true)
+                                .done()),
+                    hottest.get(),
+                    top_C));
+  }
+
+  /** Water that stands warm in a circulation all day is as good as a dead leg. */
+  private void circulation() {
+    Tank tank = setup.tank();
+    Limits.Entry least = limits.of(Limit.CIRCULATION_LEAST);
+    Derived<Double> runs =
+        Derived.of(tank.circulationTimes())
+            .map(windows -> (double) new ClockWindow(0, 0).sharedWith_min(windows));
+    cases
+        .into(CirculationRest.class, tank.circulationTimes().pointer())
+        .where(Derived.of(tank.circulation()))
+        .given(runs)
+        .makes(
+            because ->
+                new CirculationRest(
+                    because.explained(
+                        () ->
+                            Detail.at(tank.circulationTimes(), tank.circulation())
+                                .observed(Measure.of("circulation runs", runs.get(), MINUTE))
+                                .limit(Bound.of("at least in a day", least.value(), least))
+                                .size(1 - runs.get() / least.value())
+                                .basis("minutes of the day")
+                                .done()),
+                    runs.get(),
+                    least.value()));
+  }
+
   private Detail growing(double rest_C, double top_C) {
-    return Detail.at(heatPump.everyday().start_C(), disinfection.enabled())
+    List<Pointer> at = new ArrayList<>(List.of(heatPump.everyday().start_C().pointer()));
+    at.addAll(duty.culprits());
+    boolean firm = duty.worth().is(worth -> worth == Worth.NOTHING);
+    return grows(at, rest_C, top_C, firm).cures(growthCures(rest_C, top_C)).done();
+  }
+
+  /** Where a disinfection kills, but less than any cycle asks, it is a question. */
+  private Detail.Builder grows(List<Pointer> at, double rest_C, double top_C, boolean firm) {
+    Limits.Entry top = limits.of(Limit.GROWTH_BAND_TOP);
+    return Detail.at(at.toArray(new Pointer[0]))
         .observed(Measure.of("store may rest at", rest_C, CELSIUS))
-        .limit(Bound.of("top of the growth band", top_C, limits.of(Limit.GROWTH_BAND_TOP)))
-        .size(KELVIN.round(top_C - rest_C))
-        .cures(growthCures(rest_C, top_C))
-        .done();
+        .limit(Bound.of("top of the growth band", top_C, top).firmIf(top.isFirm() && firm))
+        .size(KELVIN.round(top_C - rest_C));
   }
 
   /** Let the programme that is described run; else keep the store above the band. */
   private List<List<Change>> growthCures(double rest_C, double top_C) {
     List<List<Change>> cures = new ArrayList<>();
-    if (disinfection.target_C().isTold() && disinfection.heater().isTold()) {
+    boolean off = disinfection.enabled().says(false);
+    if (off && disinfection.target_C().isTold() && disinfection.heater().isTold()) {
       cures.add(List.of(Change.of(disinfection.enabled(), true)));
     }
     Programme everyday = heatPump.everyday();

@@ -104,8 +104,30 @@ public enum Limit {
       "carried over from whole-body immersion (UK HSE)",
       COMMON_PRACTICE,
       Weaker.ABOVE),
+  OUTLET_LEAST(
+      "outletLeast_C",
+      50,
+      "temperature that hot water should reach at the outlet within a minute",
+      "UK HSE, hot and cold water systems (HSG274 Part 2, 2014)",
+      READ,
+      Weaker.BELOW),
+  EVERYDAY_HEAT(
+      "everydayHeat_min",
+      60,
+      "time of a day for which something else than surplus must be free to heat the store",
+      "none",
+      COMMON_PRACTICE,
+      Weaker.BELOW),
+  DISINFECTION_FORGOTTEN(
+      "disinfectionForgotten_days",
+      31,
+      "days from one disinfection to the next beyond which the store counts as not disinfected",
+      "none",
+      COMMON_PRACTICE,
+      Weaker.ABOVE),
   STORED_WATER("storedWater_C", SafetyChain.STORED_WATER_C, Weaker.ABOVE),
   CUT_OUT_MARGIN("cutOutMargin_K", SafetyChain.CUT_OUT_MARGIN_K),
+  CUT_OUT_HIGHEST("cutOutHighest_C", SafetyChain.CUT_OUT_C, Weaker.ABOVE),
   RELIEF_CLASS_A(
       "reliefClassA_C",
       SafetyChain.ReliefClass.A.opens_C().least(),
@@ -166,6 +188,12 @@ public enum Limit {
       "time a day that a secondary circulation runs where it rests eight hours",
       "DVGW W 551, which lets it rest 8 h of 24",
       SECOND_HAND),
+  CIRCULATION_LEAST(
+      "circulationLeast_min",
+      60,
+      "time a day that a secondary circulation must run to keep its pipes from standing warm",
+      "none",
+      COMMON_PRACTICE),
   TREATED_SHARE_OF_WHOLE(
       "treatedShareOfWhole",
       0.90,

@@ -65,6 +65,9 @@ record OutletCeiling(Limits.Entry limit, boolean law) {
     if (coversBody(kind) && setup.site().vulnerableOccupants().says(true)) {
       all.add(new OutletCeiling(limits.of(Limit.OUTLET_VULNERABLE_BODY), true));
     }
+    if (recommended(kind).isEmpty() && setup.site().vulnerableOccupants().says(true)) {
+      all.add(new OutletCeiling(limits.of(Limit.OUTLET_VULNERABLE), false));
+    }
     return all;
   }
 

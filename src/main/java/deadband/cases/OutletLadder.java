@@ -4,17 +4,22 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
 import deadband.document.Pointer;
+import deadband.setup.Blending;
 import deadband.setup.Change;
 import deadband.setup.Outlet;
 import deadband.setup.Outlet.Kind;
 import deadband.setup.Setup;
 import deadband.setup.Told;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Cases about what comes out of each outlet. */
 final class OutletLadder {
+
+  private static final Set<Kind> WASHING = EnumSet.of(Kind.BATH, Kind.SHOWER, Kind.BASIN);
 
   private final Setup setup;
   private final Limits limits;
@@ -34,6 +39,7 @@ final class OutletLadder {
     if (outlets.isEmpty()) {
       topic.noOutlets();
     }
+    topic.washing();
     outlets.forEach(topic::open);
     outlets.forEach(topic::mixed);
   }
@@ -48,9 +54,43 @@ final class OutletLadder {
     cases.into(MixedOutlet.class, setup.outlets().pointer()).waitsFor(setup.outlets());
   }
 
-  /** Whether a mixing valve protects an outlet: told, or known by the temperature it is set to. */
-  static Derived<Boolean> isBlended(Outlet outlet) {
-    return Derived.of(outlet.blended()).or(Derived.of(outlet.mixed_C()).map(mixed -> true));
+  /** Somewhere people wash: a tank that feeds only a kitchen tap is asked about. */
+  private void washing() {
+    Derived<List<Outlet>> outlets = Derived.of(setup.outlets());
+    Derived<Boolean> listed =
+        outlets
+            .map(all -> all.stream().map(outlet -> Derived.of(outlet.at()).map(WASHING::contains)))
+            .then(
+                all ->
+                    all.reduce(Derived.constant(false), (one, other) -> Derived.any(one, other)));
+    cases
+        .into(WashingOutlet.class, setup.outlets().pointer())
+        .fitted(top.fitted())
+        .given(listed)
+        .makes(
+            because ->
+                new WashingOutlet(
+                    because.explained(() -> Detail.at(setup.outlets()).size(1).done()),
+                    listed.get()));
+  }
+
+  /**
+   * Whether a mixing valve protects an outlet: entered, or known by the temperature it is set to.
+   * Neither makes a valve where none is entered in {@code blending}, which is there for a valve at
+   * the outlet too; and a temperature alone says nothing where no valve is entered at all.
+   */
+  static Derived<Boolean> isBlended(Outlet outlet, Blending blending) {
+    if (blending.valve().says(Blending.Valve.NONE)) {
+      return Derived.of(blending.valve()).map(none -> false);
+    }
+    Derived<Boolean> valve = Derived.of(blending.part().isFitted());
+    if (outlet.blended().isTold()) {
+      return valve.isKnown()
+          ? Derived.all(Derived.of(outlet.blended()), valve)
+          : Derived.of(outlet.blended());
+    }
+    Derived<Boolean> mixed = Derived.of(outlet.mixed_C()).map(set -> true);
+    return mixed.isKnown() ? valve : Derived.missing(outlet.blended().pointer());
   }
 
   private void open(Outlet outlet) {
@@ -60,7 +100,7 @@ final class OutletLadder {
     cases
         .into(OpenOutlet.class, outlet.part().pointer())
         .fitted(top.fitted())
-        .where(Derived.not(isBlended(outlet)), isJudged(outlet))
+        .where(Derived.not(isBlended(outlet, setup.blending())), isJudged(outlet))
         .given(most, reading.peak_C())
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
@@ -81,9 +121,13 @@ final class OutletLadder {
 
   private Detail scalds(Outlet outlet, Limit most, double peak_C) {
     double most_C = limits.value(most);
+    Stream<Told<?>> valve =
+        isBlended(outlet, setup.blending()).provenance().told().contains(outlet.blended().pointer())
+            ? Stream.of(outlet.blended())
+            : Stream.of(outlet.blended(), outlet.mixed_C(), setup.blending().valve());
     Stream<Told<?>> hottest =
         top.culprits(hot_C -> hot_C > most_C).stream().limit(1).map(TankTop.Source::setting);
-    return Detail.at(Stream.concat(Stream.of(outlet.blended()), hottest).toArray(Told<?>[]::new))
+    return Detail.at(Stream.concat(valve.filter(Told::isTold), hottest).toArray(Told<?>[]::new))
         .observed(Measure.of("hottest it gives", peak_C, CELSIUS))
         .limit(Bound.of("most at that outlet", most_C, limits.of(most)))
         .size(KELVIN.round(peak_C - most_C))
@@ -93,15 +137,18 @@ final class OutletLadder {
 
   private void mixed(Outlet outlet) {
     Derived<Double> mixed = Derived.of(outlet.mixed_C());
+    Derived<Boolean> vulnerable = Derived.of(setup.site().vulnerableOccupants());
     Derived<Optional<OutletCeiling>> most =
         Derived.of(outlet.at())
             .with(mixed, (kind, mixed_C) -> OutletCeiling.of(kind, mixed_C, setup, limits));
     cases
         .into(MixedOutlet.class, outlet.part().pointer())
         .where(
-            isBlended(outlet),
-            Derived.of(outlet.at()).map(kind -> OutletCeiling.recommended(kind).isPresent()))
-        .given(mixed, most)
+            isBlended(outlet, setup.blending()),
+            Derived.any(
+                Derived.of(outlet.at()).map(kind -> OutletCeiling.recommended(kind).isPresent()),
+                vulnerable))
+        .given(mixed, most, most.is(Optional::isEmpty) ? vulnerable : mixed)
         .clearOnlyWith(vulnerableIfItMatters(outlet))
         .makes(
             because -> {

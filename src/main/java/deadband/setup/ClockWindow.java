@@ -57,6 +57,18 @@ public record ClockWindow(int from_min, int until_min) {
     return inside.cardinality();
   }
 
+  /**
+   * Minutes of a day inside any of some windows, the whole day where there are none, and outside
+   * all of some others [min].
+   */
+  public static int free_min(List<ClockWindow> within, List<ClockWindow> outside) {
+    BitSet free = new BitSet(MINUTES_PER_DAY);
+    free.set(0, within.isEmpty() ? MINUTES_PER_DAY : 0);
+    within.forEach(window -> free.or(window.minutes()));
+    outside.forEach(window -> free.andNot(window.minutes()));
+    return free.cardinality();
+  }
+
   private BitSet minutes() {
     BitSet minutes = new BitSet(MINUTES_PER_DAY);
     if (from_min < until_min) {

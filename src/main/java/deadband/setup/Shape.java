@@ -109,6 +109,18 @@ public final class Shape {
     return value != null ? value : ((FieldKind.Section) field.kind()).shape().untold(at);
   }
 
+  /** A section and every plain section within it, lists and what they hold left out. */
+  public static List<Part> partsOf(Record section) {
+    Shape shape = of(section.getClass());
+    List<Part> parts = new ArrayList<>(List.of(shape.part(section)));
+    for (Field field : shape.fields()) {
+      if (shape.get(section, field) instanceof Record inner && !(inner instanceof Told)) {
+        parts.addAll(partsOf(inner));
+      }
+    }
+    return parts;
+  }
+
   /** The part of a section of this shape. */
   Part part(Record section) {
     return (Part) component(section, 0);

@@ -203,23 +203,63 @@ public record DisinfectionCycle(
   }
 
   /**
-   * Smallest share of the store that a programme must reach to pass, by the treatments whose other
-   * numbers it meets.
+   * Smallest share of the store that a programme must reach to pass, by the treatments that it runs
+   * often enough for; one too rare for any is held to the rarest, so that a programme that fails in
+   * another number is never held to less.
    *
-   * @param target_C temperature the programme reaches [°C]
-   * @param hold_min time it holds it [min]
    * @param every_days time between two of its treatments [d]
-   * @return share, 0 to 1; where it meets the numbers of none, the smallest of any
+   * @return share, 0 to 1
    */
-  public double leastShare(double target_C, double hold_min, double every_days) {
-    List<Treatment> met =
-        treatments.stream()
-            .filter(treatment -> treatment.target_C <= target_C)
-            .filter(treatment -> treatment.hold_min <= hold_min)
-            .filter(treatment -> treatment.every_days >= every_days)
-            .toList();
-    return (met.isEmpty() ? treatments : met)
-        .stream().mapToDouble(Treatment::share).min().orElseThrow();
+  public double leastShare(double every_days) {
+    double rarest_days = treatments.stream().mapToInt(Treatment::every_days).max().orElseThrow();
+    double counted_days = Math.min(every_days, rarest_days);
+    return treatments.stream()
+        .filter(treatment -> treatment.every_days >= counted_days)
+        .mapToDouble(Treatment::share)
+        .min()
+        .orElseThrow();
+  }
+
+  /**
+   * Returns whether this cycle may stand in for a country's own: it is made for the country, or
+   * passes nothing that the other does not and is not known from memory alone.
+   *
+   * @param own the country's own cycle
+   * @param code the country, ISO 3166 alpha-2
+   */
+  public boolean canReplace(DisinfectionCycle own, String code) {
+    return country.contains(code)
+        || (known != Known.MEMORY && treatments.stream().allMatch(own::isMetBy));
+  }
+
+  /**
+   * Returns whether the numbers of a programme are those of a cycle of any country, whatever share
+   * of the store it reaches.
+   *
+   * @param target_C temperature it reaches [°C]
+   * @param hold_min time it holds it [min]
+   * @param every_days time between two treatments [d]
+   */
+  public static boolean isKnownToDo(double target_C, double hold_min, double every_days) {
+    return ALL.stream()
+        .flatMap(cycle -> cycle.treatments.stream())
+        .anyMatch(
+            treatment ->
+                target_C >= treatment.target_C
+                    && hold_min >= treatment.hold_min
+                    && every_days <= treatment.every_days);
+  }
+
+  /**
+   * Returns whether a hold kills nine in ten, by the slowest rate any source gives; less is no
+   * disinfection.
+   *
+   * @param target_C temperature it reaches [°C]
+   * @param hold_min time it holds it [min]
+   */
+  public static boolean kills(double target_C, double hold_min) {
+    double counted_C = Math.min(target_C, DecimalReduction.RANGE_C.most());
+    return DecimalReduction.hold_log(counted_C, hold_min) >= 1;
   }
 
   private Stream<Treatment> reached(double target_C) {

@@ -50,16 +50,43 @@ class CycleShortfallTest {
   /** AS 3498 (second-hand): 90 % where it is held 32 min in each 7 days, 45 % where it is daily. */
   @Test
   void theShareIsThatOfTheTreatmentCarriedOut() {
-    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 7)).isEqualTo(0.90);
-    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 1)).isEqualTo(0.45);
-    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 0, 1)).isEqualTo(0.45);
-    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 32, 1.01)).isEqualTo(0.90);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(7)).isEqualTo(0.90);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(1)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(0.5)).isEqualTo(0.45);
+    assertThat(DisinfectionCycle.AS_3498.leastShare(1.01)).isEqualTo(0.90);
   }
 
   @Test
-  void aProgrammeThatPassesByNoneIsAskedForTheSmallestShare() {
-    assertThat(DisinfectionCycle.AS_3498.leastShare(60, 31, 7)).isEqualTo(0.45);
-    assertThat(DisinfectionCycle.AS_3498.leastShare(59, 32, 7)).isEqualTo(0.45);
-    assertThat(DisinfectionCycle.ISSO_55_1.leastShare(55, 0, 30)).isEqualTo(1);
+  void aProgrammeThatRunsTooSeldomIsHeldToTheRarestTreatment() {
+    assertThat(DisinfectionCycle.AS_3498.leastShare(14)).isEqualTo(0.90);
+    assertThat(DisinfectionCycle.ISSO_55_1.leastShare(30)).isEqualTo(1);
+  }
+
+  @Test
+  void aChosenCycleNeverAsksForLessThanTheCountrysOwn() {
+    assertThat(DisinfectionCycle.HSE_L8.canReplace(DisinfectionCycle.GB_DOMESTIC, "GB")).isTrue();
+    assertThat(DisinfectionCycle.HSE_L8.canReplace(DisinfectionCycle.ISSO_55_1, "NL")).isTrue();
+    assertThat(DisinfectionCycle.ORDER_2005.canReplace(DisinfectionCycle.GB_DOMESTIC, "GB"))
+        .isFalse();
+    assertThat(DisinfectionCycle.GB_DOMESTIC.canReplace(DisinfectionCycle.ISSO_55_1, "NL"))
+        .isFalse();
+    assertThat(DisinfectionCycle.AS_3498.canReplace(DisinfectionCycle.ISSO_55_1, "NL")).isFalse();
+  }
+
+  @Test
+  void aProgrammeIsHeldAgainstTheCyclesOfEveryCountry() {
+    assertThat(DisinfectionCycle.isKnownToDo(60, 20, 7)).isTrue();
+    assertThat(DisinfectionCycle.isKnownToDo(60, 19.99, 7)).isFalse();
+    assertThat(DisinfectionCycle.isKnownToDo(60, 0, 1)).isTrue();
+    assertThat(DisinfectionCycle.isKnownToDo(59.99, 60, 1)).isFalse();
+    assertThat(DisinfectionCycle.isKnownToDo(60, 60, 7.01)).isFalse();
+  }
+
+  @Test
+  void aHoldThatKillsLessThanNineInTenKillsNothing() {
+    assertThat(DisinfectionCycle.kills(60, 60)).isTrue();
+    assertThat(DisinfectionCycle.kills(60, 1)).isFalse();
+    assertThat(DisinfectionCycle.kills(54.99, 600)).isFalse();
+    assertThat(DisinfectionCycle.kills(150, 10)).isTrue();
   }
 }

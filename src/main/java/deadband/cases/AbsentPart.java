@@ -1,0 +1,4 @@
+package deadband.cases;
+
+/** Whether a part entered as not fitted is described or relied on all the same. */
+public record AbsentPart(Matter matter, boolean contradicted) implements Case {}
