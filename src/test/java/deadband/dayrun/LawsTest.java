@@ -44,7 +44,11 @@ class LawsTest {
       Result alone = run(given, day);
       given.counts = EnumSet.of(Counted.EXPORT, Counted.HEAT_PUMP);
       given.stop_kW += draw_kW;
-      assertThat(run(given, day)).as("case %s %s", number, Generated.seed()).isEqualTo(alone);
+      assertThat(run(given, day))
+          .as("case %s %s", number, Generated.seed())
+          .usingRecursiveComparison()
+          .ignoringFields("mostCounted_kW")
+          .isEqualTo(alone);
       starts += alone.cycles().orElseThrow().heatPumpStarts();
     }
     assertThat(starts).isGreaterThan(CASES);
