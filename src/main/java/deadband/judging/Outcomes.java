@@ -229,8 +229,11 @@ final class Outcomes {
     return List.copyOf(kept);
   }
 
+  /** Whether an outcome finds the same, and no more mildly. */
   private static boolean finds(Outcome outcome, Finding finding) {
-    return outcome instanceof Outcome.Found && concerns(outcome, finding.subject());
+    return outcome instanceof Outcome.Found found
+        && found.finding().subject().equals(finding.subject())
+        && found.finding().consequence().compareTo(finding.consequence()) <= 0;
   }
 
   /** The checks of which something could not be judged, by name. */

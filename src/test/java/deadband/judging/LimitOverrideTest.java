@@ -61,13 +61,13 @@ class LimitOverrideTest {
         .extracting(Finding::consequence)
         .containsOnly(Consequence.HAZARD);
 
-    Judgement looser = judged(GRANDMOTHER, override(Limit.OUTLET_SHOWER, 60));
+    Judgement looser = judged(GRANDMOTHER, override(Limit.OUTLET_VULNERABLE_BODY, 60));
     Finding finding = of(looser, CHECK).get(0);
 
     assertThat(finding.consequence()).isEqualTo(Consequence.QUERY);
     assertThat(finding.detail().basis())
         .contains("a hazard by the rule book")
-        .contains("outletShower_C 41 -> 60 °C, set in site.json by site engineer")
+        .contains("outletVulnerableBody_C 44 -> 60 °C, set in site.json by site engineer")
         .contains("older people are helped");
     assertThat(looser.verdict()).isNotEqualTo(Verdict.READY);
     assertThat(looser.clear()).extracting(Check::name).doesNotContain(CHECK);
