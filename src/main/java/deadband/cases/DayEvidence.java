@@ -24,6 +24,11 @@ public final class DayEvidence {
     return model(setup).flatMap(runs::of);
   }
 
+  /** Whether days have anything to tell of a setup; so too where it is not sure. */
+  public static boolean concern(Setup setup) {
+    return !DayModel.fits(setup).is(is -> !is) && !DayModel.callsHeatPump(setup).is(is -> !is);
+  }
+
   /** The model of a setup; empty where it cannot be run, or there is nothing to run. */
   static Optional<DayModel> model(Setup setup) {
     if (!DayModel.fits(setup).is(is -> is) || !DayModel.callsHeatPump(setup).is(is -> is)) {

@@ -225,13 +225,38 @@ final class DisinfectionCare {
 
   /** The programme as it stands switched on; else one with the numbers of the cycle. */
   private List<List<Change>> programmes(Treatment asked) {
+    boolean told = programme.heater().isTold() && programme.enabled().isTold();
+    if (!told || !needsOtherHeater()) {
+      return programmes(asked, List.of());
+    }
+    List<List<Change>> cures = new ArrayList<>();
+    for (Heater heater : heaters()) {
+      cures.addAll(programmes(asked, List.of(Change.of(programme.heater(), heater))));
+    }
+    return cures;
+  }
+
+  /** The heaters that are entered as fitted. */
+  private List<Heater> heaters() {
+    List<Heater> fitted = new ArrayList<>();
+    if (setup.immersion().part().isFitted().says(true)) {
+      fitted.add(Heater.IMMERSION);
+    }
+    if (setup.heatPump().backupHeater().part().isFitted().says(true)) {
+      fitted.add(Heater.BACKUP_HEATER);
+    }
+    if (setup.heatPump().part().isFitted().says(true)) {
+      fitted.add(Heater.HEAT_PUMP);
+    }
+    return fitted;
+  }
+
+  private List<List<Change>> programmes(Treatment asked, List<Change> heater) {
     List<Change> on = new ArrayList<>();
     if (!programme.enabled().says(true)) {
       on.add(Change.of(programme.enabled(), true));
     }
-    if (programme.heater().isTold() && programme.enabled().isTold() && needsOtherHeater()) {
-      on.add(Change.of(programme.heater(), duty.fittedHeater()));
-    }
+    on.addAll(heater);
     List<Change> whole = new ArrayList<>(on);
     whole.add(Change.of(programme.target_C(), asked.target_C()));
     whole.add(Change.of(programme.hold_min(), asked.hold_min()));

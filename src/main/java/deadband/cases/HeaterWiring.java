@@ -222,7 +222,22 @@ final class HeaterWiring {
             .observed(Measure.of(quantity, current_A, AMPERE))
             .limit(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A()))
             .evidence(Measure.of("voltage", voltage_V, VOLT));
-    return atBreaker(detail, Dial.breakerUp_A(current_A));
+    OptionalDouble carrying_A = Dial.breakerUp_A(current_A);
+    Derived<Double> most_A = protected_A();
+    boolean allowed = most_A.is(most -> carrying_A.isPresent() && carrying_A.getAsDouble() <= most);
+    return atBreaker(detail, allowed ? carrying_A : OptionalDouble.empty());
+  }
+
+  /** What the weaker of cable and flex carries: no breaker above it protects both. */
+  private Derived<Double> protected_A() {
+    return cable()
+        .map(cable -> cable.measure().value())
+        .with(flex().map(flex -> flex.measure().value()), Math::min);
+  }
+
+  /** The same, of a setup. */
+  static Derived<Double> protected_A(Setup setup, Limits limits) {
+    return new HeaterWiring(setup, limits, new Cases()).protected_A();
   }
 
   /** Where the breaker is too small at the voltage of the site already, see there. */

@@ -1,5 +1,7 @@
 package deadband.cases;
 
+import deadband.dayrun.Profile;
+import deadband.dayrun.Surroundings;
 import deadband.document.Pointer;
 import deadband.setup.Relay.Counts;
 import deadband.setup.Setup;
@@ -27,6 +29,29 @@ final class SurplusReach {
   /** The lowest bound that follows from what is told; not known where nothing bounds it. */
   Derived<Double> most_kW() {
     return lowest(sun_kW(), export_kW());
+  }
+
+  /**
+   * The highest surplus of a clear day in spring with the house's own load, or {@link #most_kW}
+   * where that is lower; that alone where no day of this home can be run.
+   */
+  Derived<Double> clearDay_kW() {
+    Derived<DayModel> model = DayModel.of(setup);
+    return model.isKnown()
+        ? lowest(most_kW(), less(model.map(SurplusReach::peakOfClearDay_kW), heaterFirst_kW()))
+        : most_kW();
+  }
+
+  private static double peakOfClearDay_kW(DayModel model) {
+    Surroundings surroundings = model.surroundings();
+    Profile day = surroundings.clear(surroundings.springDate()).profile();
+    double inverter_kW = model.installation().generator().inverter_kW();
+    double peak_kW = 0;
+    for (int minute = 0; minute < day.length(); minute++) {
+      double surplus_kW = Math.min(day.pv_kW(minute), inverter_kW) - day.house_kW(minute);
+      peak_kW = Math.max(peak_kW, surplus_kW);
+    }
+    return Unit.KILOWATT.round(peak_kW);
   }
 
   /** What must be told before a start is sure to lie within reach. */

@@ -10,30 +10,35 @@ import java.util.List;
 
 /**
  * Thresholds that would make the loop of a relay and what it switches stand, in the order to try
- * them: lower the stop; raise the start; count what it switches.
+ * them: count what it switches; lower the stop and keep the start; start and stop both.
  *
- * <p>A negative stop, which buys while it holds, is never proposed; longer delays only mask the
- * fault. No more settings are changed than it takes.
+ * <p>A negative stop, which buys while it holds, is never proposed, nor a start further up than the
+ * smallest stop asks for; longer delays only mask the fault.
  */
 final class ThresholdCures {
 
   private static final double STEP_KW = 0.1;
 
+  /** A stop up to here is kept where the start moves: our own choice. */
+  private static final double SMALL_STOP_KW = 0.3;
+
+  /** How far below the peak of a clear day a start is kept, so that it lasts: our own choice. */
+  private static final double REACH_SHARE = 0.1;
+
+  private final Setup setup;
   private final Relay relay;
   private final RelayLoop loop;
   private final Derived<Double> draw;
   private final Derived<Boolean> counted;
   private final Counts own;
-  private final double reach_kW;
 
   private ThresholdCures(Setup setup, Derived<Double> draw, Derived<Boolean> counted, Counts own) {
+    this.setup = setup;
     this.relay = setup.relay();
     this.loop = new RelayLoop(setup);
     this.draw = draw;
     this.counted = counted;
     this.own = own;
-    Derived<Double> most = new SurplusReach(setup, loop).most_kW();
-    this.reach_kW = most.isKnown() ? most.get() : Double.POSITIVE_INFINITY;
   }
 
   /** For a relay that calls the heat pump. */
@@ -54,11 +59,12 @@ final class ThresholdCures {
 
   /** Changes after which nothing hunts or is bought; empty where the draw is not known. */
   List<List<Change>> candidates() {
-    List<List<Change>> candidates = new ArrayList<>(thresholds());
+    List<List<Change>> candidates = new ArrayList<>();
     boolean mayCount = draw.isKnown() && loop.start_kW().isKnown() && counted.is(is -> !is);
     if (mayCount) {
       candidates.add(countingTheLoad(loop.start_kW().get(), draw.get()));
     }
+    candidates.addAll(thresholds());
     return candidates;
   }
 
@@ -73,8 +79,28 @@ final class ThresholdCures {
     }
     List<List<Change>> candidates = new ArrayList<>();
     addLowerStop(candidates, start_kW, draw.get());
-    addHigherStart(candidates, draw.get());
-    addStartAboveStop(candidates, draw.get());
+    candidates.add(startAndStop(draw.get()));
+    return candidates;
+  }
+
+  /**
+   * Starts below the one that is entered: the lowest at which nothing hunts, else the highest on
+   * the dial that a clear day reaches.
+   */
+  List<List<Change>> withinReach() {
+    List<List<Change>> candidates = new ArrayList<>();
+    if (draw.isKnown() && loop.start_kW().isKnown()) {
+      candidates.addAll(
+          counted.is(is -> is)
+              ? List.of(thresholdsAbove(0, draw.get()))
+              : List.of(startAndStop(draw.get())));
+    }
+    Derived<Double> reach = new SurplusReach(setup, loop).clearDay_kW();
+    if (reach.isKnown()) {
+      double spare_kW = Math.max(STEP_KW, Unit.KILOWATT.round(REACH_SHARE * reach.get()));
+      candidates.add(
+          List.of(Change.of(relay.start_kW(), Dial.down_kW(reach.get() - spare_kW))));
+    }
     return candidates;
   }
 
@@ -88,22 +114,12 @@ final class ThresholdCures {
     }
   }
 
-  /** A start above the draw and a small stop, as long as the sun can reach it. */
-  private void addHigherStart(List<List<Change>> candidates, double draw_kW) {
-    boolean isSmall = loop.stop_kW().is(stop -> stop >= 0 && stop <= STEP_KW);
+  /** A small stop and a start so far above it. */
+  private List<Change> startAndStop(double draw_kW) {
+    boolean isSmall = loop.stop_kW().is(stop -> stop >= 0 && stop <= SMALL_STOP_KW);
     double stop_kW = isSmall ? loop.stop_kW().get() : STEP_KW;
     Change start = Change.of(relay.start_kW(), above(draw_kW + stop_kW));
-    if ((double) start.to() > reach_kW) {
-      return;
-    }
-    candidates.add(isSmall ? List.of(start) : List.of(Change.of(relay.stop_kW(), stop_kW), start));
-  }
-
-  /** A start so far above the stop as it is, as long as the sun can reach it. */
-  private void addStartAboveStop(List<List<Change>> candidates, double draw_kW) {
-    if (loop.stop_kW().is(stop -> stop > STEP_KW && above(draw_kW + stop) <= reach_kW)) {
-      candidates.add(List.of(Change.of(relay.start_kW(), above(draw_kW + loop.stop_kW().get()))));
-    }
+    return isSmall ? List.of(start) : List.of(Change.of(relay.stop_kW(), stop_kW), start);
   }
 
   private List<Change> countingTheLoad(double start_kW, double draw_kW) {

@@ -391,7 +391,7 @@ final class Thresholds {
                 KILOWATT,
                 "sun, inverter and export limit less the house"))
         .size(KILOWATT.round(start_kW - reach_kW))
-        .cure(Change.of(relay.start_kW(), Dial.down_kW(reach_kW)))
+        .cures(ThresholdCures.ofHeatPump(setup).withinReach())
         .basis(LOOP)
         .done();
   }

@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
+import deadband.cases.YearRuns;
 import deadband.document.Printable;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
@@ -129,7 +130,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private int judged(List<SetupReading> readings, DayRuns runs, Limits limits) {
     if (rulesFolder == null) {
-      return judged(readings, new Judge(RuleBook.builtIn(), runs), limits);
+      return judged(readings, judge(RuleBook.builtIn(), runs), limits);
     }
     console.tell(
         "house rules are code and run with your rights; use only those you trust: " + rulesFolder);
@@ -142,7 +143,11 @@ final class CheckCommand implements Callable<Integer> {
       tell(unreadable.problems());
       return Exit.UNREADABLE;
     }
-    return judged(readings, new Judge(((HouseRules.Read) house).book(), runs), limits);
+    return judged(readings, judge(((HouseRules.Read) house).book(), runs), limits);
+  }
+
+  private Judge judge(RuleBook book, DayRuns runs) {
+    return new Judge(book, runs, noDayRun ? null : YearRuns.remembered());
   }
 
   private int judged(List<SetupReading> readings, Judge judge, Limits limits) {

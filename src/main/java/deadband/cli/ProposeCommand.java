@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
+import deadband.cases.YearRuns;
 import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
@@ -165,7 +166,7 @@ final class ProposeCommand implements Callable<Integer> {
   private int propose(SetupReading.Read read, List<Pointer> kept, Limits limits, Outputs outputs) {
     DayRuns runs = DayRuns.remembered();
     DayEvidence.days(read.setup(), runs);
-    Judge judge = new Judge(RuleBook.builtIn(), runs);
+    Judge judge = new Judge(RuleBook.builtIn(), runs, YearRuns.remembered());
     LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
     Proposal proposal = new Proposer(judge, limits, date, kept).propose(read.setup());
     if (proposal.before().isEmpty()) {

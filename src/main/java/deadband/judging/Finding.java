@@ -8,6 +8,7 @@ import deadband.cases.Provenance;
 import deadband.document.Pointer;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
+import deadband.setup.ChangeKind;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,8 +22,7 @@ import org.jspecify.annotations.Nullable;
  *     not firm, is a query
  * @param subject the thing it is about
  * @param detail where, how much, and what would cure it
- * @param changes what proved to cure it, empty where nothing did
- * @param proof what came of trying them, null where there are none
+ * @param remedies what proved to cure it, the one to take first; empty where nothing did
  * @param provenance where its numbers come from
  * @param causedBy the finding whose cure makes this one go away too, null where there is none
  * @param accepted the entry that accepts it, null where it is open
@@ -32,11 +32,13 @@ public record Finding(
     Consequence consequence,
     Pointer subject,
     Detail detail,
-    List<Change> changes,
-    @Nullable Proof proof,
+    List<Remedy> remedies,
     Provenance provenance,
     @Nullable Key causedBy,
     @Nullable Accepted accepted) {
+
+  /** Sizes that differ by less are the same, rounded otherwise. */
+  private static final double SAME_SIZE = 1e-6;
 
   /** What tells one finding from another. */
   public record Key(String check, Pointer subject) {}
@@ -50,14 +52,39 @@ public record Finding(
     return Size.of(detail, check.consequence());
   }
 
-  /** How far its remedy can be trusted. */
+  /** The changes of the remedy to take; empty where nothing proved to cure it. */
+  public List<Change> changes() {
+    return remedies.isEmpty() ? List.of() : remedies.get(0).changes();
+  }
+
+  /** What came of trying them; null where there are none. */
+  public @Nullable Proof proof() {
+    return remedies.isEmpty() ? null : remedies.get(0).proof();
+  }
+
+  /** How far its remedy can be trusted; without one, what it takes to clear it. */
   public Trust trust() {
-    return proof == null ? Trust.NEEDS_INPUT : proof.trust();
+    if (!remedies.isEmpty()) {
+      return remedies.get(0).trust();
+    }
+    boolean byHand =
+        detail.at().stream()
+            .findFirst()
+            .map(ChangeKind::of)
+            .filter(kind -> kind == ChangeKind.WORK_ON_SITE)
+            .isPresent();
+    return byHand ? Trust.WORK_ON_SITE : Trust.NEEDS_INPUT;
   }
 
   /** Whether it still counts for the verdict. */
   public boolean isOpen() {
     return accepted == null;
+  }
+
+  /** Whether it is of a worse class than the same finding was, or larger in its own class. */
+  boolean isWorseThan(Finding other) {
+    int byClass = consequence.compareTo(other.consequence);
+    return byClass < 0 || byClass == 0 && detail.size() > other.detail.size() + SAME_SIZE;
   }
 
   /** Whether nothing in it was assumed. */
@@ -73,10 +100,7 @@ public record Finding(
   Finding linkedTo(Finding other, Outcomes after) {
     boolean caused =
         causedBy == null && check.causes().contains(other.check().name()) && after.isSilent(this);
-    return caused
-        ? new Finding(
-            check, consequence, subject, detail, changes, proof, provenance, other.key(), accepted)
-        : this;
+    return caused ? causedBy(other.key()) : this;
   }
 
   /** This finding with those of the measures that its page quotes as a day's story. */
@@ -91,8 +115,7 @@ public record Finding(
             consequence,
             subject,
             detail.withEvidence(more),
-            changes,
-            proof,
+            remedies,
             provenance,
             causedBy,
             accepted);
@@ -125,16 +148,16 @@ public record Finding(
 
   Finding causedBy(@Nullable Key cause) {
     return new Finding(
-        check, consequence, subject, detail, changes, proof, provenance, cause, accepted);
+        check, consequence, subject, detail, remedies, provenance, cause, accepted);
   }
 
-  Finding curedBy(List<Change> proven, Proof by) {
+  Finding curedBy(List<Remedy> proven) {
     return new Finding(
-        check, consequence, subject, detail, proven, by, provenance, causedBy, accepted);
+        check, consequence, subject, detail, proven, provenance, causedBy, accepted);
   }
 
   Finding accepted(Accepted entry) {
     return new Finding(
-        check, consequence, subject, detail, changes, proof, provenance, causedBy, entry);
+        check, consequence, subject, detail, remedies, provenance, causedBy, entry);
   }
 }

@@ -7,13 +7,16 @@ import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.cases.Measure;
+import deadband.cases.YearRuns;
 import deadband.dayrun.TestDays;
-import deadband.setup.Change;
 import deadband.setup.Setup;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -32,8 +35,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Judge {
 
+  /** Findings of one check whose remedies are tried each by itself. */
+  private static final int MOST_ALONE = 12;
+
+  /** Findings of one check whose remedies are tried together, beyond those. */
+  private static final int MOST_TOGETHER = 200;
+
   private final RuleBook book;
   private final DayRuns runs;
+  private final @Nullable YearRuns years;
   private final List<Check> setupChecks;
   private final List<Check> acceptanceChecks;
 
@@ -43,8 +53,18 @@ public final class Judge {
    * @param runs where the days come from on which setups are judged
    */
   public Judge(RuleBook book, DayRuns runs) {
+    this(book, runs, null);
+  }
+
+  /**
+   * A judge that weighs the remedies of hunting and waste by a year of days as well.
+   *
+   * @param years where the years come from; null where they are left out
+   */
+  public Judge(RuleBook book, DayRuns runs, @Nullable YearRuns years) {
     this.book = book;
     this.runs = runs;
+    this.years = years;
     this.setupChecks = book.checks().stream().filter(check -> !Acceptance.isAbout(check)).toList();
     this.acceptanceChecks = book.checks().stream().filter(Acceptance::isAbout).toList();
   }
@@ -62,8 +82,19 @@ public final class Judge {
   public Judgement judge(Setup setup, Limits limits, LocalDate asOf) {
     Outcomes outcomes = outcomes(setup, limits);
     Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(setup, outcomes, explained(outcomes, setup, limits, days), days, limits, asOf)
+    return judgement(
+        setup, outcomes, explained(outcomes, trials(setup, limits, outcomes)), days, limits, asOf)
         .withAsFound(asFound(setup, outcomes, limits));
+  }
+
+  /** Trials of changes to a setup, one remedy or set of changes after the other. */
+  public Trials trials(Setup setup, Limits limits) {
+    return trials(setup, limits, outcomes(setup, limits));
+  }
+
+  private Trials trials(Setup setup, Limits limits, Outcomes before) {
+    return new Trials(
+        setup, limits, before, runs, years, changed -> outcomes(changed, limits));
   }
 
   /** What the settings as found came to, and the proposed ones do not; no day is run for it. */
@@ -136,68 +167,65 @@ public final class Judge {
   }
 
   /** The findings, each with what proved to cure it and with the cause that lies behind it. */
-  private List<Finding> explained(
-      Outcomes outcomes, Setup setup, Limits limits, Optional<TestDays> days) {
-    List<Finding> findings = new ArrayList<>(Ranking.ranked(outcomes.findings()));
-    for (int i = 0; i < findings.size(); i++) {
-      Finding finding = findings.get(i);
-      Trial best = best(finding, outcomes, setup, limits);
-      if (best != null) {
-        findings.set(i, finding.curedBy(best.changes(), best.proof(outcomes, days, runs)));
-        findings.replaceAll(other -> other.linkedTo(finding, best.after()));
+  private static List<Finding> explained(Outcomes outcomes, Trials trials) {
+    List<Finding> ranked = Ranking.ranked(outcomes.findings());
+    Map<String, Integer> triedOf = new HashMap<>();
+    Map<String, List<Finding>> many = new LinkedHashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (Finding finding : ranked) {
+      String check = finding.check().name();
+      if (triedOf.merge(check, 1, Integer::sum) > MOST_ALONE) {
+        many.computeIfAbsent(check, name -> new ArrayList<>()).add(finding);
+      } else {
+        findings.add(finding.curedBy(trials.remedies(finding)));
       }
     }
-    findings.replaceAll(finding -> finding.causedBy(root(finding, findings)));
+    many.values().forEach(others -> findings.addAll(inOneGo(others, trials)));
+    return rooted(linked(Ranking.ranked(findings), trials));
+  }
+
+  /** The first of many findings of one check, tried together; the others as they are. */
+  private static List<Finding> inOneGo(List<Finding> many, Trials trials) {
+    int most = Math.min(many.size(), MOST_TOGETHER);
+    List<Finding> all = new ArrayList<>(trials.together(many.subList(0, most)));
+    all.addAll(many.subList(most, many.size()));
+    return all;
+  }
+
+  /** Each finding linked to the first other whose cure takes it away too. */
+  private static List<Finding> linked(List<Finding> ranked, Trials trials) {
+    Set<String> causes = new HashSet<>();
+    ranked.forEach(finding -> causes.addAll(finding.check().causes()));
+    List<Finding> findings = new ArrayList<>(ranked);
+    Map<String, Integer> triedOf = new HashMap<>();
+    for (Finding finding : ranked) {
+      String check = finding.check().name();
+      if (causes.contains(check) && triedOf.merge(check, 1, Integer::sum) <= MOST_ALONE) {
+        trials
+            .without(finding)
+            .ifPresent(after -> findings.replaceAll(other -> other.linkedTo(finding, after)));
+      }
+    }
     return findings;
   }
 
-  /** The first remedy that cures and raises nothing; else the first that cures. */
-  private @Nullable Trial best(Finding finding, Outcomes before, Setup setup, Limits limits) {
-    Trial first = null;
-    for (List<Change> candidate : finding.detail().cures()) {
-      Setup changed = Change.all(candidate, setup);
-      Trial trial = new Trial(candidate, changed, outcomes(changed, limits));
-      if (trial.after().cures(finding, before)) {
-        if (trial.after().raisedSince(before).isEmpty()) {
-          return trial;
-        }
-        first = first == null ? trial : first;
-      }
-    }
-    return first;
-  }
-
-  /** A remedy tried. */
-  private record Trial(List<Change> changes, Setup changed, Outcomes after) {
-
-    Proof proof(Outcomes before, Optional<TestDays> days, DayRuns runs) {
-      return new Proof(
-          before.raisedSince(after),
-          after.raisedSince(before),
-          days,
-          DayEvidence.days(changed, runs));
-    }
+  private static List<Finding> rooted(List<Finding> findings) {
+    Map<Finding.Key, Finding> byKey = new HashMap<>();
+    findings.forEach(finding -> byKey.put(finding.key(), finding));
+    return findings.stream().map(finding -> finding.causedBy(root(finding, byKey))).toList();
   }
 
   /** The finding at the far end of the causes, so that each is folded under one that is shown. */
-  private static Finding.@Nullable Key root(Finding finding, List<Finding> findings) {
+  private static Finding.@Nullable Key root(Finding finding, Map<Finding.Key, Finding> findings) {
     Finding.Key key = finding.causedBy();
     Set<Finding.Key> passed = new HashSet<>();
     while (key != null && passed.add(key)) {
-      Finding.Key next = causeOf(key, findings);
-      if (next == null) {
+      Finding cause = findings.get(key);
+      if (cause == null || cause.causedBy() == null) {
         return key;
       }
-      key = next;
+      key = cause.causedBy();
     }
     return key;
-  }
-
-  private static Finding.@Nullable Key causeOf(Finding.Key key, List<Finding> findings) {
-    return findings.stream()
-        .filter(finding -> finding.key().equals(key))
-        .findFirst()
-        .map(Finding::causedBy)
-        .orElse(null);
   }
 }

@@ -15,6 +15,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -22,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +38,9 @@ final class Outcomes {
 
   private final Map<Check, List<Outcome>> byCheck =
       new TreeMap<>(Comparator.comparing(Check::name));
+
+  private final Set<Finding.Key> loud = new HashSet<>();
+  private final Map<Finding.Key, Finding> found = new LinkedHashMap<>();
 
   private Outcomes() {}
 
@@ -111,7 +116,6 @@ final class Outcomes {
         matter.subject(),
         detail,
         List.of(),
-        null,
         matter.provenance(),
         null,
         null);
@@ -147,15 +151,34 @@ final class Outcomes {
 
   /** Whether a check is silent about a subject: neither found nor open. */
   boolean isSilent(Finding finding) {
-    return byCheck.getOrDefault(finding.check(), List.of()).stream()
-        .noneMatch(outcome -> concerns(outcome, finding.subject()));
+    return !loud().contains(finding.key());
   }
 
-  private static boolean concerns(Outcome outcome, Pointer subject) {
-    if (outcome instanceof Outcome.Found found) {
-      return found.finding().subject().equals(subject);
+  /** What was found or left open, by check and subject. */
+  private Set<Finding.Key> loud() {
+    if (loud.isEmpty()) {
+      byCheck.forEach(
+          (check, outcomes) ->
+              outcomes.forEach(
+                  outcome ->
+                      subject(outcome).ifPresent(at -> loud.add(new Finding.Key(check.name(), at)))));
     }
-    return outcome instanceof Outcome.Open open && open.subject().equals(subject);
+    return loud;
+  }
+
+  private static Optional<Pointer> subject(Outcome outcome) {
+    if (outcome instanceof Outcome.Found found) {
+      return Optional.of(found.finding().subject());
+    }
+    return outcome instanceof Outcome.Open open ? Optional.of(open.subject()) : Optional.empty();
+  }
+
+  /** The findings by check and subject. */
+  Map<Finding.Key, Finding> found() {
+    if (found.isEmpty()) {
+      findings().forEach(finding -> found.put(finding.key(), finding));
+    }
+    return found;
   }
 
   /**
@@ -165,24 +188,66 @@ final class Outcomes {
    * @param before the outcomes without the change
    */
   boolean cures(Finding finding, Outcomes before) {
-    Set<Finding.Key> known = new HashSet<>();
-    before.findings().forEach(other -> known.add(other.key()));
     return isSilent(finding)
-        && findings().stream()
-            .filter(other -> !known.contains(other.key()))
+        && found().values().stream()
+            .filter(other -> !before.found().containsKey(other.key()))
             .noneMatch(other -> other.consequence().compareTo(finding.consequence()) <= 0);
   }
 
   /** The checks that find something here which they did not find before, by name. */
   List<String> raisedSince(Outcomes before) {
-    Set<Finding.Key> known = new HashSet<>();
-    before.findings().forEach(other -> known.add(other.key()));
-    return findings().stream()
-        .filter(finding -> !known.contains(finding.key()))
-        .map(finding -> finding.check().name())
-        .distinct()
-        .sorted()
-        .toList();
+    return named(
+        found().values().stream()
+            .filter(finding -> !before.found().containsKey(finding.key()))
+            .map(Finding::check));
+  }
+
+  /** The checks whose findings were there before and are worse or larger now, by name. */
+  List<String> enlargedSince(Outcomes before) {
+    return named(
+        found().values().stream()
+            .filter(
+                finding ->
+                    finding.isWorseThan(before.found().getOrDefault(finding.key(), finding)))
+            .map(Finding::check));
+  }
+
+  /** The checks of which something is open here that was judged before, by name. */
+  List<String> openedSince(Outcomes before) {
+    Set<Check> open = new HashSet<>();
+    before.notJudged().forEach(check -> open.add(check.check()));
+    return named(
+        notJudged().stream().map(NotJudged::check).filter(check -> !open.contains(check)));
+  }
+
+  /** The checks of hazards of which something could not be judged, by name. */
+  List<String> hazardsOpen() {
+    return named(
+        notJudged().stream()
+            .map(NotJudged::check)
+            .filter(check -> check.consequence() == Consequence.HAZARD));
+  }
+
+  private static List<String> named(Stream<Check> checks) {
+    return checks.map(Check::name).distinct().sorted().toList();
+  }
+
+  /**
+   * Whether it is known that the store is disinfected: every check of a hazard about it was made and
+   * found nothing.
+   */
+  boolean knowsStoreDisinfected() {
+    return byCheck.entrySet().stream()
+        .filter(entry -> isAboutDisinfection(entry.getKey()))
+        .flatMap(entry -> entry.getValue().stream())
+        .noneMatch(Outcomes::isLoud);
+  }
+
+  private static boolean isAboutDisinfection(Check check) {
+    return check.consequence() == Consequence.HAZARD
+        && (check.topic().equals("disinfection")
+            || check.name().contains("disinfect")
+            || check.name().equals("store-in-growth-band"));
   }
 
   /** These outcomes and those of other checks. */

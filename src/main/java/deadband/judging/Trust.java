@@ -6,6 +6,8 @@ public enum Trust {
   SAFE("safe"),
   /** Something is given up, and said. */
   TRADE_OFF("trade-off"),
+  /** No setting: something has to be fitted, replaced, moved or adjusted. */
+  WORK_ON_SITE("work on site"),
   /** Only the site can say what to set. */
   NEEDS_INPUT("needs your input");
 

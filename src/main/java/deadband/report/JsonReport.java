@@ -10,15 +10,18 @@ import deadband.cases.Assumption;
 import deadband.cases.Bound;
 import deadband.cases.LimitOverride;
 import deadband.cases.Measure;
+import deadband.cases.YearEffect;
 import deadband.document.Node;
 import deadband.document.Place;
 import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.judging.Check;
 import deadband.judging.Consequence;
+import deadband.judging.Effect;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.Proof;
+import deadband.judging.Remedy;
 import deadband.judging.RulePage;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
@@ -195,7 +198,9 @@ public final class JsonReport {
         });
     list(json, "changes", finding.changes(), this::change);
     string(json, "trust", finding.trust().words());
+    texts(json, "work", finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work());
     proof(finding.proof());
+    list(json, "alternatives", finding.remedies().stream().skip(1).toList(), this::remedy);
     cause(finding.causedBy());
     accepted(finding.accepted());
     basis(finding);
@@ -267,6 +272,15 @@ public final class JsonReport {
     json.writeEndObject();
   }
 
+  private void remedy(Remedy remedy) {
+    json.writeStartObject();
+    list(json, "changes", remedy.changes(), this::change);
+    string(json, "trust", remedy.trust().words());
+    texts(json, "work", remedy.work());
+    proof(remedy.proof());
+    json.writeEndObject();
+  }
+
   private void proof(@Nullable Proof proof) {
     json.writeName("proof");
     if (proof == null) {
@@ -276,7 +290,45 @@ public final class JsonReport {
     json.writeStartObject();
     texts(json, "clears", proof.clears());
     texts(json, "raises", proof.raises());
-    new DayJson(json).days(proof.after());
+    texts(json, "enlarges", proof.enlarges());
+    texts(json, "opens", proof.opens());
+    list(json, "givesUp", proof.effect().losses(), this::loss);
+    json.writeBooleanProperty("effectKnown", proof.effect().known());
+    new DayJson(json).days(proof.effect().daysAfter());
+    years(proof.effect());
+    json.writeEndObject();
+  }
+
+  private void loss(Effect.Loss loss) {
+    json.writeStartObject();
+    string(json, "quantity", loss.quantity());
+    number(json, "before", loss.before());
+    number(json, "after", loss.after());
+    string(json, "unit", loss.unit());
+    json.writeEndObject();
+  }
+
+  private void years(Effect effect) {
+    json.writeName("year");
+    if (effect.yearBefore().isEmpty() || effect.yearAfter().isEmpty()) {
+      json.writeNull();
+      return;
+    }
+    json.writeStartObject();
+    year("before", effect.yearBefore().get());
+    year("after", effect.yearAfter().get());
+    json.writeEndObject();
+  }
+
+  private void year(String name, YearEffect year) {
+    json.writeName(name);
+    json.writeStartObject();
+    number(json, "heatFromPV_kWh", Math.rint(year.solarHeat_kWh()));
+    number(json, "heatFromPVByHeatPump_kWh", Math.rint(year.solarHeatByHeatPump_kWh()));
+    number(json, "import_kWh", Math.rint(year.import_kWh()));
+    number(json, "export_kWh", Math.rint(year.export_kWh()));
+    json.writeNumberProperty("relayClosures", year.relayClosings());
+    json.writeNumberProperty("starts", year.heatPumpStarts());
     json.writeEndObject();
   }
 

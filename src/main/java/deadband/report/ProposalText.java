@@ -1,17 +1,22 @@
 package deadband.report;
 
 import deadband.document.Pointer;
+import deadband.judging.Consequence;
 import deadband.judging.Finding;
+import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
+import deadband.judging.Proof;
 import deadband.judging.RulePage;
+import deadband.judging.Trust;
 import deadband.remedy.Proposal;
 import deadband.setup.Change;
 import deadband.setup.Setup;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** A proposal as a note to read: the changes, what they bring, and what stands in the way. */
+/** A proposal as a note to read: how the file stands, the changes, and what is left to do. */
 public final class ProposalText {
 
   private ProposalText() {}
@@ -23,13 +28,13 @@ public final class ProposalText {
    */
   public static String of(String file, Setup setup, Proposal proposal, Layout layout) {
     StringBuilder text = new StringBuilder();
-    String verdict = proposal.after().verdict().words().toUpperCase(Locale.ROOT);
+    String verdict = proposal.before().verdict().words().toUpperCase(Locale.ROOT);
     text.append(
         layout.spread(setup.site().reference().optional().orElse("(no reference)"), verdict));
-    text.append(layout.spread(file, "as it is: " + proposal.before().verdict().words()))
-        .append('\n');
+    text.append(layout.wrapped("", file)).append('\n');
+    entry(text, layout, "as it is", standing(proposal.before()));
     changes(text, layout, proposal);
-    inTheWay(text, layout, proposal);
+    left(text, layout, proposal);
     proposal
         .before()
         .overrides()
@@ -37,28 +42,54 @@ public final class ProposalText {
     return text.toString();
   }
 
+  /** The verdict with what decides it; while checks are not judged, of those that could be. */
+  private static String standing(Judgement judgement) {
+    String counts =
+        Arrays.stream(Consequence.values())
+            .filter(consequence -> judgement.count(consequence) > 0)
+            .map(consequence -> judgement.count(consequence) + " " + consequence.word())
+            .collect(Collectors.joining(", "));
+    String found = counts.isEmpty() ? "nothing found" : counts;
+    int open = judgement.notJudged().size();
+    return judgement.verdict().words()
+        + ": "
+        + found
+        + (open == 0
+            ? ""
+            : " of those that could be judged; " + Words.count(open, "check") + " not judged");
+  }
+
   private static void changes(StringBuilder text, Layout layout, Proposal proposal) {
-    if (proposal.changes().isEmpty()) {
-      entry(text, layout, "change", "nothing that can be computed brings it nearer to sign-off");
+    if (proposal.proof().isEmpty()) {
+      entry(text, layout, "change", "no setting that can be computed brings it nearer to sign-off");
       return;
     }
     for (Change change : proposal.changes()) {
       entry(text, layout, "change", TextReport.change(change));
     }
-    String clears = String.join(", ", proposal.proof().clears());
-    String raises = String.join(", ", proposal.proof().raises());
+    entry(text, layout, "after", standing(proposal.after()));
+    Proof proof = proposal.proof().get();
+    String clears = String.join(", ", proof.clears());
     entry(
         text,
         layout,
         "proven",
-        proposal.proof().trust().words()
+        trust(proposal, proof)
             + "; clears "
             + (clears.isEmpty() ? "nothing" : clears)
-            + (raises.isEmpty() ? " and raises nothing" : ", raises " + raises)
-            + ProofWords.days(proposal.proof()));
+            + ProofWords.costs(proof)
+            + ProofWords.effect(proof.effect()));
   }
 
-  private static void inTheWay(StringBuilder text, Layout layout, Proposal proposal) {
+  private static String trust(Proposal proposal, Proof proof) {
+    List<String> open = proof.hazardsOpen();
+    return proof.trust() == Trust.SAFE && !open.isEmpty()
+        ? Words.count(open.size(), "hazard") + " not judged: " + String.join(", ", open)
+        : proposal.trust().words();
+  }
+
+  /** What is left to do: work on site, what only the site can say, and what is missing. */
+  private static void left(StringBuilder text, Layout layout, Proposal proposal) {
     for (Finding finding : proposal.inTheWay()) {
       entry(
           text,
@@ -67,19 +98,25 @@ public final class ProposalText {
           RulePage.of(finding.check()).says()
               + " ("
               + finding.check().name()
-              + "): needs your input, "
-              + dotted(finding.detail().at()));
+              + "): "
+              + todo(finding));
     }
     for (NotJudged open : proposal.waitedFor()) {
       entry(
           text,
           layout,
-          "untold",
+          "missing",
           open.check().name()
               + (open.missing().isEmpty()
-                  ? " rests on day runs, which were left out"
+                  ? " needs example days, which were left out"
                   : " needs " + dotted(open.missing())));
     }
+  }
+
+  private static String todo(Finding finding) {
+    return finding.remedies().isEmpty()
+        ? finding.trust().words() + ", " + dotted(finding.detail().at())
+        : "not applied: " + ProofWords.shortly(finding.remedies().get(0));
   }
 
   private static String dotted(List<Pointer> pointers) {

@@ -11,6 +11,7 @@ import deadband.judging.Check;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
+import deadband.judging.Remedy;
 import deadband.judging.RulePage;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
@@ -28,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  * what was assumed, and the cautions that go with a hazard.
  */
 public final class TextReport {
+
+  /** Other remedies shown beside the first. */
+  private static final int MOST_OTHERS = 2;
 
   private final Report report;
   private final Judgement judgement;
@@ -99,11 +103,26 @@ public final class TextReport {
     line("so", NumberSentence.of(page.inNumbers(), measures(detail)));
     line("a day", NumberSentence.of(page.aDay(), measures(detail)));
     line("why", page.why());
-    finding.changes().forEach(change -> line("change", change(change)));
-    line("proven", ProofWords.of(finding));
+    remedies(finding);
     line("basis", basis(finding));
     line("accepted", accepted(finding.accepted()));
     line("with it", consequences(finding));
+  }
+
+  /** The remedy to take, then others that were tried and hold too. */
+  private void remedies(Finding finding) {
+    List<Remedy> remedies = finding.remedies();
+    if (remedies.isEmpty()) {
+      return;
+    }
+    Remedy first = remedies.get(0);
+    String label = first.isSetting() ? "change" : "work";
+    first.changes().forEach(change -> line(label, change(change)));
+    line("proven", ProofWords.of(finding, first));
+    remedies.stream()
+        .skip(1)
+        .limit(MOST_OTHERS)
+        .forEach(other -> line("or", ProofWords.shortly(other)));
   }
 
   private void headline(Finding finding, RulePage page) {
@@ -171,6 +190,11 @@ public final class TextReport {
       measures.add(detail.limit().measure());
     }
     return measures;
+  }
+
+  /** A change on one line with others. */
+  static String inline(Change change) {
+    return change(change).replace("   ", " ");
   }
 
   static String change(Change change) {

@@ -24,6 +24,35 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
     return (Setup) set(setup, setup.part(), pointer.tokens());
   }
 
+  /**
+   * Whether the value can stand in this setup's file: a number within the range of its field, in no
+   * section that is said not to be fitted; an input with nothing on it may still be assigned.
+   */
+  public boolean fits(Setup setup) {
+    Object held = setup;
+    Field last = null;
+    boolean listed = false;
+    for (String token : pointer.tokens()) {
+      if (held instanceof Told<?> told) {
+        held = told.value();
+      }
+      if (held instanceof List<?> items) {
+        held = items.get(Integer.parseInt(token));
+        listed = true;
+      } else if (held instanceof Record section) {
+        Shape shape = Shape.of(section.getClass());
+        if (shape.part(section).isFitted().says(false) && !listed) {
+          return false;
+        }
+        last = shape.field(token).orElseThrow(this::unknown);
+        held = shape.get(section, last);
+      }
+    }
+    return last == null
+        || !(last.kind() instanceof FieldKind.Num range)
+        || (to instanceof Double number && range.admits(number));
+  }
+
   /** What a setup tells at a place, null where nothing. */
   public static @Nullable Object told(Setup setup, Pointer pointer) {
     Object held = setup;

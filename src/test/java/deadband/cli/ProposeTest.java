@@ -34,8 +34,10 @@ class ProposeTest {
 
     assertThat(run.exit()).isEqualTo(Exit.READY);
     assertThat(run.out())
-        .contains("READY FOR SIGN-OFF", "as it is: not to be signed off")
-        .contains("relay.stop_kW   2.7 -> 0.1", "safe; clears gap-below-heat-pump-draw");
+        .contains("NOT TO BE SIGNED OFF", "as it is    not to be signed off: 1 damage")
+        .contains("after       ready for sign-off: nothing found")
+        .contains("relay.stop_kW   2.7 -> 0.1", "safe; clears gap-below-heat-pump-draw")
+        .contains("year:", "starts");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
@@ -46,7 +48,7 @@ class ProposeTest {
 
     assertThat(run.exit()).isEqualTo(Exit.VERDICT);
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains("outlet-not-blended): needs your input, outlets[0].blended");
+        .contains("outlet-not-blended): work on site, outlets[0].blended");
   }
 
   @Test
@@ -98,7 +100,9 @@ class ProposeTest {
   void keepsWhatIsToBeKept() {
     CommandLineRun run = CommandLineRun.of("propose", WHISKER, "--keep", "relay.stop_kW");
 
-    assertThat(run.out()).doesNotContain("relay.stop_kW   ").contains("READY FOR SIGN-OFF");
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .doesNotContain("change relay.stop_kW")
+        .contains("gap-below-heat-pump-draw): not applied: relay.stop_kW 2.7 -> 0.1: safe");
   }
 
   @Test
