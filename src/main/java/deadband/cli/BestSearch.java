@@ -2,7 +2,9 @@ package deadband.cli;
 
 import deadband.remedy.BestSettings;
 import deadband.report.FrontText;
+import deadband.setup.Change;
 import deadband.setup.Setup;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 
@@ -10,7 +12,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 final class BestSearch {
 
   private static final int BAR = 30;
-  private static final long PATIENCE_MS = 5000;
+  private static final long PATIENCE_MS = 900;
 
   private final Console console;
   private final AtomicBoolean stop = new AtomicBoolean();
@@ -20,22 +22,27 @@ final class BestSearch {
     this.console = console;
   }
 
-  /** Searches and prints the front; on an interrupt, the best so far. */
-  void print(BestSettings search, Setup setup, String start) {
+  /** Searches and prints the front; on an interrupt, the best so far, within a second. */
+  Optional<BestSettings.Front> print(
+      BestSettings search, Setup setup, List<Change> proposed) {
     Thread searching = Thread.currentThread();
     Thread interrupted = new Thread(() -> endWith(searching), "interrupt");
     Runtime.getRuntime().addShutdownHook(interrupted);
-    Optional<BestSettings.Front> front = search.from(setup, this::show, stop::get);
+    Optional<BestSettings.Front> front = search.from(setup, proposed, this::show, stop::get);
     clear();
     console.out().println();
     console
         .out()
         .print(
             front
-                .map(found -> FrontText.of(found, start, console.layout(Console.Colour.NEVER)))
-                .orElse("best: too little is told to run a year\n"));
+                .map(found -> FrontText.of(found, console.layout(Console.Colour.NEVER)))
+                .orElse(
+                    stop.get()
+                        ? "best: stopped before a year was run\n"
+                        : "best: values are missing, no year can be run\n"));
     console.flush();
     forget(interrupted);
+    return front;
   }
 
   /** Lets the search end with what it has, and waits for it to print that. */

@@ -27,6 +27,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -40,7 +41,7 @@ import picocli.CommandLine.Spec;
 /** Proposes the changes that bring a setup to sign-off. */
 @Command(
     name = "propose",
-    description = "Proposes the fewest changes that bring a setup to sign-off, each tried first.",
+    description = "Proposes the settings that bring a setup to sign-off, each tried first.",
     mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
 
@@ -85,8 +86,14 @@ final class ProposeCommand implements Callable<Integer> {
 
   @Option(
       names = "--best",
-      description = "looks for the settings that keep most sun with fewest starts over a year")
+      description = "looks for the settings with most heat from PV and fewest starts over a year")
   private boolean best;
+
+  @Option(
+      names = "--row",
+      paramLabel = "N",
+      description = "row of the table of --best that --out and --patch write")
+  private @Nullable Integer row;
 
   @Option(
       names = "--sets",
@@ -114,6 +121,9 @@ final class ProposeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Pointer> kept = keep.stream().map(this::pointer).toList();
+    if (row != null && !best) {
+      throw wrong("--row is a row of the table of --best; add --best");
+    }
     Outputs outputs = outputs();
     outputs
         .refusal(Stream.of(out, patch).filter(Objects::nonNull).toList())
@@ -175,21 +185,34 @@ final class ProposeCommand implements Callable<Integer> {
     }
     Layout layout = console.layout(Console.Colour.NEVER);
     console.out().print(ProposalText.of(read.document().name(), read.setup(), proposal, layout));
-    if (best) {
-      Setup start = Change.all(proposal.changes(), read.setup());
-      String from = proposal.changes().isEmpty() ? "as it is" : "as proposed";
-      new BestSearch(console).print(new BestSettings(judge, limits, date, kept, sets), start, from);
-    }
+    List<Change> changes =
+        best
+            ? chosen(new BestSettings(judge, limits, date, kept, sets), read.setup(), proposal)
+            : proposal.changes();
     boolean written =
-        outputs.write(out, text -> text.append(ChangedText.of(read.document(), proposal.changes())))
+        outputs.write(out, text -> text.append(ChangedText.of(read.document(), changes)))
             && outputs.write(
                 patch,
                 text ->
-                    text.append(JsonPatch.of(read.document(), proposal.changes())).append('\n'));
+                    text.append(JsonPatch.of(read.document(), changes)).append('\n'));
     if (!written) {
       return Exit.UNWRITABLE;
     }
     return proposal.after().verdict() == Verdict.READY ? Exit.READY : Exit.VERDICT;
+  }
+
+  /** Prints the best settings; the changes to write are those of the row asked for. */
+  private List<Change> chosen(BestSettings search, Setup setup, Proposal proposal) {
+    Optional<BestSettings.Front> front =
+        new BestSearch(console).print(search, setup, proposal.changes());
+    if (row == null) {
+      return proposal.changes();
+    }
+    List<deadband.remedy.Option> rows = front.map(BestSettings.Front::rows).orElse(List.of());
+    if (row < 1 || row > rows.size()) {
+      throw wrong("--row " + row + ": rows in the table: " + rows.size());
+    }
+    return rows.get(row - 1).changes();
   }
 
   private int unreadable(List<Problem> problems) {

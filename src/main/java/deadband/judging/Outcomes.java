@@ -36,13 +36,26 @@ import org.jspecify.annotations.Nullable;
  */
 final class Outcomes {
 
-  private final Map<Check, List<Outcome>> byCheck =
-      new TreeMap<>(Comparator.comparing(Check::name));
+  private final Map<Check, List<Outcome>> byCheck;
 
+  /** What was found or left open. */
   private final Set<Finding.Key> loud = new HashSet<>();
+
   private final Map<Finding.Key, Finding> found = new LinkedHashMap<>();
 
-  private Outcomes() {}
+  private Outcomes(Map<Check, List<Outcome>> byCheck) {
+    this.byCheck = byCheck;
+    byCheck.forEach(
+        (check, outcomes) ->
+            outcomes.forEach(
+                outcome ->
+                    subject(outcome).ifPresent(at -> loud.add(new Finding.Key(check.name(), at)))));
+    findings().forEach(finding -> found.put(finding.key(), finding));
+  }
+
+  private static Map<Check, List<Outcome>> byName() {
+    return new TreeMap<>(Comparator.comparing(Check::name));
+  }
 
   /**
    * The outcomes of some of the checks.
@@ -55,16 +68,15 @@ final class Outcomes {
     Map<Class<? extends Case>, List<Cases.Entry>> byType = new HashMap<>();
     entries.forEach(
         entry -> byType.computeIfAbsent(entry.type(), type -> new ArrayList<>()).add(entry));
-    Outcomes outcomes = new Outcomes();
+    Map<Check, List<Outcome>> byCheck = byName();
     for (Check check : checks) {
       List<Cases.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
-      outcomes.byCheck.put(
-          check, concerned.stream().map(e -> outcome(check, e, violations)).toList());
+      byCheck.put(check, concerned.stream().map(e -> outcome(check, e, violations)).toList());
     }
-    return outcomes;
+    return new Outcomes(byCheck);
   }
 
   /** What one check came to on one case. */
@@ -151,19 +163,7 @@ final class Outcomes {
 
   /** Whether a check is silent about a subject: neither found nor open. */
   boolean isSilent(Finding finding) {
-    return !loud().contains(finding.key());
-  }
-
-  /** What was found or left open, by check and subject. */
-  private Set<Finding.Key> loud() {
-    if (loud.isEmpty()) {
-      byCheck.forEach(
-          (check, outcomes) ->
-              outcomes.forEach(
-                  outcome ->
-                      subject(outcome).ifPresent(at -> loud.add(new Finding.Key(check.name(), at)))));
-    }
-    return loud;
+    return !loud.contains(finding.key());
   }
 
   private static Optional<Pointer> subject(Outcome outcome) {
@@ -175,9 +175,6 @@ final class Outcomes {
 
   /** The findings by check and subject. */
   Map<Finding.Key, Finding> found() {
-    if (found.isEmpty()) {
-      findings().forEach(finding -> found.put(finding.key(), finding));
-    }
     return found;
   }
 
@@ -252,10 +249,10 @@ final class Outcomes {
 
   /** These outcomes and those of other checks. */
   Outcomes and(Outcomes others) {
-    Outcomes both = new Outcomes();
-    both.byCheck.putAll(byCheck);
-    both.byCheck.putAll(others.byCheck);
-    return both;
+    Map<Check, List<Outcome>> both = byName();
+    both.putAll(byCheck);
+    both.putAll(others.byCheck);
+    return new Outcomes(both);
   }
 
   /**

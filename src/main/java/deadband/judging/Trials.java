@@ -13,18 +13,18 @@ import deadband.setup.Change;
 import deadband.setup.ChangeKind;
 import deadband.setup.Setup;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Tries changes to one setup: each time the setup with them is judged afresh, and its days are run
- * again. For one thread.
+ * again. For any number of threads.
  */
 public final class Trials {
 
@@ -50,7 +50,7 @@ public final class Trials {
   private final @Nullable YearRuns years;
   private final Function<Setup, Outcomes> judge;
   private final Optional<TestDays> days;
-  private final Map<List<Change>, Optional<Trial>> tried = new HashMap<>();
+  private final Map<List<Change>, Optional<Trial>> tried = new ConcurrentHashMap<>();
 
   Trials(
       Setup setup,
@@ -88,6 +88,11 @@ public final class Trials {
             .map(this::remedy)
             .toList(),
         finding.consequence());
+  }
+
+  /** The checks of hazards that could not be judged as the setup stands, by name. */
+  public List<String> hazardsOpen() {
+    return before.hazardsOpen();
   }
 
   /** What came of changes together; empty where they may not be offered. */

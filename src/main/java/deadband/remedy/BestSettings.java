@@ -1,8 +1,8 @@
 package deadband.remedy;
 
 import deadband.cases.DayModel;
-import deadband.cases.Derived;
 import deadband.cases.Limits;
+import deadband.cases.YearRuns;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Result;
@@ -10,6 +10,7 @@ import deadband.dayrun.StepLength;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
+import deadband.judging.Trials;
 import deadband.setup.Change;
 import deadband.setup.Setup;
 import java.time.LocalDate;
@@ -28,17 +29,23 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /**
- * Looks among settings without a finding for those that keep most heat from the sun with fewest
- * starts and least bought, over a year run minute by minute.
+ * Looks among settings for those that keep most heat from PV with fewest starts and least import,
+ * over a year run minute by minute.
  *
- * <p>From the setup it goes, value by value and step by step of the dial, to settings around those
- * on the front, and on from there. The order is fixed and the years are run side by side, so that
- * the same setup gives the same front on any machine.
+ * <p>From the setup as it is, and from its proposal, it goes value by value and step by step of the
+ * dial to settings around those on the front, and on from there. What no remedy may do no set may
+ * do, and none may lower hygiene or leave a hazard that cannot be judged. The order is fixed and the
+ * years are run side by side, so that the same setup gives the same front on any machine.
  */
 public final class BestSettings {
 
   /** The year that is run; built-in days do not depend on today. */
   private static final Year YEAR = Year.of(2026);
+
+  /** Colder draw-off than before that still counts as none [L in a year]: our own choice. */
+  private static final double NOTICED_L = 10;
+
+  private static final int MOST_ROWS = 8;
 
   private final Judge judge;
   private final Limits limits;
@@ -75,59 +82,90 @@ public final class BestSettings {
    * What a search came to.
    *
    * @param asItIs the setup itself
-   * @param front options that no other beats, most heat from the sun first
+   * @param front options that no other beats, most heat from PV first
+   * @param barredBy checks of hazards that could not be judged, for which nothing is offered
    * @param looked sets of settings looked at
    * @param stopped whether it was stopped before its end
    */
-  public record Front(Option asItIs, List<Option> front, int looked, boolean stopped) {}
+  public record Front(
+      Option asItIs, List<Option> front, List<String> barredBy, int looked, boolean stopped) {
+
+    /** Both ends and an even choice between: the rows that are shown. */
+    public List<Option> rows() {
+      if (front.size() <= MOST_ROWS) {
+        return front;
+      }
+      List<Option> rows = new ArrayList<>();
+      for (int row = 0; row < MOST_ROWS; row++) {
+        rows.add(front.get(row * (front.size() - 1) / (MOST_ROWS - 1)));
+      }
+      return rows;
+    }
+  }
 
   /**
-   * Searches from a setup; empty where its days cannot be run.
+   * Searches from a setup and from the changes proposed for it; empty where its days cannot be run.
    *
    * @param progress told of each set, from any thread
-   * @param stop asked before each set whether to end with what there is
+   * @param stop asked before each set, and in each day of its year, whether to end with what there
+   *     is
    */
-  public Optional<Front> from(Setup setup, Progress progress, BooleanSupplier stop) {
+  public Optional<Front> from(
+      Setup setup, List<Change> proposed, Progress progress, BooleanSupplier stop) {
     return DayModel.of(setup).isKnown()
-        ? Optional.of(new Search(setup).run(progress, stop))
+        ? new Search(setup, stop).run(proposed, progress)
         : Optional.empty();
   }
+
+  /** A year of one set of settings. */
+  private record YearRun(Option option, Result result) {}
 
   /** The search from one setup. */
   private final class Search {
 
     private final Setup setup;
+    private final BooleanSupplier stop;
     private final List<Day> days;
+    private final Trials trials;
     private final Set<Map<Pointer, Object>> seen = new HashSet<>();
     private final Set<Option> expanded = new HashSet<>();
-    private List<Option> front = new ArrayList<>();
+    private final List<Option> front = new ArrayList<>();
     private int looked;
 
-    Search(Setup setup) {
+    Search(Setup setup, BooleanSupplier stop) {
       this.setup = setup;
+      this.stop = stop;
       this.days = DayModel.of(setup).get().surroundings().year(YEAR).toList();
+      this.trials = judge.trials(setup, limits);
     }
 
-    Front run(Progress progress, BooleanSupplier stop) {
-      Option asItIs = option(List.of());
+    /** Empty where it is stopped before the year of the setup itself is through. */
+    Optional<Front> run(List<Change> proposed, Progress progress) {
+      Optional<YearRun> asItIs = year(List.of());
+      if (asItIs.isEmpty()) {
+        return Optional.empty();
+      }
+      Option first = asItIs.get().option();
+      Result hygiene = asItIs.get().result();
+      List<String> barredBy = trials.hazardsOpen();
       seen.add(Map.of());
-      boolean sound = isSound(setup);
-      if (sound) {
-        front.add(asItIs);
+      if (isSound(List.of())) {
+        front.add(first);
       }
-      List<Option> next = List.of(asItIs);
+      List<List<Change>> next = barredBy.isEmpty() ? List.of(List.of(), proposed) : List.of();
       while (!next.isEmpty() && looked < most && !stop.getAsBoolean()) {
-        round(next, progress, stop);
-        next = front.stream().filter(expanded::add).toList();
+        round(next, hygiene, progress);
+        next = front.stream().filter(expanded::add).map(Option::changes).toList();
       }
-      return new Front(asItIs, List.copyOf(front), looked, stop.getAsBoolean());
+      return Optional.of(
+          new Front(first, List.copyOf(front), barredBy, looked, stop.getAsBoolean()));
     }
 
-    /** Looks around each of these, side by side. */
-    private void round(List<Option> around, Progress progress, BooleanSupplier stop) {
+    /** Looks at each of these and around it, side by side. */
+    private void round(List<List<Change>> around, Result asItIs, Progress progress) {
       List<List<Change>> sets =
           around.stream()
-              .flatMap(option -> neighbours(option.changes()))
+              .flatMap(changes -> Stream.concat(Stream.of(changes), neighbours(changes)))
               .filter(changes -> seen.add(key(changes)))
               .limit(most - looked)
               .toList();
@@ -137,8 +175,10 @@ public final class BestSettings {
       looked += sets.size();
       sets.parallelStream()
           .peek(changes -> progress.at(before + done.incrementAndGet(), most, standing))
-          .filter(changes -> !stop.getAsBoolean() && isSound(Change.all(changes, setup)))
-          .map(this::option)
+          .filter(changes -> !stop.getAsBoolean() && isSound(changes))
+          .flatMap(changes -> year(changes).stream())
+          .filter(year -> isAsClean(year.result(), asItIs))
+          .map(YearRun::option)
           .toList()
           .forEach(this::enter);
       front.sort(Comparator.comparing(option -> -option.solarHeat_kWh()));
@@ -167,21 +207,51 @@ public final class BestSettings {
       return key;
     }
 
-    /** Whether nothing is found that is not accepted. */
-    private boolean isSound(Setup changed) {
-      return judge.glance(changed, limits, asOf).findings().stream().noneMatch(Finding::isOpen);
+    /** Whether nothing is found but queries that were there before, none of them larger. */
+    private boolean isSound(List<Change> changes) {
+      boolean held =
+          changes.isEmpty()
+              || trials
+                  .proof(changes, false)
+                  .filter(proof -> proof.raises().isEmpty() && proof.enlarges().isEmpty())
+                  .filter(proof -> proof.opens().isEmpty() && proof.hazardsOpen().isEmpty())
+                  .isPresent();
+      return held
+          && judge.glance(Change.all(changes, setup), limits, asOf).findings().stream()
+              .filter(Finding::isOpen)
+              .noneMatch(finding -> finding.consequence().blocksSignOff());
     }
 
-    private Option option(List<Change> changes) {
-      Derived<DayModel> model = DayModel.of(Change.all(changes, setup));
-      DayRun run = DayRun.of(model.get().installation(), StepLength.MINUTE);
-      days.forEach(run::through);
+    /** Hygiene is not lower than it is now, nor is more water drawn cold. */
+    private boolean isAsClean(Result year, Result asItIs) {
+      return year.minutes20to45() <= asItIs.minutes20to45()
+          && year.logReductionTop() >= asItIs.logReductionTop()
+          && year.logReductionBottom() >= asItIs.logReductionBottom()
+          && year.coldDraw_L() <= asItIs.coldDraw_L() + NOTICED_L;
+    }
+
+    /** A year with these changes; empty where it is stopped in one. */
+    private Optional<YearRun> year(List<Change> changes) {
+      DayModel model = DayModel.of(Change.all(changes, setup)).get();
+      DayRun run =
+          DayRun.of(
+              model.installation().with(model.cycle().firstDue(YearRuns.CYCLES_BEGIN_MIN)),
+              StepLength.MINUTE);
+      for (Day day : days) {
+        if (stop.getAsBoolean()) {
+          return Optional.empty();
+        }
+        run.through(day);
+      }
       Result year = run.result();
-      return new Option(
-          changes,
-          Math.rint(year.solarHeat_kWh()),
-          year.cycles().map(Result.Cycles::heatPumpStarts).orElse(0),
-          Math.rint(year.import_kWh()));
+      return Optional.of(
+          new YearRun(
+              new Option(
+                  changes,
+                  Math.rint(year.solarHeat_kWh()),
+                  year.cycles().map(Result.Cycles::heatPumpStarts).orElse(0),
+                  Math.rint(year.import_kWh())),
+              year));
     }
 
     private void enter(Option option) {

@@ -7,7 +7,7 @@ import java.util.List;
  * One set of settings that a search looked at, and what a year of it comes to.
  *
  * @param changes from the setup as it is, by pointer; empty for the setup itself
- * @param solarHeat_kWh heat from the sun in the tank [kWh]
+ * @param solarHeat_kWh heat from PV in the tank [kWh]
  * @param starts compressor starts
  * @param import_kWh bought, by the billing meter's way of counting [kWh]
  */
