@@ -169,10 +169,10 @@ public final class Prohibited {
         && staysBelowTheValve(after.immersion().thermostat_C(), before.immersion().thermostat_C());
   }
 
-  /** A limit is not raised to or above the hottest supply that the mixing valve takes. */
+  /** A limit is not raised above the hottest supply that the mixing valve takes. */
   private boolean staysBelowTheValve(Told<Double> limit, Told<Double> was) {
     Told<Double> most = after.blending().hotSupplyMax_C();
-    return !isHigher(limit, was) || !most.isTold() || number(limit) < number(most) + TINY;
+    return !isHigher(limit, was) || !most.isTold() || number(limit) <= number(most) + TINY;
   }
 
   private boolean keepsHygiene(boolean disinfected) {

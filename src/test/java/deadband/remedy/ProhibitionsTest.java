@@ -258,7 +258,7 @@ class ProhibitionsTest {
 
   private static void assertBelowIfRaised(
       Told<Double> was, Told<Double> now, double most_C, String home) {
-    boolean tooHot = of(now) > of(was) && of(now) >= most_C;
+    boolean tooHot = of(now) > of(was) && of(now) > most_C;
     assertThat(tooHot).as("%s: %s of %s", home, now, most_C).isFalse();
   }
 
