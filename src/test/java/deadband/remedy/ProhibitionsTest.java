@@ -53,50 +53,45 @@ class ProhibitionsTest {
       Map.of(1.0, 16.0, 1.5, 20.0, 2.5, 27.0, 4.0, 37.0, 6.0, 47.0, 10.0, 64.0, 16.0, 85.0);
 
   /** Values that somebody at the controls gets wrong, and by what they may be wrong. */
-  private enum Mistake {
-    START("relay.start_kW", 0.3, 8),
-    STOP("relay.stop_kW", -1, 4),
-    NARROW("relay.stop_kW", 0.5, 3),
-    START_DELAY("relay.startDelay_min", 0, 40),
-    STOP_DELAY("relay.stopDelay_min", 0, 40),
-    LIMIT("diverter.limit_C", 45, 85),
-    THERMOSTAT("immersion.thermostat_C", 45, 85),
-    EVERYDAY_START("heatPump.everyday.start_C", 30, 62),
-    EVERYDAY_STOP("heatPump.everyday.stop_C", 35, 66),
-    SURPLUS_START("heatPump.surplus.start_C", 35, 66),
-    SURPLUS_STOP("heatPump.surplus.stop_C", 40, 72),
-    TARGET("heatPump.disinfection.target_C", 40, 70),
-    HOLD("heatPump.disinfection.hold_min", 1, 120),
-    EVERY("heatPump.disinfection.every_days", 1, 40),
-    BREAKER("immersion.circuit.breaker_A", 6, 32),
-    CABLE("immersion.circuit.cable_mm2", 1, 4),
-    POWER("immersion.power_kW", 1, 6),
-    INPUT("heatPump.hotWaterInput_kW", 0.8, 6),
-    OUTPUT("heatPump.hotWaterOutput_kW", 2, 14),
-    FLOW("heatPump.maximumFlow_C", 50, 75),
-    VALVE("blending.hotSupplyMax_C", 55, 80),
-    MIXED("outlets[0].mixed_C", 38, 60),
-    PEAK("solar.peak_kW", 1, 12),
-    INVERTER("solar.inverter_kW", 1, 10),
-    VOLUME("tank.volume_L", 80, 500);
+  private static final List<Mistake> MISTAKES =
+      List.of(
+          new Mistake("relay.start_kW", 0.3, 8),
+          new Mistake("relay.stop_kW", -1, 4),
+          new Mistake("relay.stop_kW", 0.5, 3),
+          new Mistake("relay.startDelay_min", 0, 40),
+          new Mistake("relay.stopDelay_min", 0, 40),
+          new Mistake("diverter.limit_C", 45, 85),
+          new Mistake("immersion.thermostat_C", 45, 85),
+          new Mistake("heatPump.everyday.start_C", 30, 62),
+          new Mistake("heatPump.everyday.stop_C", 35, 66),
+          new Mistake("heatPump.surplus.start_C", 35, 66),
+          new Mistake("heatPump.surplus.stop_C", 40, 72),
+          new Mistake("heatPump.disinfection.target_C", 40, 70),
+          new Mistake("heatPump.disinfection.hold_min", 1, 120),
+          new Mistake("heatPump.disinfection.every_days", 1, 40),
+          new Mistake("immersion.circuit.breaker_A", 6, 32),
+          new Mistake("immersion.circuit.cable_mm2", 1, 4),
+          new Mistake("immersion.power_kW", 1, 6),
+          new Mistake("heatPump.hotWaterInput_kW", 0.8, 6),
+          new Mistake("heatPump.hotWaterOutput_kW", 2, 14),
+          new Mistake("heatPump.maximumFlow_C", 50, 75),
+          new Mistake("blending.hotSupplyMax_C", 55, 80),
+          new Mistake("outlets[0].mixed_C", 38, 60),
+          new Mistake("solar.peak_kW", 1, 12),
+          new Mistake("solar.inverter_kW", 1, 10),
+          new Mistake("tank.volume_L", 80, 500));
 
-    private final Pointer at;
-    private final double least;
-    private final double most;
-
-    Mistake(String at, double least, double most) {
-      this.at = Pointer.ofDotted(at);
-      this.least = least;
-      this.most = most;
-    }
+  /** One of them. */
+  private record Mistake(String name, double least, double most) {
 
     Setup in(Setup setup, Random random) {
+      Pointer at = Pointer.ofDotted(name);
       Object was = Change.told(setup, at);
       if (!(was instanceof Double)) {
         return setup;
       }
       double value = least + (most - least) * random.nextDouble();
-      double rounded = at.dotted().endsWith("cable_mm2") ? size(value) : Math.rint(value * 10) / 10;
+      double rounded = name.endsWith("cable_mm2") ? size(value) : Math.rint(value * 10) / 10;
       return new Change(at, was, rounded).applyTo(setup);
     }
 
@@ -123,11 +118,10 @@ class ProhibitionsTest {
   private static Setup faulty(Random random) {
     Setup setup = GOOD.get(random.nextInt(GOOD.size())).setup();
     for (int mistake = 0; mistake < 1 + random.nextInt(4); mistake++) {
-      Mistake[] all = Mistake.values();
       setup =
           random.nextInt(8) == 0
               ? wrongChoice(setup, random)
-              : all[random.nextInt(all.length)].in(setup, random);
+              : MISTAKES.get(random.nextInt(MISTAKES.size())).in(setup, random);
     }
     return setup;
   }
