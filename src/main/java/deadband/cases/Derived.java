@@ -142,19 +142,22 @@ public final class Derived<T> {
   /** The highest of those that are known; not known where none is. */
   public static Derived<Double> highestKnown(List<Derived<Double>> values) {
     List<Derived<Double>> known = values.stream().filter(Derived::isKnown).toList();
-    return (known.isEmpty() ? values : known)
-        .stream()
-            .reduce((one, other) -> one.with(other, Math::max))
-            .orElseGet(() -> new Derived<>(null, Provenance.NONE));
+    if (known.isEmpty()) {
+      return new Derived<>(null, together(values));
+    }
+    double highest = known.stream().mapToDouble(Derived::get).max().orElseThrow();
+    return new Derived<>(highest, together(known));
+  }
+
+  private static Provenance together(List<? extends Derived<?>> values) {
+    List<Provenance> parts = new ArrayList<>();
+    values.forEach(value -> parts.add(value.provenance()));
+    return Provenance.all(parts);
   }
 
   /** What is missing of any of them. */
   public static List<Pointer> missingOf(List<? extends Derived<?>> values) {
-    Provenance all = Provenance.NONE;
-    for (Derived<?> value : values) {
-      all = all.and(value.provenance);
-    }
-    return all.missing();
+    return together(values).missing();
   }
 
   /** True where all are true; false as soon as one is known to be. */
@@ -190,15 +193,8 @@ public final class Derived<T> {
   }
 
   private static Derived<Boolean> undecided(boolean decisive, List<Derived<Boolean>> truths) {
-    List<Derived<Boolean>> unknown = new ArrayList<>();
-    Provenance all = Provenance.NONE;
-    for (Derived<Boolean> truth : truths) {
-      all = all.and(truth.provenance);
-      if (!truth.isKnown()) {
-        unknown.add(truth);
-      }
-    }
-    return unknown.isEmpty() ? new Derived<>(!decisive, all) : new Derived<>(null, all);
+    boolean known = truths.stream().allMatch(Derived::isKnown);
+    return new Derived<>(known ? !decisive : null, together(truths));
   }
 
   @Override

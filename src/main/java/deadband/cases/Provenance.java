@@ -49,6 +49,15 @@ public record Provenance(List<Pointer> told, List<Assumption> assumed, List<Poin
     return same ? this : new Provenance(bothTold, bothAssumed, bothMissing);
   }
 
+  /** All of these together; merged by halves, so that a long list stays quick. */
+  static Provenance all(List<Provenance> parts) {
+    if (parts.size() < 2) {
+      return parts.isEmpty() ? NONE : parts.get(0);
+    }
+    int half = parts.size() / 2;
+    return all(parts.subList(0, half)).and(all(parts.subList(half, parts.size())));
+  }
+
   /** Two sorted lists without repeats as one; the first itself where it holds the other. */
   private static <T extends Comparable<T>> List<T> merged(List<T> one, List<T> other) {
     if (other.isEmpty()) {
