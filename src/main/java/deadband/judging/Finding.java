@@ -134,8 +134,7 @@ public record Finding(
         subject,
         detail.withBasis(
             detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named),
-        changes,
-        proof,
+        remedies,
         provenance,
         causedBy,
         accepted);

@@ -263,14 +263,18 @@ final class Outcomes {
    * @param weakened what lets more of a hazard pass here
    */
   Outcomes keeping(Outcomes strict, List<LimitOverride> weakened) {
-    Outcomes both = new Outcomes();
+    Map<Check, List<Outcome>> both = byName();
     byCheck.forEach(
         (check, here) -> {
           boolean hazard = check.consequence() == Consequence.HAZARD;
           List<Outcome> there = hazard ? strict.byCheck.getOrDefault(check, List.of()) : List.of();
-          both.byCheck.put(check, keeping(here, there, weakened));
+          both.put(check, keeping(here, there, weakened));
         });
-    return both;
+    return new Outcomes(both);
+  }
+
+  private static boolean concerns(Outcome outcome, Pointer subject) {
+    return subject(outcome).filter(subject::equals).isPresent();
   }
 
   private static List<Outcome> keeping(
