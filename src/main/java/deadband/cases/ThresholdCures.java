@@ -10,7 +10,8 @@ import java.util.List;
 
 /**
  * Thresholds that would make the loop of a relay and what it switches stand, in the order to try
- * them: count what it switches; lower the stop and keep the start; start and stop both.
+ * them: count the heat pump; lower the stop and keep the start; start and stop both. An element that
+ * the relay switches by itself is counted last.
  *
  * <p>A negative stop, which buys while it holds, is never proposed, nor a start further up than the
  * smallest stop asks for; longer delays only mask the fault.
@@ -59,12 +60,12 @@ final class ThresholdCures {
 
   /** Changes after which nothing hunts or is bought; empty where the draw is not known. */
   List<List<Change>> candidates() {
-    List<List<Change>> candidates = new ArrayList<>();
+    List<List<Change>> candidates = new ArrayList<>(thresholds());
     boolean mayCount = draw.isKnown() && loop.start_kW().isKnown() && counted.is(is -> !is);
     if (mayCount) {
-      candidates.add(countingTheLoad(loop.start_kW().get(), draw.get()));
+      int first = own == Counts.HEAT_PUMP ? 0 : candidates.size();
+      candidates.add(first, countingTheLoad(loop.start_kW().get(), draw.get()));
     }
-    candidates.addAll(thresholds());
     return candidates;
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.fail;
 
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
+import deadband.cases.YearRuns;
 import deadband.document.Document;
 import deadband.document.Node;
 import deadband.document.Pointer;
@@ -26,7 +27,8 @@ public final class Setups {
   /** The date on which the tests judge. */
   public static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
 
-  public static final Judge JUDGE = new Judge(RuleBook.builtIn(), DayRuns.remembered());
+  public static final Judge JUDGE = 
+      new Judge(RuleBook.builtIn(), DayRuns.remembered(), YearRuns.remembered());
 
   private Setups() {}
 
