@@ -84,7 +84,7 @@ public record Finding(
   /** Whether it is of a worse class than the same finding was, or larger in its own class. */
   boolean isWorseThan(Finding other) {
     int byClass = consequence.compareTo(other.consequence);
-    return byClass < 0 || byClass == 0 && detail.size() > other.detail.size() + SAME_SIZE;
+    return byClass < 0 || byClass == 0 && size().weight() > other.size().weight() + SAME_SIZE;
   }
 
   /** Whether nothing in it was assumed. */
