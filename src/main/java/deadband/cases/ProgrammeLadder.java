@@ -123,7 +123,9 @@ final class ProgrammeLadder {
             .size(programmes.startsPerHour())
             .evidence(Measure.of("starts an hour", programmes.startsPerHour(), "1/h"));
     if (stop_C < start_C) {
-      detail.cure(Change.of(programme.start_C(), stop_C), Change.of(programme.stop_C(), start_C));
+      return detail
+          .cure(Change.of(programme.start_C(), stop_C), Change.of(programme.stop_C(), start_C))
+          .done();
     }
     return detail.cure(Change.of(programme.start_C(), CELSIUS.round(stop_C - SWING_K))).done();
   }
