@@ -129,10 +129,6 @@ final class DisinfectionDuty {
         : List.of(programme.enabled().pointer());
   }
 
-  /** A heater that can be named for a programme: one that is entered as fitted. */
-  Heater fittedHeater() {
-    return setup.immersion().part().isFitted().says(true) ? Heater.IMMERSION : Heater.HEAT_PUMP;
-  }
 
   Derived<Boolean> runsOn(Heater heater) {
     return Derived.all(
