@@ -137,14 +137,15 @@ final class DisinfectionDuty {
   }
 
   /**
-   * The cycle the site is held to: its country's; one chosen for it where that is made for the
-   * country, asks for no less, or where the country has none.
+   * The cycle the site is held to: its country's, or common practice where the country has none;
+   * one chosen for it where that is made for the country, asks for no less, or where the country
+   * has none.
    */
   Derived<DisinfectionCycle> cycle() {
     Derived<CountryCode> country = Derived.of(setup.site().country());
     return setup.site().disinfectionCycle().isTold()
         ? chosen().then(cycle -> governing(cycle, country))
-        : country.then(this::cycleOf);
+        : country.map(DisinfectionDuty::cycleOf);
   }
 
   private Derived<DisinfectionCycle> governing(
@@ -183,11 +184,9 @@ final class DisinfectionDuty {
                     speaksOf(chosen)));
   }
 
-  /** Where no cycle is known for a country, the one to be held to must be chosen. */
-  private Derived<DisinfectionCycle> cycleOf(CountryCode country) {
-    return DisinfectionCycle.inHomesOf(country.code())
-        .map(Derived::constant)
-        .orElseGet(() -> Derived.missing(setup.site().disinfectionCycle().pointer()));
+  /** The cycle of a country; common practice where none is known for it. */
+  private static DisinfectionCycle cycleOf(CountryCode country) {
+    return DisinfectionCycle.inHomesOf(country.code()).orElse(DisinfectionCycle.COMMON_PRACTICE);
   }
 
   /** Whether the cycle speaks of a store of this volume. */

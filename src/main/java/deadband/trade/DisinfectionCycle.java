@@ -126,6 +126,17 @@ public record DisinfectionCycle(
           "no primary text read",
           Known.MEMORY);
 
+  /** What is usual where no rule for homes is listed: a finding by it can only be a query. */
+  public static final DisinfectionCycle COMMON_PRACTICE =
+      new DisinfectionCycle(
+          "common practice",
+          List.of(),
+          "heat-pump stores in homes of countries without a listed rule",
+          0,
+          List.of(new Treatment(60, 60, 7, 1)),
+          "none",
+          Known.COMMON_PRACTICE);
+
   /** What the French order takes instead of a cycle. */
   public static final Figure ORDER_2005_KEPT_C =
       new Figure(
