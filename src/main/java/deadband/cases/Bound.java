@@ -76,6 +76,11 @@ public record Bound(Measure measure, String name, String source, String known, b
     return new Bound(measure, name, source, known + "; exceeded by tolerance alone", false);
   }
 
+  /** The same limit where what exceeds it is not certain to: it carries a question, no hazard. */
+  public Bound asked() {
+    return new Bound(measure, name, source, known, false);
+  }
+
   /** A limit reckoned from values told. */
   public static Bound reckoned(String quantity, double value, Unit unit, String how) {
     return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "reckoned", true);

@@ -48,6 +48,7 @@ final class CallWiring {
     topic.network();
     topic.cable();
     topic.path();
+    topic.target();
     topic.demandPhase();
     topic.declared(topic.relay.declared(), Derived.of(topic.relay.part().isFitted()));
     topic.declared(
@@ -62,6 +63,36 @@ final class CallWiring {
     return cases.into(type, subject.pointer()).fitted(loop.fitted());
   }
 
+  /**
+   * Whether the relay may call the heat pump: entered to, or driving something not named here while
+   * the heat pump's input for such a call is there. A word alone takes no wiring away.
+   */
+  private Derived<Boolean> mayCall() {
+    Derived<Boolean> other =
+        Derived.of(relay.drives()).map(drives -> drives == Relay.Drives.OTHER);
+    return Derived.any(loop.drivesHeatPump(), Derived.all(other, inputFitted()));
+  }
+
+  private Derived<Boolean> inputFitted() {
+    return Derived.of(input.part().isFitted());
+  }
+
+  /** A surplus input that is entered waits for a call, whatever the relay is said to drive. */
+  private void target() {
+    Derived<Boolean> called =
+        Derived.all(Derived.of(relay.part().isFitted()), loop.drivesHeatPump());
+    cases
+        .into(CallTarget.class, relay.drives().pointer())
+        .fitted(Derived.of(setup.heatPump().part().isFitted()), inputFitted())
+        .given(called)
+        .makes(
+            because ->
+                new CallTarget(
+                    because.explained(
+                        () -> Detail.at(relay.drives().pointer(), input.part().pointer()).size(1).done()),
+                    called.get()));
+  }
+
   /** What the heat pump draws when nothing is left over for it, or leaves to be exported. */
   private Detail.Builder costing(Detail.Builder detail, String quantity) {
     Derived<Double> draw = loop.draw_kW();
@@ -74,7 +105,7 @@ final class CallWiring {
     Derived<Boolean> free = Derived.of(relay.voltFree());
     call(CallContact.class, relay.voltFree())
         .where(
-            loop.drivesHeatPump(),
+            mayCall(),
             goes(Via.CONTACT),
             Derived.of(input.expects()).map(expected -> expected == Signal.VOLT_FREE))
         .given(free)
@@ -92,7 +123,7 @@ final class CallWiring {
     Derived<Boolean> reversed = Derived.any(selectsNormal, crossed);
     call(CallSense.class, relay.contact())
         .where(
-            loop.drivesHeatPump(),
+            mayCall(),
             goes(Via.CONTACT),
             Derived.of(input.closedMeans()).map(meaning -> meaning != ClosedMeans.BLOCK))
         .given(reversed)
@@ -133,7 +164,7 @@ final class CallWiring {
             selectsBlock,
             Derived.of(input.closedMeans()).map(meaning -> meaning == ClosedMeans.BLOCK));
     call(CallMeaning.class, input.closedMeans())
-        .where(loop.drivesHeatPump(), goes(Via.CONTACT))
+        .where(mayCall(), goes(Via.CONTACT))
         .given(blocks)
         .makes(
             because ->
@@ -152,7 +183,7 @@ final class CallWiring {
     Derived<Double> shortest = Derived.of(relay.stopDelay_min());
     Derived<Double> least = Derived.toldOnly(input.hold_min()).or(labelHold_min());
     call(CallHold.class, input.hold_min())
-        .where(loop.drivesHeatPump(), Derived.not(goes(Via.SUPPLY)))
+        .where(mayCall(), Derived.not(goes(Via.SUPPLY)))
         .given(shortest, least)
         .makes(
             because ->
@@ -187,7 +218,7 @@ final class CallWiring {
   private void network() {
     Derived<Boolean> ends = Derived.of(input.endsOnLinkLoss());
     call(NetworkCall.class, input.endsOnLinkLoss())
-        .where(loop.drivesHeatPump(), goes(Via.NETWORK))
+        .where(mayCall(), goes(Via.NETWORK))
         .given(ends)
         .makes(because -> new NetworkCall(because.explained(this::unending), ends.get()));
   }
@@ -203,21 +234,24 @@ final class CallWiring {
     Derived<Boolean> apart = Derived.of(relay.segregated());
     call(CallCable.class, relay.segregated())
         .where(
-            loop.drivesHeatPump(),
+            mayCall(),
             goes(Via.CONTACT),
             Derived.of(input.expects()).map(expected -> expected != Signal.MAINS))
         .given(apart)
         .makes(
             because ->
                 new CallCable(
-                    because.explained(() -> Detail.at(relay.segregated(), input.expects()).done()),
+                    because.explained(
+                        () ->
+                            Detail.at(relay.segregated(), input.expects())
+                                .done()),
                     apart.get()));
   }
 
   private void path() {
     Derived<Boolean> cuts = goes(Via.SUPPLY);
     call(CallPath.class, input.via())
-        .where(loop.drivesHeatPump())
+        .where(mayCall())
         .given(cuts)
         .makes(
             because ->
@@ -246,20 +280,15 @@ final class CallWiring {
         .makes(because -> new DemandPhase(because.explained(this::otherPhase), same.get()));
   }
 
+  private double supply_V() {
+    return setup.supply().voltage_V().optional().orElse(HeaterCircuit.DECLARED_VOLTAGE_V.value());
+  }
+
   private Detail otherPhase() {
-    Told<Double> supply = setup.supply().voltage_V();
-    Detail.Builder detail =
-        Detail.at(setup.diverter().demandInput().phase(), setup.diverter().phase());
-    supply
-        .optional()
-        .ifPresent(
-            volts ->
-                detail.evidence(
-                    Measure.of(
-                        "between the two phases",
-                        Math.rint(HeaterCircuit.betweenPhases_V(volts)),
-                        Unit.VOLT)));
-    return detail.done();
+    double between_V = Math.rint(HeaterCircuit.betweenPhases_V(supply_V()));
+    return Detail.at(setup.diverter().demandInput().phase(), setup.diverter().phase())
+        .evidence(Measure.of("between the two phases", between_V, Unit.VOLT))
+        .done();
   }
 
   private void declared(Told<Boolean> told, Derived<Boolean> fitted) {

@@ -40,6 +40,8 @@ public final class Cases {
     RoomForSun.derive(setup, limits, cases);
     Cycling.derive(setup, limits, cases);
     GridDraw.derive(setup, cases);
+    GridPhases.derive(setup, cases);
+    BoughtHeat.derive(setup, cases);
     Coordination.derive(setup, limits, cases);
     MeteringInputs.derive(setup, cases);
     CallWiring.derive(setup, limits, cases);

@@ -44,6 +44,7 @@ final class Coordination {
     topic.shade();
     topic.night();
     topic.followers();
+    topic.batteryHeat();
   }
 
   private Derived<Boolean> batteryFitted() {
@@ -90,7 +91,7 @@ final class Coordination {
         Detail.at(battery.mayDischargeInto(), setup.relay().stop_kW())
             .observed(Measure.of("seen while the battery carries it", seen_kW, KILOWATT))
             .limit(Bound.told("stop threshold", stop_kW, KILOWATT, setup.relay().stop_kW()))
-            .cures(withoutHeatPump())
+            .cures(without(Consumer.HEAT_PUMP))
             .cures(ThresholdCures.ofHeatPump(setup).candidates())
             .basis("control loop arithmetic, no sun, the battery charged");
     addDrain(covered, detail);
@@ -118,9 +119,9 @@ final class Coordination {
     }
   }
 
-  private List<List<Change>> withoutHeatPump() {
+  private List<List<Change>> without(Consumer consumer) {
     List<Consumer> rest = new ArrayList<>(battery.mayDischargeInto().optional().orElse(List.of()));
-    rest.remove(Consumer.HEAT_PUMP);
+    rest.remove(consumer);
     return List.of(List.of(Change.of(battery.mayDischargeInto(), List.copyOf(rest))));
   }
 
@@ -191,7 +192,7 @@ final class Coordination {
     Detail.Builder detail =
         Detail.at(battery.mayDischargeInto(), everyday.blocked())
             .observed(Measure.of("night in which it may start", free_min, MINUTE))
-            .cures(withoutHeatPump())
+            .cures(without(Consumer.HEAT_PUMP))
             .basis("times of day as told, the battery charged");
     Derived<Double> covered = covered_kW();
     if (covered.is(power -> power > 0)) {
@@ -245,7 +246,42 @@ final class Coordination {
             because -> new SharedSurplus(because.explained(() -> chase(charger)), ordered.get()));
   }
 
-  /** Told to come before the heat pump is an order, too. */
+  /** Heat at the element is the poorest use of what a battery stored. */
+  private void batteryHeat() {
+    Told<List<Consumer>> into = battery.mayDischargeInto();
+    Derived<Boolean> discharges =
+        Derived.of(into).map(consumers -> consumers.contains(Consumer.IMMERSION));
+    cases
+        .into(BatteryHeat.class, into.pointer())
+        .fitted(batteryFitted(), Derived.of(setup.immersion().part().isFitted()))
+        .given(discharges)
+        .makes(
+            because ->
+                new BatteryHeat(because.explained(this::intoElement), discharges.get()));
+  }
+
+  private Detail intoElement() {
+    Derived<Double> power =
+        Derived.of(battery.power_kW()).with(loop.element_kW(), Math::min);
+    Detail.Builder detail =
+        Detail.at(battery.mayDischargeInto(), setup.immersion().power_kW())
+            .cures(without(Consumer.IMMERSION));
+    if (power.isKnown()) {
+      detail
+          .size(power.get())
+          .evidence(Measure.of("from the battery into the element", power.get(), KILOWATT));
+      battery
+          .capacity_kWh()
+          .optional()
+          .ifPresent(
+              capacity ->
+                  detail.evidence(
+                      Measure.of("full battery empty after", capacity / power.get(), "h")));
+    }
+    return detail.done();
+  }
+
+  /** An order is entered; or, where none is, the charger is entered to come first. */
   private static Derived<Boolean> ordered(VehicleCharger charger) {
     boolean first =
         charger.before().optional().filter(all -> all.contains(Consumer.HEAT_PUMP)).isPresent();

@@ -1,6 +1,7 @@
 package deadband.cases;
 
 import static deadband.setup.Unit.AMPERE;
+import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.METRE;
 import static deadband.setup.Unit.VOLT;
@@ -15,17 +16,14 @@ import deadband.setup.Told;
 import deadband.trade.CableRating;
 import deadband.trade.CableRating.Size;
 import deadband.trade.HeaterCircuit;
-import deadband.trade.Known;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * Cases about the circuit that feeds the immersion heater.
  *
- * <p>The tables of capacities are British and stand for nothing elsewhere: at a site in another
- * country the ratings by its own tables must be told. A limit of a British text that carries a
- * hazard at home raises a question abroad.
+ * <p>A limit of a British text that carries a hazard at home raises a question abroad. What only
+ * the heater's tolerance or a high supply voltage breaks is a question everywhere.
  */
 final class HeaterWiring {
 
@@ -34,6 +32,7 @@ final class HeaterWiring {
   private final Cases cases;
   private final Immersion heater;
   private final Circuit circuit;
+  private final ConductorRatings conductors;
 
   private HeaterWiring(Setup setup, Limits limits, Cases cases) {
     this.setup = setup;
@@ -41,6 +40,7 @@ final class HeaterWiring {
     this.cases = cases;
     this.heater = setup.immersion();
     this.circuit = heater.circuit();
+    this.conductors = new ConductorRatings(setup);
   }
 
   static void derive(Setup setup, Limits limits, Cases cases) {
@@ -54,6 +54,9 @@ final class HeaterWiring {
     topic.flexLoad();
     topic.secondSwitch();
     topic.residualCurrentDevice();
+    topic.enteredRating(topic.circuit.cableRating_A(), topic.conductors.mostOfCable());
+    topic.enteredRating(topic.circuit.flexRating_A(), topic.conductors.mostOfFlex());
+    topic.diverterLoad();
   }
 
   private Cases.Inquiry about(Class<? extends Case> type, Told<?> subject) {
@@ -83,14 +86,8 @@ final class HeaterWiring {
 
   private record Rating(double power_kW, double at_V) {}
 
-  /** Whether the British tables hold here; where they do not, what they give must be told. */
-  private Derived<Boolean> byBritishTable(Told<Double> instead) {
-    return BritishText.holds(setup)
-        .then(holds -> holds ? Derived.constant(true) : Derived.missing(instead.pointer()));
-  }
-
   private void breakerOverCable() {
-    Derived<Bound> cable = cable();
+    Derived<Bound> cable = conductors.cable();
     about(CableBreaker.class, circuit.breaker_A())
         .given(breaker_A(), cable)
         .makes(
@@ -99,45 +96,6 @@ final class HeaterWiring {
                     because.explained(() -> overloads(cable.get())),
                     breaker_A().get(),
                     cable.get().measure().value()));
-  }
-
-  /** What the cable carries: as told, else by the table. */
-  private Derived<Bound> cable() {
-    Told<Double> told = circuit.cableRating_A();
-    if (told.isTold()) {
-      return Derived.of(told).map(rating -> Bound.told("cable carries", rating, AMPERE, told));
-    }
-    return byBritishTable(told)
-        .then(british -> Derived.of(circuit.cable_mm2()))
-        .with(Derived.of(circuit.method()), Laid::new)
-        .then(this::tabled);
-  }
-
-  private record Laid(double size_mm2, Circuit.Method method) {}
-
-  /** A capacity known from memory alone is an assumption; one that no table has must be told. */
-  private Derived<Bound> tabled(Laid laid) {
-    Optional<Size> size = Size.find(laid.size_mm2());
-    if (size.isEmpty() || laid.method() == Circuit.Method.B) {
-      return Derived.missing(circuit.cableRating_A().pointer());
-    }
-    CableRating.Method method = CableRating.Method.valueOf(laid.method().name());
-    double carries_A = method.capacity_A(size.get());
-    Known known = method.known(size.get());
-    Derived<Double> carries =
-        known == Known.MEMORY
-            ? Derived.assumed(
-                circuit.cableRating_A().pointer(),
-                carries_A,
-                CableRating.CAPACITY_TABLE + ", from memory")
-            : Derived.constant(carries_A);
-    return carries.map(
-        value ->
-            Bound.sourced(
-                Measure.of("cable carries", value, AMPERE),
-                "capacity of the cable",
-                CableRating.CAPACITY_TABLE,
-                known));
   }
 
   private Detail overloads(Bound cable) {
@@ -215,12 +173,23 @@ final class HeaterWiring {
                     breaker_A().get()));
   }
 
+  /** Whether the heater exceeds a rating at nominal voltage by more than its own tolerance. */
+  private boolean surelyAbove(double rating_A) {
+    double share = 1 + limits.value(Limit.HEATER_POWER_TOLERANCE);
+    Derived<Double> nominal_V = voltage_V().map(HeaterCircuit::nominal_V);
+    return current_A(nominal_V).is(current -> current > AMPERE.round(share * rating_A));
+  }
+
+  private Bound sure(Bound rating) {
+    return surelyAbove(rating.measure().value()) ? rating : rating.brokenByToleranceAlone();
+  }
+
   private Detail above(String quantity, double current_A, double voltage_V) {
     double breaker = breaker_A().get();
     Detail.Builder detail =
         Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
             .observed(Measure.of(quantity, current_A, AMPERE))
-            .limit(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A()))
+            .limit(sure(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A())))
             .evidence(Measure.of("voltage", voltage_V, VOLT));
     OptionalDouble carrying_A = Dial.breakerUp_A(current_A);
     Derived<Double> most_A = protected_A();
@@ -293,7 +262,7 @@ final class HeaterWiring {
 
   private void flexLoad() {
     Derived<Double> current = current_A(voltage_V());
-    Derived<Bound> flex = flex();
+    Derived<Bound> flex = conductors.flex();
     about(FlexLoad.class, circuit.flex_mm2())
         .given(current, flex)
         .makes(
@@ -304,34 +273,10 @@ final class HeaterWiring {
                     flex.get().measure().value()));
   }
 
-  /** What the flexible cord carries: as told, else by the table. */
-  private Derived<Bound> flex() {
-    Told<Double> told = circuit.flexRating_A();
-    if (told.isTold()) {
-      return Derived.of(told).map(rating -> Bound.told("flex carries", rating, AMPERE, told));
-    }
-    return byBritishTable(told)
-        .then(british -> Derived.of(circuit.flex_mm2()))
-        .with(Derived.of(circuit.flexHeatResistant()), CableRating::flex_A)
-        .then(this::tabledFlex);
-  }
-
-  private Derived<Bound> tabledFlex(OptionalDouble rating_A) {
-    if (rating_A.isEmpty()) {
-      return Derived.missing(circuit.flexRating_A().pointer());
-    }
-    return Derived.constant(
-        Bound.sourced(
-            Measure.of("flex carries", rating_A.getAsDouble(), AMPERE),
-            "rating of the flex",
-            CableRating.FLEX_TABLE,
-            Known.SECOND_HAND));
-  }
-
   private Detail thin(double current_A, Bound flex) {
     return Detail.at(circuit.flex_mm2(), heater.power_kW(), circuit.flexHeatResistant())
         .observed(Measure.of("heater current", current_A, AMPERE))
-        .limit(flex)
+        .limit(sure(flex))
         .done();
   }
 
@@ -348,7 +293,7 @@ final class HeaterWiring {
   }
 
   private void residualCurrentDevice() {
-    Derived<Boolean> blind = Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC);
+    Derived<Boolean> blind = Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC || type == RcdType.NONE);
     about(ResidualCurrentDevice.class, circuit.rcdType())
         .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
         .given(blind)
@@ -357,5 +302,57 @@ final class HeaterWiring {
                 new ResidualCurrentDevice(
                     because.explained(() -> Detail.at(circuit.rcdType()).size(1).done()),
                     blind.get()));
+  }
+
+  /** A rating that is entered outranks the tables only as far as such a conductor can carry it. */
+  private void enteredRating(Told<Double> told, Derived<Bound> most) {
+    Derived<Double> entered = Derived.of(told);
+    about(EnteredRating.class, told)
+        .where(Derived.of(heater.part().isFitted()).map(fitted -> told.isTold()))
+        .given(entered, most)
+        .makes(
+            because ->
+                new EnteredRating(
+                    because.explained(
+                        () ->
+                            Detail.at(told)
+                                .observed(Measure.of("rating entered", entered.get(), AMPERE))
+                                .limit(most.get())
+                                .size(entered.get() / most.get().measure().value() - 1)
+                                .done()),
+                    entered.get(),
+                    most.get().measure().value()));
+  }
+
+  /** At nominal voltage: what a high supply adds is within the plate of either. */
+  private void diverterLoad() {
+    Derived<Double> element = power_kW(voltage_V().map(HeaterCircuit::nominal_V));
+    Derived<Double> most = Derived.of(setup.diverter().maximum_kW());
+    about(DiverterLoad.class, setup.diverter().maximum_kW())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(element, most)
+        .makes(
+            because ->
+                new DiverterLoad(
+                    because.explained(() -> overRating(element.get(), most.get())),
+                    element.get(),
+                    most.get()));
+  }
+
+  private Derived<Double> power_kW(Derived<Double> voltage_V) {
+    return Derived.of(heater.power_kW())
+        .with(Derived.of(heater.ratedAt_V()), Rating::new)
+        .with(
+            voltage_V,
+            (rated, at_V) ->
+                KILOWATT.round(HeaterCircuit.power_kW(rated.power_kW(), rated.at_V(), at_V)));
+  }
+
+  private Detail overRating(double element_kW, double most_kW) {
+    Told<Double> plate = setup.diverter().maximum_kW();
+    return Detail.at(heater.power_kW(), heater.ratedAt_V(), plate)
+        .observed(Measure.of("power of the element", element_kW, KILOWATT))
+        .limit(Bound.told("rating of the diverter", most_kW, KILOWATT, plate))
+        .done();
   }
 }

@@ -7,14 +7,19 @@ import deadband.setup.CurrentSensor.Assigned;
 import deadband.setup.GridSensor;
 import deadband.setup.LinkedController;
 import deadband.setup.LinkedController.Role;
+import deadband.setup.Part;
+import deadband.setup.Phase;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Cases about the sensors that surplus is reckoned from, and about controllers linked together. */
 final class MeteringInputs {
+
+  private static final double W_PER_KW = 1000;
 
   private final Setup setup;
   private final Cases cases;
@@ -33,6 +38,8 @@ final class MeteringInputs {
     topic.unusedInputs();
     topic.gridSensing();
     topic.sensorPhase();
+    topic.sensorOnPv();
+    topic.sensorCurrent();
     topic.sensorFacing();
     topic.leads();
     topic.linkLosses();
@@ -141,6 +148,112 @@ final class MeteringInputs {
                     "fed without being seen", heater.optional().orElseThrow(), Unit.KILOWATT))
             .done()
         : detail.done();
+  }
+
+  /** A sensor on one phase never sees the surplus of PV on another. */
+  private void sensorOnPv() {
+    SensedPhases phases = new SensedPhases(setup);
+    Told<Phase> fed = setup.solar().phase();
+    Derived<Boolean> same = Derived.of(sensor.phase()).with(Derived.of(fed), Phase::equals);
+    cases
+        .into(SensorPhase.class, fed.pointer())
+        .fitted(sensorFitted(), Derived.of(setup.solar().part().isFitted()))
+        .where(phases.several(), phases.oneOfEach(), followsDiverter())
+        .given(same)
+        .makes(because -> new SensorPhase(because.explained(this::blindToPv), same.get()));
+  }
+
+  /** Where sensor and diverter differ already, that is the fault. */
+  private Derived<Boolean> followsDiverter() {
+    return Derived.any(
+        Derived.not(diverterFitted()),
+        Derived.of(sensor.phase()).with(Derived.of(setup.diverter().phase()), Phase::equals));
+  }
+
+  private Detail blindToPv() {
+    Told<Double> inverter = setup.solar().inverter_kW();
+    Detail.Builder detail = Detail.at(sensor.phase(), setup.solar().phase());
+    inverter
+        .optional()
+        .ifPresent(
+            power ->
+                detail
+                    .size(power)
+                    .evidence(Measure.of("PV power not measured", power, Unit.KILOWATT)));
+    return detail.done();
+  }
+
+  /** What the loads that are entered take in together, or what the PV sends out. */
+  private void sensorCurrent() {
+    Derived<Double> highest =
+        exported_A().with(imported_A(), Math::max);
+    Derived<Double> rated = Derived.of(sensor.rated_A());
+    cases
+        .into(SensorCurrent.class, sensor.rated_A().pointer())
+        .fitted(sensorFitted())
+        .given(highest, rated)
+        .makes(
+            because ->
+                new SensorCurrent(
+                    because.explained(() -> beyondRating(highest.get(), rated.get())),
+                    highest.get(),
+                    rated.get()));
+  }
+
+  private Derived<Double> exported_A() {
+    Derived<Boolean> fitted = Derived.of(setup.solar().part().isFitted());
+    Derived<Double> inverter =
+        Derived.of(setup.solar().inverter_kW()).or(Derived.of(setup.solar().peak_kW()));
+    Told<Double> limit = setup.solar().exportLimit_kW();
+    Derived<Double> most =
+        limit.isTold() ? inverter.with(Derived.of(limit), Math::min) : inverter;
+    return fitted.then(
+        is -> is ? onePhase_A(most, setup.solar().phases()) : Derived.constant(0.0));
+  }
+
+  private Derived<Double> imported_A() {
+    RelayLoop loop = new RelayLoop(setup);
+    Derived<Double> element =
+        ifFitted(setup.immersion().part(), () -> current_A(loop.element_kW()));
+    Derived<Double> pump =
+        ifFitted(
+            setup.heatPump().part(), () -> onePhase_A(loop.draw_kW(), setup.heatPump().phases()));
+    Derived<Double> charger =
+        ifFitted(
+            setup.vehicleCharger().part(),
+            () ->
+                onePhase_A(
+                    Derived.of(setup.vehicleCharger().maximum_kW()),
+                    setup.vehicleCharger().phases()));
+    return Derived.sum(Unit.AMPERE, Derived.sum(Unit.AMPERE, element, pump), charger);
+  }
+
+  private static Derived<Double> ifFitted(Part part, Supplier<Derived<Double>> current) {
+    return Derived.of(part.isFitted())
+        .then(fitted -> fitted ? current.get() : Derived.constant(0.0));
+  }
+
+  /** On a supply of one phase nothing spreads. */
+  private Derived<Double> onePhase_A(Derived<Double> power_kW, Told<Double> phases) {
+    Derived<Double> spread =
+        Derived.of(setup.supply().phases())
+            .then(supplied -> supplied == 1 ? Derived.constant(1.0) : Derived.of(phases));
+    return current_A(power_kW.with(spread, (power, over) -> power / over));
+  }
+
+  private Derived<Double> current_A(Derived<Double> power_kW) {
+    return power_kW.with(
+        Derived.of(setup.supply().voltage_V()),
+        (power, volts) -> Unit.AMPERE.round(W_PER_KW * power / volts));
+  }
+
+  private Detail beyondRating(double highest_A, double rated_A) {
+    return Detail.at(sensor.rated_A(), setup.solar().inverter_kW())
+        .observed(Measure.of("highest current on a phase", highest_A, Unit.AMPERE))
+        .limit(Bound.told("rated current", rated_A, Unit.AMPERE, sensor.rated_A()))
+        .size(highest_A / rated_A - 1)
+        .basis("PV on its phases, or element, heat pump and charger together")
+        .done();
   }
 
   private void sensorFacing() {

@@ -1,11 +1,15 @@
 package deadband.cases;
 
+import deadband.document.Pointer;
 import deadband.setup.GridSensor;
 import deadband.setup.HeatPump;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
+import deadband.setup.Solar;
 import deadband.setup.Supply;
 import deadband.setup.Told;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Which phases the grid sensor measures, and how much of the heat pump's draw falls on them.
@@ -18,11 +22,13 @@ final class SensedPhases {
   private final Supply supply;
   private final GridSensor sensor;
   private final HeatPump heatPump;
+  private final Solar solar;
 
   SensedPhases(Setup setup) {
     this.supply = setup.supply();
     this.sensor = setup.gridSensor();
     this.heatPump = setup.heatPump();
+    this.solar = setup.solar();
   }
 
   /** Whether the supply has more than one phase, without which no phase can be the wrong one. */
@@ -36,6 +42,17 @@ final class SensedPhases {
 
   Derived<Double> drawn() {
     return Derived.of(heatPump.phases());
+  }
+
+  /** Phases the PV feeds; a phase named for it says that it feeds one. */
+  Derived<Double> feeding() {
+    return Derived.of(solar.phases()).or(Derived.of(solar.phase()).map(phase -> 1.0));
+  }
+
+  /** Whether the PV feeds one phase, and the sensor measures one: both must be the same. */
+  Derived<Boolean> oneOfEach() {
+    return Derived.all(
+        feeding().map(fed -> fed == 1), measured().map(measured -> measured == 1));
   }
 
   /** Phases the sensor measures; a phase named for it says that it measures one. */
@@ -73,11 +90,25 @@ final class SensedPhases {
     return measured().with(drawn(), (measured, drawn) -> Math.min(1, measured / drawn));
   }
 
-  /** Phases with a sensor of their own that the heat pump's draw falls on, at least one. */
+  /**
+   * Phases with a sensor of their own that the heat pump's draw falls on: the errors of their
+   * sensors may add up. While that is open it is at least one, on which an error is smallest.
+   */
   double loaded() {
-    double drawn = drawn().isKnown() ? drawn().get() : 1;
-    double measured = measured().isKnown() ? measured().get() : 1;
-    return Math.min(drawn, measured);
+    Derived<Double> surely = surelyLoaded();
+    return surely.isKnown() ? surely.get() : 1;
+  }
+
+  /** What must be told before it is sure on how many phases the sensors' errors add up. */
+  List<Pointer> openLoaded() {
+    return surelyLoaded().provenance().missing();
+  }
+
+  private Derived<Double> surelyLoaded() {
+    return Stream.of(drawn(), measured(), supplied())
+        .filter(phases -> phases.is(count -> count == 1))
+        .findFirst()
+        .orElseGet(() -> drawn().with(measured(), Math::min));
   }
 
   private boolean onOtherPhase() {

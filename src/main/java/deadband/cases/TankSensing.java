@@ -66,7 +66,11 @@ final class TankSensing {
       return Curve.IEC_60751.resistance_ohm(nominal_ohm, displayed_C);
     }
 
+    /** What the leads add raises a measured resistance and never lowers it. */
     double allowed_K(double lead_ohm) {
+      if (measured_ohm < expected_ohm()) {
+        return tolerance_K;
+      }
       return tolerance_K + PlatinumSensor.leadError_K(nominal_ohm, lead_ohm, displayed_C);
     }
 
@@ -113,7 +117,9 @@ final class TankSensing {
     return trial.with(0) == Reading.AGREES
         ? Derived.constant(0.0)
         : Derived.assumed(
-            sensor.lead_ohm().pointer(), limits.value(Limit.LEAD_ASSUMED), "common practice");
+            sensor.lead_ohm().pointer(),
+            limits.value(Limit.LEAD_ASSUMED) * trial.nominal_ohm() / PT1000_OHM,
+            "common practice");
   }
 
   /** Leads that are only assumed leave it open whether they explain a reading; found is found. */
@@ -140,7 +146,7 @@ final class TankSensing {
         .evidence(
             Measure.of("displayed", trial.displayed_C(), CELSIUS),
             Measure.of("apart", trial.apart_K(), KELVIN),
-            Measure.of("allowed either way", allowed_K, KELVIN));
+            Measure.of("allowed", allowed_K, KELVIN));
     return likelier(detail, trial, reading).done();
   }
 

@@ -247,8 +247,9 @@ final class Thresholds {
 
   /** What is bought at the stop edge: below zero as the stop says, or what a counted pump hides. */
   private void stopEdges() {
-    Derived<Double> bought = loop.importWhileHeld_kW();
-    stopEdge(Derived.not(loop.countsHeatPump()), bought, List.of(), loop.openDraw());
+    Derived<Double> bought = loop.importWhileHeld_kW().map(power -> Math.max(0, power));
+    Derived<Boolean> belowZero = loop.stop_kW().map(stop -> stop < 0);
+    stopEdge(Derived.all(Derived.not(loop.countsHeatPump()), belowZero), bought, List.of(), loop.openDraw());
     stopEdge(loop.countsHeatPump(), bought, loop.openDraw(), List.of());
   }
 
@@ -264,9 +265,7 @@ final class Thresholds {
         .where(
             loop.drivesHeatPump(),
             loop.countsExport(),
-            loop.stopBelowStart(),
-            counted,
-            bought.map(power -> power > 0))
+            counted)
         .given(bought, tolerated)
         .clearOnlyWith(openIfClear)
         .foundOnlyWith(openIfFound)
@@ -412,7 +411,8 @@ final class Thresholds {
             spare.map(more -> more > 0),
             draw.map(seen -> seen > 0))
         .given(spare, error)
-        .clearOnlyWith(loop.openDraw())
+        .clearOnlyWith(
+            Provenance.union(loop.openDraw(), new SensedPhases(setup).openLoaded()))
         .foundOnlyWith(loop.openSight())
         .makes(
             because ->

@@ -14,6 +14,11 @@ public record Diverter(
     @Described(value = "least power it feeds", assumed = "0.15", because = "common practice")
         Told<Double> minimum_kW,
     @Described(
+            value = "most power it may feed, as on its data plate",
+            assumed = "3.68",
+            because = "common practice: 16 A at 230 V")
+        Told<Double> maximum_kW,
+    @Described(
             value = "export it leaves untouched",
             least = -20,
             most = 20,

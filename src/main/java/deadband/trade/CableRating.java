@@ -122,11 +122,30 @@ public final class CableRating {
     }
   }
 
-  private static final double[] FLEX_MM2 = {1.0, 1.25, 1.5, 2.5};
-  private static final double[] FLEX_A = {10, 13, 16, 25};
+  private static final double[] FLEX_MM2 = {0.5, 0.75, 1.0, 1.25, 1.5, 2.5};
+  private static final double[] FLEX_A = {3, 6, 10, 13, 16, 25};
 
   /** The warm place at a heater where a cord ends [°C] (common practice). */
   private static final double AT_HEATER_C = 40;
+
+  /** Current of a copper conductor of 1 mm² at 90 °C in free air; grows with the size. */
+  public static final Figure FREE_AIR_A_PER_MM2 =
+      new Figure("copper of 1 mm² at 90 °C in free air", 20.5, "A", "none", Known.MEMORY);
+
+  private static final double FREE_AIR_EXPONENT = 0.625;
+
+  /**
+   * The most that any cable or cord with copper conductors of a size carries, I = 20.5·S^0.625: a
+   * fit to two-core cable of 90 °C in free air, 1.5 to 16 mm² 26, 36, 49, 63, 86, 115 A (from
+   * memory). Above it a rating is a slip of the pen.
+   *
+   * @param size_mm2 conductor size [mm²], positive
+   * @return [A]
+   */
+  public static double most_A(double size_mm2) {
+    return FREE_AIR_A_PER_MM2.value()
+        * Math.pow(Require.positive("size_mm2", size_mm2), FREE_AIR_EXPONENT);
+  }
 
   private static final double[] ORDINARY_C = {30, 35, 40, 45, 50, 55};
   private static final double[] ORDINARY_FACTOR = {1, 0.91, 0.82, 0.71, 0.58, 0.41};
@@ -162,8 +181,8 @@ public final class CableRating {
   }
 
   /**
-   * Rating of the flexible cord to a heater, in the warm place where it ends (40 °C): 1.0 mm² 10 A,
-   * 1.25 13 A, 1.5 16 A, 2.5 25 A, times {@link #flexFactor}. BS 7671 Table 4F3A (second-hand).
+   * Rating of the flexible cord to a heater, in the warm place where it ends (40 °C): 0.5 mm² 3 A,
+   * 0.75 6 A, 1.0 10 A, 1.25 13 A, 1.5 16 A, 2.5 25 A, times {@link #flexFactor}. BS 7671 Table 4F3A (second-hand).
    *
    * @param size_mm2 conductor size [mm²]
    * @param heatResistant whether the cord is heat-resistant

@@ -32,7 +32,26 @@ public final class HeaterCircuit {
           "Electrical Safety Council note",
           Known.SECOND_HAND);
 
+  /** How far the power of a heater may lie above its rating. */
+  public static final Figure POWER_TOLERANCE =
+      new Figure("power of a heater above its rating", 0.05, "", "IEC 60335-1", Known.MEMORY);
+
   private HeaterCircuit() {}
+
+  /**
+   * The nominal voltage of a supply: 230 V where a voltage within a tenth of it is told, which is
+   * taken for a measured one (IEC 60038, from memory; in Great Britain SI 1994/3021, read); else the
+   * voltage told.
+   *
+   * @param voltage_V voltage told of the site [V], positive
+   * @return [V]
+   */
+  public static double nominal_V(double voltage_V) {
+    double usual_V = DECLARED_VOLTAGE_V.value();
+    double share = VOLTAGE_UP_SHARE.value();
+    boolean usual = Math.abs(Require.positive("voltage_V", voltage_V) - usual_V) <= share * usual_V;
+    return usual ? usual_V : voltage_V;
+  }
 
   /**
    * Power of a resistance heater at another voltage, P = P_rated·(U/U_rated)².
@@ -81,10 +100,7 @@ public final class HeaterCircuit {
    * @return [V]
    */
   public static double highest_V(double voltage_V) {
-    double usual_V = DECLARED_VOLTAGE_V.value();
-    double share = VOLTAGE_UP_SHARE.value();
-    boolean usual = Math.abs(Require.positive("voltage_V", voltage_V) - usual_V) <= share * usual_V;
-    return (usual ? usual_V : voltage_V) * (1 + share);
+    return nominal_V(voltage_V) * (1 + VOLTAGE_UP_SHARE.value());
   }
 
   /**

@@ -130,8 +130,8 @@ public final class PlatinumSensor {
   /**
    * Holds a measured resistance against the temperature displayed at the same time.
    *
-   * <p>The tolerance is that of the class at the displayed temperature plus the lead effect, and
-   * the curves are tried in the order of {@link Reading}.
+   * <p>The tolerance is that of the class at the displayed temperature; leads only ever add to a
+   * resistance, so their effect is allowed upward alone. The curves are tried in the order of {@link Reading}.
    *
    * @param nominal_ohm resistance at 0 °C of the expected sensor [Ω]: 100 or 1000
    * @param measured_ohm measured resistance, leads included [Ω], positive
@@ -161,25 +161,30 @@ public final class PlatinumSensor {
       double tolerance_K,
       double lead_ohm) {
     Require.positive("measured_ohm", measured_ohm);
-    double either_K =
-        Require.notNegative("tolerance_K", tolerance_K)
-            + leadError_K(nominal_ohm, lead_ohm, displayed_C);
-    if (fits(Curve.IEC_60751, nominal_ohm, measured_ohm, displayed_C, either_K)) {
+    Span allowed =
+        new Span(
+            Require.notNegative("tolerance_K", tolerance_K),
+            tolerance_K + leadError_K(nominal_ohm, lead_ohm, displayed_C));
+    if (fits(Curve.IEC_60751, nominal_ohm, measured_ohm, displayed_C, allowed)) {
       return Reading.AGREES;
     }
-    if (fits(Curve.CURVE_3916, nominal_ohm, measured_ohm, displayed_C, either_K)) {
+    if (fits(Curve.CURVE_3916, nominal_ohm, measured_ohm, displayed_C, allowed)) {
       return Reading.OTHER_CURVE;
     }
     boolean otherNominal =
-        fits(Curve.IEC_60751, nominal_ohm * 10, measured_ohm, displayed_C, either_K)
-            || fits(Curve.IEC_60751, nominal_ohm / 10, measured_ohm, displayed_C, either_K);
+        fits(Curve.IEC_60751, nominal_ohm * 10, measured_ohm, displayed_C, allowed)
+            || fits(Curve.IEC_60751, nominal_ohm / 10, measured_ohm, displayed_C, allowed);
     return otherNominal ? Reading.OTHER_NOMINAL : Reading.FITS_NOTHING;
   }
 
+  /** How far a measured resistance may lie below and above the curve [K]. */
+  private record Span(double below_K, double above_K) {}
+
   private static boolean fits(
-      Curve curve, double nominal_ohm, double measured_ohm, double displayed_C, double either_K) {
-    double expected_ohm = curve.resistance_ohm(nominal_ohm, displayed_C);
-    double slope = curve.slope_ohm_per_K(nominal_ohm, displayed_C);
-    return Math.abs(measured_ohm - expected_ohm) <= either_K * slope;
+      Curve curve, double nominal_ohm, double measured_ohm, double displayed_C, Span allowed) {
+    double above_K =
+        (measured_ohm - curve.resistance_ohm(nominal_ohm, displayed_C))
+            / curve.slope_ohm_per_K(nominal_ohm, displayed_C);
+    return above_K <= allowed.above_K() && -above_K <= allowed.below_K();
   }
 }
