@@ -2,6 +2,8 @@ package deadband.cases;
 
 import deadband.document.Pointer;
 import deadband.setup.Blending.Valve;
+import deadband.setup.CurrentSensor;
+import deadband.setup.CurrentSensor.Assigned;
 import deadband.setup.Part;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
@@ -73,7 +75,56 @@ final class AbsentParts {
     if (part.equals(setup.blending().part())) {
       evidence.addAll(blendedOutlets());
     }
+    evidence.addAll(measured(part));
+    evidence.addAll(counted(part));
     return evidence;
+  }
+
+  /** The inputs of the diverter with a sensor on them that measures the part. */
+  private List<Pointer> measured(Part part) {
+    List<CurrentSensor> inputs = setup.diverter().currentSensors().optional().orElse(List.of());
+    return inputs.stream()
+        .filter(input -> input.part().isFitted().says(true))
+        .filter(input -> input.assigned().optional().filter(to -> measures(to, part)).isPresent())
+        .map(input -> input.assigned().pointer())
+        .toList();
+  }
+
+  private boolean measures(Assigned assigned, Part part) {
+    return switch (assigned) {
+      case GRID -> part.equals(setup.gridSensor().part());
+      case GENERATION -> part.equals(setup.solar().part());
+      case HEAT_PUMP -> part.equals(setup.heatPump().part());
+      case BATTERY -> part.equals(setup.battery().part());
+      case CHARGER -> part.equals(setup.vehicleCharger().part());
+      case NONE, OTHER -> false;
+    };
+  }
+
+  /** A relay that counts the power of the part, or switches it. */
+  private List<Pointer> counted(Part part) {
+    Relay relay = setup.relay();
+    if (!relay.part().isFitted().says(true)) {
+      return List.of();
+    }
+    List<Pointer> uses = new ArrayList<>();
+    List<Relay.Counts> counts = relay.counts().optional().orElse(List.of());
+    if (counts.stream().anyMatch(power -> counts(power, part))) {
+      uses.add(relay.counts().pointer());
+    }
+    if (part.equals(setup.immersion().part()) && relay.drives().says(Relay.Drives.ELEMENT)) {
+      uses.add(relay.drives().pointer());
+    }
+    return uses;
+  }
+
+  private boolean counts(Relay.Counts power, Part part) {
+    return switch (power) {
+      case IMMERSION -> part.equals(setup.immersion().part());
+      case HEAT_PUMP -> part.equals(setup.heatPump().part());
+      case BATTERY -> part.equals(setup.battery().part());
+      case EXPORT -> false;
+    };
   }
 
   private static void there(Part part, List<Pointer> evidence) {

@@ -89,14 +89,14 @@ class GridAndWiringCousinsTest {
       tanners-row ; relay.drives = other, heatPump.surplusInput.closedMeans = block ; surplus-input-is-block
       tanners-row ; relay.drives = other, relay.contact = normally closed ; contact-sense-reversed
       tanners-row ; relay.drives = other, relay.segregated = not told ; extra-low-voltage-beside-mains
-      tanners-row ; heatPump.fitted = false ; absent-part-in-use
-      tanners-row ; immersion.fitted = false ; absent-part-in-use
-      tanners-row ; gridSensor.fitted = false ; absent-part-in-use
+      tanners-row ; heatPump.fitted = false ; absent-part-described
+      tanners-row ; immersion.fitted = false ; absent-part-described
+      tanners-row ; gridSensor.fitted = false ; absent-part-described
       tanners-row ; gridSensor.fitted = false ; no-grid-sensor
-      tanners-row ; relay.counts = ["export", "immersion", "battery"] ; absent-part-in-use
-      fernleigh-bungalow ; battery.fitted = false ; absent-part-in-use
-      gum-tree-lane ; immersion.fitted = false ; absent-part-in-use
-      fernleigh-bungalow ; heatPump.fitted = false ; absent-part-in-use
+      tanners-row ; relay.counts = ["export", "immersion", "battery"] ; absent-part-described
+      fernleigh-bungalow ; battery.fitted = false ; absent-part-described
+      gum-tree-lane ; immersion.fitted = false ; absent-part-described
+      fernleigh-bungalow ; heatPump.fitted = false ; absent-part-described
       tanners-row ; gridSensor.rated_A = 10 ; sensor-rated-too-low
       tanners-row ; gridSensor.rated_A = 15 ; sensor-rated-too-low
       fernleigh-bungalow ; gridSensor.rated_A = 40 ; sensor-rated-too-low
