@@ -199,9 +199,9 @@ final class HeaterWiring {
 
   /** What the weaker of cable and flex carries: no breaker above it protects both. */
   private Derived<Double> protected_A() {
-    return cable()
+    return conductors.cable()
         .map(cable -> cable.measure().value())
-        .with(flex().map(flex -> flex.measure().value()), Math::min);
+        .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
   }
 
   /** The same, of a setup. */
