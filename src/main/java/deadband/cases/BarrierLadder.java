@@ -128,8 +128,7 @@ final class BarrierLadder {
 
   private Detail opensFirst(double thermostat_C, double opening_C) {
     double lift_K = CELSIUS.round(opening_C - limit.limit_C().get());
-    Bound opening =
-        Bound.told("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C());
+    Bound opening = Bound.told("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C());
     return Detail.at(immersion.thermostat_C(), setup.diverter().limit_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
         .limit(thermostat_C < opening_C ? opening : opening.brokenByToleranceAlone())

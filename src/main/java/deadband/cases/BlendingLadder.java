@@ -174,7 +174,8 @@ final class BlendingLadder {
   }
 
   /**
-   * Whether the valve's own differential is entered: the usual figure says no more than its default.
+   * Whether the valve's own differential is entered: the usual figure says no more than its
+   * default.
    */
   private Derived<Boolean> ownDifferential() {
     Told<Double> told = blending.leastDifferential_K();

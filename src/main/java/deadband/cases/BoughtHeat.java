@@ -44,8 +44,7 @@ final class BoughtHeat {
 
   private void timedElement() {
     Derived<Double> timed = Derived.of(heater.timed()).map(BoughtHeat::covered_min);
-    Derived<Double> needed =
-        heatPumpHeats().then(heats -> heats ? cycle_min() : oneHeating_min());
+    Derived<Double> needed = heatPumpHeats().then(heats -> heats ? cycle_min() : oneHeating_min());
     cases
         .into(TimedElement.class, heater.timed().pointer())
         .fitted(Derived.of(heater.part().isFitted()))
@@ -93,8 +92,7 @@ final class BoughtHeat {
             Derived.of(cycle.enabled()),
             Derived.of(cycle.heater()).map(by -> by == Disinfection.Heater.IMMERSION),
             Derived.not(answered));
-    return rests.then(
-        is -> is ? Derived.of(cycle.timeAllowed_min()) : Derived.constant(0.0));
+    return rests.then(is -> is ? Derived.of(cycle.timeAllowed_min()) : Derived.constant(0.0));
   }
 
   /** Time to heat the store once from cold, where nothing but the element does it without sun. */
@@ -102,8 +100,7 @@ final class BoughtHeat {
     return heat_kWh(Derived.of(setup.house().coldWater_C()))
         .with(
             loop.element_kW(),
-            (heat, power) ->
-                MINUTE.round(MIN_PER_H * heat / Math.max(LEAST_L, power)));
+            (heat, power) -> MINUTE.round(MIN_PER_H * heat / Math.max(LEAST_L, power)));
   }
 
   private Derived<Double> heat_kWh(Derived<Double> from_C) {
@@ -119,9 +116,7 @@ final class BoughtHeat {
       return Math.max(
           0,
           StoredHeat.heat_kWh(
-              Math.max(LEAST_L, heated_L),
-              Water.RANGE_C.clamp(from_C),
-              Water.RANGE_C.clamp(to_C)));
+              Math.max(LEAST_L, heated_L), Water.RANGE_C.clamp(from_C), Water.RANGE_C.clamp(to_C)));
     }
   }
 
@@ -135,7 +130,8 @@ final class BoughtHeat {
                     needed_min,
                     MINUTE,
                     "by a disinfection it alone carries, or to heat the store once"))
-            .cures(needed_min > 0 ? List.of() : List.of(List.of(Change.of(heater.timed(), List.of()))))
+            .cures(
+                needed_min > 0 ? List.of() : List.of(List.of(Change.of(heater.timed(), List.of()))))
             .basis("heat above the element, from the everyday start to its thermostat");
     Derived<Double> bought = bought_kWh(timed_min);
     if (bought.isKnown()) {

@@ -68,8 +68,7 @@ final class CallWiring {
    * the heat pump's input for such a call is there. A word alone takes no wiring away.
    */
   private Derived<Boolean> mayCall() {
-    Derived<Boolean> other =
-        Derived.of(relay.drives()).map(drives -> drives == Relay.Drives.OTHER);
+    Derived<Boolean> other = Derived.of(relay.drives()).map(drives -> drives == Relay.Drives.OTHER);
     return Derived.any(loop.drivesHeatPump(), Derived.all(other, inputFitted()));
   }
 
@@ -89,7 +88,10 @@ final class CallWiring {
             because ->
                 new CallTarget(
                     because.explained(
-                        () -> Detail.at(relay.drives().pointer(), input.part().pointer()).size(1).done()),
+                        () ->
+                            Detail.at(relay.drives().pointer(), input.part().pointer())
+                                .size(1)
+                                .done()),
                     called.get()));
   }
 
@@ -241,10 +243,7 @@ final class CallWiring {
         .makes(
             because ->
                 new CallCable(
-                    because.explained(
-                        () ->
-                            Detail.at(relay.segregated(), input.expects())
-                                .done()),
+                    because.explained(() -> Detail.at(relay.segregated(), input.expects()).done()),
                     apart.get()));
   }
 

@@ -255,14 +255,11 @@ final class Coordination {
         .into(BatteryHeat.class, into.pointer())
         .fitted(batteryFitted(), Derived.of(setup.immersion().part().isFitted()))
         .given(discharges)
-        .makes(
-            because ->
-                new BatteryHeat(because.explained(this::intoElement), discharges.get()));
+        .makes(because -> new BatteryHeat(because.explained(this::intoElement), discharges.get()));
   }
 
   private Detail intoElement() {
-    Derived<Double> power =
-        Derived.of(battery.power_kW()).with(loop.element_kW(), Math::min);
+    Derived<Double> power = Derived.of(battery.power_kW()).with(loop.element_kW(), Math::min);
     Detail.Builder detail =
         Detail.at(battery.mayDischargeInto(), setup.immersion().power_kW())
             .cures(without(Consumer.IMMERSION));

@@ -91,8 +91,7 @@ final class DayCases {
     Told<Double> plate = setup.heatPump().startsPerHour();
     Limits.Entry usual = limits.of(Limit.STARTS_PER_HOUR);
     Derived<Double> allowed =
-        Derived.of(plate)
-            .or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
+        Derived.of(plate).or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
     into(HourlyStarts.class, relay.part().pointer())
         .given(allowed)
         .makes(
@@ -320,8 +319,7 @@ final class DayCases {
   }
 
   private Measure coolestWhenCalled() {
-    return Measure.of(
-        "coolest when called", ran().year().result().coolestWhenCalled_C(), CELSIUS);
+    return Measure.of("coolest when called", ran().year().result().coolestWhenCalled_C(), CELSIUS);
   }
 
   private Measure seasons() {
@@ -332,8 +330,7 @@ final class DayCases {
     into(StartInYear.class, relay.start_kW().pointer())
         .makes(
             because ->
-                new StartInYear(
-                    because.explained(this::neverReached), ran().year().relayCloses()));
+                new StartInYear(because.explained(this::neverReached), ran().year().relayCloses()));
   }
 
   private Detail neverReached() {
@@ -425,7 +422,9 @@ final class DayCases {
     Diverter diverter = setup.diverter();
     Derived<Double> seen_kW =
         Derived.of(setup.solar().exportLimit_kW())
-            .with(Derived.of(diverter.exportMargin_kW()), (limit, margin) -> KILOWATT.round(limit - margin));
+            .with(
+                Derived.of(diverter.exportMargin_kW()),
+                (limit, margin) -> KILOWATT.round(limit - margin));
     Derived<Double> needed_kW = Derived.of(diverter.minimum_kW());
     cases
         .into(DivertedExport.class, setup.solar().exportLimit_kW().pointer())
@@ -446,7 +445,8 @@ final class DayCases {
   private Detail seesNothing(double seen_kW, double needed_kW) {
     return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
         .observed(Measure.of("export it can see above its margin", seen_kW, KILOWATT))
-        .limit(Bound.told("least power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
+        .limit(
+            Bound.told("least power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
         .size(setup.immersion().power_kW().optional().orElse(needed_kW))
         .done();
   }

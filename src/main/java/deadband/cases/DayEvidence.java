@@ -76,7 +76,9 @@ public final class DayEvidence {
     measures.add(named("hottest at the diverter's sensor", day, result.tankSensor_C().max(), "°C"));
   }
 
-  /** How warm the tank is whenever the relay is closed, on a day on which no closure starts a run. */
+  /**
+   * How warm the tank is whenever the relay is closed, on a day on which no closure starts a run.
+   */
   private static OptionalDouble warmWhenCalled(Result result) {
     boolean called = result.cycles().filter(each -> each.relayClosings() > 0).isPresent();
     return called && result.heatPumpOnSurplus_kWh() == 0

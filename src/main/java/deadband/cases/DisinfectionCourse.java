@@ -224,8 +224,7 @@ final class DisinfectionCourse {
   /** Where the heating time is not known, a window too short for the hold alone is still found. */
   private void shortWindow() {
     Derived<Double> whole_min = heater.needed_min();
-    Derived<Double> needed_min =
-        whole_min.isKnown() ? whole_min : Derived.of(programme.hold_min());
+    Derived<Double> needed_min = whole_min.isKnown() ? whole_min : Derived.of(programme.hold_min());
     Derived<Double> window_min = longestWindow_min();
     cases
         .into(DisinfectionWindow.class, programme.allowed().pointer())
@@ -245,7 +244,8 @@ final class DisinfectionCourse {
     double missed_K =
         heater.heatUp_min().isKnown() ? missedWhenTimeIsUp_K(needed_min - window_min) : 0;
     Detail.Builder detail =
-        Detail.at(programme.allowed(), programme.heater(), programme.target_C(), programme.hold_min())
+        Detail.at(
+                programme.allowed(), programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
             .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
             .size(Math.max(LEAST_MISSED_K, missed_K))

@@ -129,7 +129,6 @@ final class DisinfectionDuty {
         : List.of(programme.enabled().pointer());
   }
 
-
   Derived<Boolean> runsOn(Heater heater) {
     return Derived.all(
         Derived.of(programme.enabled()),

@@ -110,8 +110,7 @@ final class GridPhases {
   private Detail more(double used, double supplied) {
     return Detail.at(inUse().toArray(new Pointer[0]))
         .observed(Measure.of("phases in use", used, ""))
-        .limit(
-            Bound.told("phases of the supply", supplied, Unit.NONE, setup.supply().phases()))
+        .limit(Bound.told("phases of the supply", supplied, Unit.NONE, setup.supply().phases()))
         .size(used / supplied - 1)
         .done();
   }
@@ -134,7 +133,10 @@ final class GridPhases {
   }
 
   private double mostDrawn() {
-    return counts().stream().flatMap(told -> told.optional().stream()).mapToDouble(x -> x).max()
+    return counts().stream()
+        .flatMap(told -> told.optional().stream())
+        .mapToDouble(x -> x)
+        .max()
         .orElse(0);
   }
 
@@ -153,6 +155,7 @@ final class GridPhases {
         counted.isEmpty()
             ? names().stream().filter(Told::isTold).map(Told::pointer).toList()
             : counted;
-    return Provenance.union(List.of(Objects.requireNonNull(setup.supply().phases().pointer())), all);
+    return Provenance.union(
+        List.of(Objects.requireNonNull(setup.supply().phases().pointer())), all);
   }
 }

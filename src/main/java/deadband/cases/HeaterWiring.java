@@ -13,7 +13,6 @@ import deadband.setup.Circuit.RcdType;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
 import deadband.setup.Told;
-import deadband.trade.CableRating;
 import deadband.trade.CableRating.Size;
 import deadband.trade.HeaterCircuit;
 import java.util.List;
@@ -199,7 +198,8 @@ final class HeaterWiring {
 
   /** What the weaker of cable and flex carries: no breaker above it protects both. */
   private Derived<Double> protected_A() {
-    return conductors.cable()
+    return conductors
+        .cable()
         .map(cable -> cable.measure().value())
         .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
   }
@@ -293,7 +293,8 @@ final class HeaterWiring {
   }
 
   private void residualCurrentDevice() {
-    Derived<Boolean> blind = Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC || type == RcdType.NONE);
+    Derived<Boolean> blind =
+        Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC || type == RcdType.NONE);
     about(ResidualCurrentDevice.class, circuit.rcdType())
         .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
         .given(blind)

@@ -163,8 +163,7 @@ public enum Limit {
       DisinfectionCycle.AS_3498.known()),
   SG_READY_HOLD("sgReadyHold_min", SignalContact.SG_READY_HOLD_MIN),
   VOLT_DROP_SHARE("voltDropShare", HeaterCircuit.VOLT_DROP_SHARE, Weaker.ABOVE),
-  HEATER_POWER_TOLERANCE(
-      "heaterPowerTolerance", HeaterCircuit.POWER_TOLERANCE, Weaker.ABOVE),
+  HEATER_POWER_TOLERANCE("heaterPowerTolerance", HeaterCircuit.POWER_TOLERANCE, Weaker.ABOVE),
   OWN_CIRCUIT_ABOVE("ownCircuitAbove_L", HeaterCircuit.OWN_CIRCUIT_ABOVE_L, Weaker.ABOVE),
   LEAD_ASSUMED(
       "leadAssumed_ohm",

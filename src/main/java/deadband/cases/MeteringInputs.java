@@ -185,8 +185,7 @@ final class MeteringInputs {
 
   /** What the loads that are entered take in together, or what the PV sends out. */
   private void sensorCurrent() {
-    Derived<Double> highest =
-        exported_A().with(imported_A(), Math::max);
+    Derived<Double> highest = exported_A().with(imported_A(), Math::max);
     Derived<Double> rated = Derived.of(sensor.rated_A());
     cases
         .into(SensorCurrent.class, sensor.rated_A().pointer())
@@ -205,10 +204,8 @@ final class MeteringInputs {
     Derived<Double> inverter =
         Derived.of(setup.solar().inverter_kW()).or(Derived.of(setup.solar().peak_kW()));
     Told<Double> limit = setup.solar().exportLimit_kW();
-    Derived<Double> most =
-        limit.isTold() ? inverter.with(Derived.of(limit), Math::min) : inverter;
-    return fitted.then(
-        is -> is ? onePhase_A(most, setup.solar().phases()) : Derived.constant(0.0));
+    Derived<Double> most = limit.isTold() ? inverter.with(Derived.of(limit), Math::min) : inverter;
+    return fitted.then(is -> is ? onePhase_A(most, setup.solar().phases()) : Derived.constant(0.0));
   }
 
   private Derived<Double> imported_A() {

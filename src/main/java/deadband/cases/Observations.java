@@ -42,8 +42,7 @@ final class Observations {
     Derived<Double> run = Derived.toldOnly(topic.pump.minimumRun_min());
     Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
     HeatPump pump = topic.pump;
-    topic.phase(
-        topic.observed.typicalRun_min(), topic.typicalRun(), run, pump.minimumRun_min());
+    topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run, pump.minimumRun_min());
     topic.phase(
         topic.observed.typicalPause_min(), topic.typicalPause(), off, pump.minimumOff_min());
     topic.cycle(Derived.sum(MINUTE, run, off));
@@ -82,8 +81,7 @@ final class Observations {
     return Derived.of(pump.part().isFitted());
   }
 
-  private void phase(
-      Told<?> told, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
+  private void phase(Told<?> told, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
     Cases.Inquiry inquiry = cases.into(ObservedPhase.class, told.pointer()).fitted(pumpFitted());
     if (!told.isTold()) {
       inquiry.none();

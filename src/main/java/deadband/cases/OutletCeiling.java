@@ -106,6 +106,11 @@ record OutletCeiling(Limits.Entry limit, boolean law) {
   private static boolean isNewBritishBath(Kind kind, Setup setup) {
     return kind == Kind.BATH
         && setup.site().newDwelling().says(true)
-        && setup.site().country().optional().filter(country -> country.code().equals(BRITAIN)).isPresent();
+        && setup
+            .site()
+            .country()
+            .optional()
+            .filter(country -> country.code().equals(BRITAIN))
+            .isPresent();
   }
 }

@@ -166,7 +166,9 @@ final class OutletLadder {
     boolean matters =
         Derived.of(outlet.at()).is(OutletCeiling::coversBody)
             && Derived.of(outlet.mixed_C()).is(mixed_C -> mixed_C > most_C);
-    return matters ? Derived.of(setup.site().vulnerableOccupants()).provenance().missing() : List.of();
+    return matters
+        ? Derived.of(setup.site().vulnerableOccupants()).provenance().missing()
+        : List.of();
   }
 
   private Detail setTooHot(Outlet outlet, OutletCeiling most) {

@@ -291,8 +291,7 @@ final class ProgrammeLadder {
     return heated.is(litres -> litres > 0)
             && Water.RANGE_C.holds(stop_C)
             && Water.RANGE_C.holds(opening_C)
-        ? Optional.of(
-            KILOWATT_HOUR.round(StoredHeat.heat_kWh(heated.get(), stop_C, opening_C)))
+        ? Optional.of(KILOWATT_HOUR.round(StoredHeat.heat_kWh(heated.get(), stop_C, opening_C)))
         : Optional.empty();
   }
 

@@ -51,8 +51,7 @@ final class SensedPhases {
 
   /** Whether the PV feeds one phase, and the sensor measures one: both must be the same. */
   Derived<Boolean> oneOfEach() {
-    return Derived.all(
-        feeding().map(fed -> fed == 1), measured().map(measured -> measured == 1));
+    return Derived.all(feeding().map(fed -> fed == 1), measured().map(measured -> measured == 1));
   }
 
   /** Phases the sensor measures; a phase named for it says that it measures one. */

@@ -10,8 +10,8 @@ import java.util.List;
 
 /**
  * Thresholds that would make the loop of a relay and what it switches stand, in the order to try
- * them: count the heat pump; lower the stop and keep the start; start and stop both. An element that
- * the relay switches by itself is counted last.
+ * them: count the heat pump; lower the stop and keep the start; start and stop both. An element
+ * that the relay switches by itself is counted last.
  *
  * <p>A negative stop, which buys while it holds, is never proposed, nor a start further up than the
  * smallest stop asks for; longer delays only mask the fault.
@@ -99,8 +99,7 @@ final class ThresholdCures {
     Derived<Double> reach = new SurplusReach(setup, loop).clearDay_kW();
     if (reach.isKnown()) {
       double spare_kW = Math.max(STEP_KW, Unit.KILOWATT.round(REACH_SHARE * reach.get()));
-      candidates.add(
-          List.of(Change.of(relay.start_kW(), Dial.down_kW(reach.get() - spare_kW))));
+      candidates.add(List.of(Change.of(relay.start_kW(), Dial.down_kW(reach.get() - spare_kW))));
     }
     return candidates;
   }

@@ -249,7 +249,11 @@ final class Thresholds {
   private void stopEdges() {
     Derived<Double> bought = loop.importWhileHeld_kW().map(power -> Math.max(0, power));
     Derived<Boolean> belowZero = loop.stop_kW().map(stop -> stop < 0);
-    stopEdge(Derived.all(Derived.not(loop.countsHeatPump()), belowZero), bought, List.of(), loop.openDraw());
+    stopEdge(
+        Derived.all(Derived.not(loop.countsHeatPump()), belowZero),
+        bought,
+        List.of(),
+        loop.openDraw());
     stopEdge(loop.countsHeatPump(), bought, loop.openDraw(), List.of());
   }
 
@@ -262,10 +266,7 @@ final class Thresholds {
     cases
         .into(StopEdge.class, loop.subject())
         .fitted(loop.fitted())
-        .where(
-            loop.drivesHeatPump(),
-            loop.countsExport(),
-            counted)
+        .where(loop.drivesHeatPump(), loop.countsExport(), counted)
         .given(bought, tolerated)
         .clearOnlyWith(openIfClear)
         .foundOnlyWith(openIfFound)
@@ -281,9 +282,7 @@ final class Thresholds {
   private Derived<Double> tolerated_kW(Derived<Double> bought) {
     double share = limits.value(Limit.IMPORT_SHARE_OF_DRAW);
     return Derived.sum(
-        KILOWATT,
-        loop.draw_kW().map(power -> power * share),
-        loop.coarseSensorError_kW(bought));
+        KILOWATT, loop.draw_kW().map(power -> power * share), loop.coarseSensorError_kW(bought));
   }
 
   private Detail buys(double import_kW, double tolerated_kW) {
@@ -411,8 +410,7 @@ final class Thresholds {
             spare.map(more -> more > 0),
             draw.map(seen -> seen > 0))
         .given(spare, error)
-        .clearOnlyWith(
-            Provenance.union(loop.openDraw(), new SensedPhases(setup).openLoaded()))
+        .clearOnlyWith(Provenance.union(loop.openDraw(), new SensedPhases(setup).openLoaded()))
         .foundOnlyWith(loop.openSight())
         .makes(
             because ->

@@ -23,8 +23,7 @@ final class BestSearch {
   }
 
   /** Searches and prints the front; on an interrupt, the best so far, within a second. */
-  Optional<BestSettings.Front> print(
-      BestSettings search, Setup setup, List<Change> proposed) {
+  Optional<BestSettings.Front> print(BestSettings search, Setup setup, List<Change> proposed) {
     Thread searching = Thread.currentThread();
     Thread interrupted = new Thread(() -> endWith(searching), "interrupt");
     Runtime.getRuntime().addShutdownHook(interrupted);

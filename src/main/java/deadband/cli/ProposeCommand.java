@@ -192,9 +192,7 @@ final class ProposeCommand implements Callable<Integer> {
     boolean written =
         outputs.write(out, text -> text.append(ChangedText.of(read.document(), changes)))
             && outputs.write(
-                patch,
-                text ->
-                    text.append(JsonPatch.of(read.document(), changes)).append('\n'));
+                patch, text -> text.append(JsonPatch.of(read.document(), changes)).append('\n'));
     if (!written) {
       return Exit.UNWRITABLE;
     }

@@ -1,8 +1,8 @@
 package deadband.cli;
 
 import deadband.cases.DayModel;
-import deadband.cases.YearRuns;
 import deadband.cases.Derived;
+import deadband.cases.YearRuns;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Installation;

@@ -21,8 +21,7 @@ public record Day(Profile profile, double coldWater_C, double source_C) {
    * @param from_min minute of the day at which it begins [min]
    * @param length_min how long [min]
    */
-  public static Day still(
-      int from_min, int length_min, double coldWater_C, double source_C) {
+  public static Day still(int from_min, int length_min, double coldWater_C, double source_C) {
     double[] nothing = new double[length_min];
     Profile still = Profile.of(StepLength.MINUTE, 60 * from_min, nothing, nothing, nothing);
     return new Day(still, coldWater_C, source_C);

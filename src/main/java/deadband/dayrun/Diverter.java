@@ -52,8 +52,8 @@ public final class Diverter {
    *
    * @param demanded whether the heat pump asks for the immersion heater
    * @param available_kW what the heater can take [kW]
-   * @param surplus_kW what its sensor would see leaving the house without it, were nothing held back
-   *     at the export limit [kW]
+   * @param surplus_kW what its sensor would see leaving the house without it, were nothing held
+   *     back at the export limit [kW]
    * @param seen_kW what its sensor sees before it takes anything [kW]
    */
   double power_kW(boolean demanded, double available_kW, double surplus_kW, double seen_kW) {

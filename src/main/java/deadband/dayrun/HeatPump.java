@@ -77,8 +77,7 @@ public final class HeatPump {
    * @param blocked times of day without a call
    * @param timed the only times of day at which its clock lets it call; none for any
    */
-  public record Programme(
-      double start_C, double stop_C, List<Window> blocked, List<Window> timed) {
+  public record Programme(double start_C, double stop_C, List<Window> blocked, List<Window> timed) {
     public Programme {
       blocked = List.copyOf(blocked);
       timed = List.copyOf(timed);

@@ -7,10 +7,11 @@ import deadband.trade.HeatPumpCop;
  * What the compressor draws and gives at a tank temperature.
  *
  * <p>Toward the stop, or the flow its plate speaks of where that is lower, the power input rises as
- * {@link HeatPumpCop.Fit#inputAt_kW} says; above that flow it stays and the heat falls. As the flow nears its limit the coil passes on less ({@link CompressorReach#outputShare})
- * and the compressor turns down with it; where it would have to go below its least draw it has
- * reached its limit. The COP is that of the fit at the flow temperature, times a factor, and is
- * held at the ends of the fit's range.
+ * {@link HeatPumpCop.Fit#inputAt_kW} says; above that flow it stays and the heat falls. As the flow
+ * nears its limit the coil passes on less ({@link CompressorReach#outputShare}) and the compressor
+ * turns down with it; where it would have to go below its least draw it has reached its limit. The
+ * COP is that of the fit at the flow temperature, times a factor, and is held at the ends of the
+ * fit's range.
  */
 public final class Performance {
   private final Spec spec;

@@ -4,8 +4,9 @@ import deadband.trade.ControlLoop;
 import java.util.Set;
 
 /**
- * The surplus relay, and what its contact means to the heat pump: closes when what it counts has reached the start for long enough, opens when
- * it has fallen to the stop for long enough. Compared in whole watts.
+ * The surplus relay, and what its contact means to the heat pump: closes when what it counts has
+ * reached the start for long enough, opens when it has fallen to the stop for long enough. Compared
+ * in whole watts.
  */
 public final class Relay {
   private final double start_W;

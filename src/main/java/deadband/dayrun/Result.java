@@ -35,8 +35,8 @@ import java.util.OptionalDouble;
  * @param diverted_kWh of the immersion heater's electricity, what the diverter fed it
  * @param divertedBought_kWh of this, what was neither PV nor from the battery
  * @param mostCounted_kW most that the relay counted as surplus in any step [kW]
- * @param coolestWhenCalled_C coolest at the heat pump's tank sensor while the relay was closed [°C];
- *     infinite where it never was
+ * @param coolestWhenCalled_C coolest at the heat pump's tank sensor while the relay was closed
+ *     [°C]; infinite where it never was
  * @param curtailed_kWh PV energy held back at the export limit
  * @param coldDraw_L drawn while the top of the tank was below 40 °C
  * @param standingLoss_kWh lost to the room

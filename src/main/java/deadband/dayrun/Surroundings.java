@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+
 /**
  * What the built-in days bring to one installation: sun by array and date, house load and draw-off
  * by household, source and cold water by month. Days run in solar time and do not depend on today.
@@ -69,8 +70,8 @@ public record Surroundings(SolarArray array, Household household, Source source)
   }
 
   /**
-   * One of a dull, a broken and a clear day for each month, from midsummer on: what is to be seen in
-   * any season is mostly seen soon.
+   * One of a dull, a broken and a clear day for each month, from midsummer on: what is to be seen
+   * in any season is mostly seen soon.
    */
   Day season(int index) {
     LocalDate date = springDate().plusMonths(2 + index / SKIES);

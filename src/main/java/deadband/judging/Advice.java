@@ -1,6 +1,7 @@
 package deadband.judging;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -36,13 +37,18 @@ final class Advice {
   }
 
   private static Remedy best(List<Remedy> remedies) {
-    List<Remedy> best = least(soundest(remedies), remedy -> remedy.trust().ordinal());
+    List<Remedy> best = mostTrusted(soundest(remedies));
     best = least(best, remedy -> -remedy.proof().clears().size());
     best = near(best, remedy -> -remedy.proof().effect().heatByPump_kWh());
     best = near(best, remedy -> remedy.proof().effect().starts());
     best = near(best, remedy -> remedy.proof().effect().import_kWh());
     boolean compared = best.get(0).proof().effect().isComparable();
     return (compared ? least(best, remedy -> remedy.changes().size()) : best).get(0);
+  }
+
+  private static List<Remedy> mostTrusted(List<Remedy> of) {
+    Trust best = of.stream().map(Remedy::trust).min(Comparator.naturalOrder()).orElseThrow();
+    return of.stream().filter(remedy -> remedy.trust() == best).toList();
   }
 
   private static List<Remedy> least(List<Remedy> of, ToDoubleFunction<Remedy> quantity) {
@@ -55,5 +61,4 @@ final class Advice {
     double most = least + NEAR * Math.abs(least);
     return of.stream().filter(remedy -> quantity.applyAsDouble(remedy) <= most).toList();
   }
-
 }

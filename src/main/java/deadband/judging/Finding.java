@@ -84,7 +84,7 @@ public record Finding(
   /** Whether it is of a worse class than the same finding was, or larger in its own class. */
   boolean isWorseThan(Finding other) {
     int byClass = consequence.compareTo(other.consequence);
-    return byClass < 0 || byClass == 0 && size().weight() > other.size().weight() + SAME_SIZE;
+    return byClass < 0 || (byClass == 0 && size().weight() > other.size().weight() + SAME_SIZE);
   }
 
   /** Whether nothing in it was assumed. */
@@ -146,17 +146,14 @@ public record Finding(
   }
 
   Finding causedBy(@Nullable Key cause) {
-    return new Finding(
-        check, consequence, subject, detail, remedies, provenance, cause, accepted);
+    return new Finding(check, consequence, subject, detail, remedies, provenance, cause, accepted);
   }
 
   Finding curedBy(List<Remedy> proven) {
-    return new Finding(
-        check, consequence, subject, detail, proven, provenance, causedBy, accepted);
+    return new Finding(check, consequence, subject, detail, proven, provenance, causedBy, accepted);
   }
 
   Finding accepted(Accepted entry) {
-    return new Finding(
-        check, consequence, subject, detail, remedies, provenance, causedBy, entry);
+    return new Finding(check, consequence, subject, detail, remedies, provenance, causedBy, entry);
   }
 }

@@ -83,7 +83,12 @@ public final class Judge {
     Outcomes outcomes = outcomes(setup, limits);
     Optional<TestDays> days = DayEvidence.days(setup, runs);
     return judgement(
-        setup, outcomes, explained(outcomes, trials(setup, limits, outcomes)), days, limits, asOf)
+            setup,
+            outcomes,
+            explained(outcomes, trials(setup, limits, outcomes)),
+            days,
+            limits,
+            asOf)
         .withAsFound(asFound(setup, outcomes, limits));
   }
 
@@ -93,8 +98,7 @@ public final class Judge {
   }
 
   private Trials trials(Setup setup, Limits limits, Outcomes before) {
-    return new Trials(
-        setup, limits, before, runs, years, changed -> outcomes(changed, limits));
+    return new Trials(setup, limits, before, runs, years, changed -> outcomes(changed, limits));
   }
 
   /** What the settings as found came to, and the proposed ones do not; no day is run for it. */

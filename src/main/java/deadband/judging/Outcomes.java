@@ -204,8 +204,7 @@ final class Outcomes {
     return named(
         found().values().stream()
             .filter(
-                finding ->
-                    finding.isWorseThan(before.found().getOrDefault(finding.key(), finding)))
+                finding -> finding.isWorseThan(before.found().getOrDefault(finding.key(), finding)))
             .map(Finding::check));
   }
 
@@ -213,8 +212,7 @@ final class Outcomes {
   List<String> openedSince(Outcomes before) {
     Set<Check> open = new HashSet<>();
     before.notJudged().forEach(check -> open.add(check.check()));
-    return named(
-        notJudged().stream().map(NotJudged::check).filter(check -> !open.contains(check)));
+    return named(notJudged().stream().map(NotJudged::check).filter(check -> !open.contains(check)));
   }
 
   /** The checks of hazards of which something could not be judged, by name. */
@@ -230,8 +228,8 @@ final class Outcomes {
   }
 
   /**
-   * Whether it is known that the store is disinfected: every check of a hazard about it was made and
-   * found nothing.
+   * Whether it is known that the store is disinfected: every check of a hazard about it was made
+   * and found nothing.
    */
   boolean knowsStoreDisinfected() {
     return byCheck.entrySet().stream()

@@ -18,7 +18,9 @@ public record Size(double value, Unit unit) {
 
   /** What a size counts, and how much of it weighs as much as a limit missed by its whole. */
   public enum Unit {
-    /** Kelvin past a limit: 10 K turn a supply that scalds in seconds into one that does at once. */
+    /**
+     * Kelvin past a limit: 10 K turn a supply that scalds in seconds into one that does at once.
+     */
     KELVIN(10),
     /** Starts an hour: 10 wear a compressor as no plate allows. */
     STARTS_PER_HOUR(10),

@@ -168,7 +168,7 @@ public final class Trials {
   /** The relay still starts the heat pump if it did; a start that is offered is reached. */
   private static boolean keepsStarting(List<Change> changes, Effect effect) {
     boolean moved = changes.stream().anyMatch(change -> change.pointer().equals(START));
-    return effect.startsPump() || !effect.startedPump() && (!moved || effect.closesRelay());
+    return effect.startsPump() || (!effect.startedPump() && (!moved || effect.closesRelay()));
   }
 
   private Effect effect(List<Change> changes, Setup changed) {

@@ -34,8 +34,8 @@ import java.util.stream.Stream;
  *
  * <p>From the setup as it is, and from its proposal, it goes value by value and step by step of the
  * dial to settings around those on the front, and on from there. What no remedy may do no set may
- * do, and none may lower hygiene or leave a hazard that cannot be judged. The order is fixed and the
- * years are run side by side, so that the same setup gives the same front on any machine.
+ * do, and none may lower hygiene or leave a hazard that cannot be judged. The order is fixed and
+ * the years are run side by side, so that the same setup gives the same front on any machine.
  */
 public final class BestSettings {
 

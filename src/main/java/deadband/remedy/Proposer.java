@@ -21,9 +21,9 @@ import java.util.stream.Stream;
  * Looks for settings that bring a setup as near to sign-off as settings can.
  *
  * <p>Finding by finding, the worst first, the remedy that the check of the file advises is taken,
- * else the next it offers, as long as it brings the whole nearer; then each change without which the
- * setup is as near is left out. Every set is tried against the setup as it is: what no remedy may do,
- * all of them together may not do either, and no finding that stays may grow.
+ * else the next it offers, as long as it brings the whole nearer; then each change without which
+ * the setup is as near is left out. Every set is tried against the setup as it is: what no remedy
+ * may do, all of them together may not do either, and no finding that stays may grow.
  *
  * <pre>{@code
  * Proposal proposal = new Proposer(judge, Limits.standard(), asOf, List.of()).propose(setup);

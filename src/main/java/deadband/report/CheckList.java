@@ -49,7 +49,8 @@ public record CheckList(List<Check> checks) {
         .append(", ")
         .append(Words.count(checks.size(), "check"))
         .append(". Written by `deadband checks --format markdown`.\n\n")
-        .append("What all pages share is said once: [conventions](CONVENTIONS.md) on rounding, on\n")
+        .append(
+            "What all pages share is said once: [conventions](CONVENTIONS.md) on rounding, on\n")
         .append("missing values and defaults, and on which of two values governs.\n");
     String topic = "";
     for (Check check : byTopic()) {

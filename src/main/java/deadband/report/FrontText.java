@@ -13,9 +13,7 @@ public final class FrontText {
 
   private FrontText() {}
 
-  /**
-   * The table, ending in a line end.
-   */
+  /** The table, ending in a line end. */
   public static String of(Front front, Layout layout) {
     StringBuilder text = new StringBuilder();
     String looked =

@@ -198,7 +198,8 @@ public final class JsonReport {
         });
     list(json, "changes", finding.changes(), this::change);
     string(json, "trust", finding.trust().words());
-    texts(json, "work", finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work());
+    texts(
+        json, "work", finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work());
     proof(finding.proof());
     list(json, "alternatives", finding.remedies().stream().skip(1).toList(), this::remedy);
     cause(finding.causedBy());

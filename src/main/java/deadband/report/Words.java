@@ -62,7 +62,9 @@ final class Words {
     if (value_min > MOST_MIN) {
       return "over 2 h";
     }
-    return value_min < 1 ? "about " + tens(value_s) + " s" : "about " + Math.round(value_min) + " min";
+    return value_min < 1
+        ? "about " + tens(value_s) + " s"
+        : "about " + Math.round(value_min) + " min";
   }
 
   private static long tens(double value) {

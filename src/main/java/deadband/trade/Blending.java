@@ -22,8 +22,7 @@ public final class Blending {
     /** Healthcare, NHS D 08. UK TMV3 scheme, Table 1 (read). */
     TMV3(new ValidRange("hot supply", 52, 65, "°C"), Known.READ),
     /** In line at the store, delivers 45 to 65 °C. EN 15092:2008, abstract (read). */
-    EN_15092(
-        new ValidRange("hot supply", Double.NEGATIVE_INFINITY, 90, "°C"), Known.READ);
+    EN_15092(new ValidRange("hot supply", Double.NEGATIVE_INFINITY, 90, "°C"), Known.READ);
 
     private final ValidRange hot_C;
     private final Known known;

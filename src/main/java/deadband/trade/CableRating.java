@@ -182,7 +182,8 @@ public final class CableRating {
 
   /**
    * Rating of the flexible cord to a heater, in the warm place where it ends (40 °C): 0.5 mm² 3 A,
-   * 0.75 6 A, 1.0 10 A, 1.25 13 A, 1.5 16 A, 2.5 25 A, times {@link #flexFactor}. BS 7671 Table 4F3A (second-hand).
+   * 0.75 6 A, 1.0 10 A, 1.25 13 A, 1.5 16 A, 2.5 25 A, times {@link #flexFactor}. BS 7671 Table
+   * 4F3A (second-hand).
    *
    * @param size_mm2 conductor size [mm²]
    * @param heatResistant whether the cord is heat-resistant

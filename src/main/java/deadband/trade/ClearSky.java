@@ -37,8 +37,9 @@ public final class ClearSky {
   }
 
   /**
-   * Irradiance outside the atmosphere, facing the sun. Spencer 1971: E = E_sc·(1.00011 + 0.034221·cos
-   * b + 0.00128·sin b + 0.000719·cos 2b + 0.000077·sin 2b), b = 2π(j − 1)/365 (second-hand).
+   * Irradiance outside the atmosphere, facing the sun. Spencer 1971: E = E_sc·(1.00011 +
+   * 0.034221·cos b + 0.00128·sin b + 0.000719·cos 2b + 0.000077·sin 2b), b = 2π(j − 1)/365
+   * (second-hand).
    *
    * @param dayOfYear day j, 1 to 366
    * @return [W/m²]
@@ -115,8 +116,8 @@ public final class ClearSky {
   /**
    * Irradiance on a tilted surface, isotropic sky.
    *
-   * <p>G_t = (G − G_d)/sin h·max(0, cos θ) + G_d·(1 + cos β)/2 + G·r·(1 − cos β)/2, G_d = share·G. Below
-   * 3° of elevation the first term is left out.
+   * <p>G_t = (G − G_d)/sin h·max(0, cos θ) + G_d·(1 + cos β)/2 + G·r·(1 − cos β)/2, G_d = share·G.
+   * Below 3° of elevation the first term is left out.
    *
    * @param horizontal_W_per_m2 global irradiance on the horizontal G [W/m²], 0 or more
    * @param diffuseShare diffuse share of it, 0 to 1

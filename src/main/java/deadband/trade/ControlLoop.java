@@ -18,9 +18,9 @@ import java.util.OptionalDouble;
  * loop.hunting(); // [3.0, 5.5] kW
  * }</pre>
  *
- * <p>Symbols: S surplus (PV − house before any flexible load), P_on start, P_off stop, P draw of the heat
- * pump while it heats the tank, R power of the heater while its controller lets it run (0 once the
- * tank is at its limit), d the heater's least power. Export is positive, import negative.
+ * <p>Symbols: S surplus (PV − house before any flexible load), P_on start, P_off stop, P draw of
+ * the heat pump while it heats the tank, R power of the heater while its controller lets it run (0
+ * once the tank is at its limit), d the heater's least power. Export is positive, import negative.
  *
  * <p>The heater takes F(x) = min(R, max(0, x)) of what is left to it, x, and nothing below d.
  * Before the start X₀ = S − F(S) is exported, and the relay sees q₀ = X₀ + [imm]·F₀. While the pump
@@ -124,10 +124,11 @@ public record ControlLoop(
   /**
    * Steady surplus at which the relay closes and, once the pump draws, opens again.
    *
-   * <p>For export and heater counted [P_on, P_off + P]; the same with the pump counted none while P_on &gt;
-   * P_off; for export alone [P_on + R, P_off + P + R], with a negative stop [P_on + R, P_off + P]; for export and
-   * pump [P_on + R, P_off], or [P_on + R, P_off + R] where P_off ≥ P. Below the heater's least power the surplus is
-   * export, so a start below it, or a stop between 0 and it, can split the band.
+   * <p>For export and heater counted [P_on, P_off + P]; the same with the pump counted none while
+   * P_on &gt; P_off; for export alone [P_on + R, P_off + P + R], with a negative stop [P_on + R,
+   * P_off + P]; for export and pump [P_on + R, P_off], or [P_on + R, P_off + R] where P_off ≥ P.
+   * Below the heater's least power the surplus is export, so a start below it, or a stop between 0
+   * and it, can split the band.
    *
    * <p>Where the stop is not below the start see {@link #runsFree}: the bands are still those of
    * the definition, but no rate follows from them.
@@ -236,8 +237,8 @@ public record ControlLoop(
   }
 
   /**
-   * Returns whether the stop is not below the start, P_on ≤ P_off. Such a relay opens and closes on its
-   * delays alone, whatever the pump does, and no rate may be quoted from its bands.
+   * Returns whether the stop is not below the start, P_on ≤ P_off. Such a relay opens and closes on
+   * its delays alone, whatever the pump does, and no rate may be quoted from its bands.
    */
   public boolean runsFree() {
     return start_kW <= stop_kW;
@@ -277,8 +278,8 @@ public record ControlLoop(
   /**
    * The most the site may import for as long as the relay still holds the call.
    *
-   * <p>max(0, −P_off) where the relay counts export and not the pump, max(0, P − P_off) where it counts
-   * both: at the stop edge the heater is off whenever anything is imported, so whether it is
+   * <p>max(0, −P_off) where the relay counts export and not the pump, max(0, P − P_off) where it
+   * counts both: at the stop edge the heater is off whenever anything is imported, so whether it is
    * counted makes no difference. A relay that does not count export cannot see import: then it is
    * P, or 0 where the relay opens without surplus.
    *

@@ -6,8 +6,8 @@ package deadband.trade;
  * <p>The decimal reduction time D is the time that leaves a tenth alive. Sources disagree by a
  * factor of ten, so at each temperature the longest that any source gives is used: the 1989
  * laboratory paper, the handbook rule D₆₀ = 2 min with z = 5.29 K, the table of an open model
- * library, and the eight decades of Stout et al. 1986. Tables are read on a straight line between points, which for a curve of this shape lies
- * on the long side. Nothing is credited below 55 °C.
+ * library, and the eight decades of Stout et al. 1986. Tables are read on a straight line between
+ * points, which for a curve of this shape lies on the long side. Nothing is credited below 55 °C.
  *
  * <p>Pipes and biofilm are not covered, and one public health body does not recommend heat alone as
  * a cure. Whether a cycle passes is judged by the national cycle ({@link DisinfectionCycle}), never

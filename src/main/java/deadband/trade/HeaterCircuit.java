@@ -40,8 +40,8 @@ public final class HeaterCircuit {
 
   /**
    * The nominal voltage of a supply: 230 V where a voltage within a tenth of it is told, which is
-   * taken for a measured one (IEC 60038, from memory; in Great Britain SI 1994/3021, read); else the
-   * voltage told.
+   * taken for a measured one (IEC 60038, from memory; in Great Britain SI 1994/3021, read); else
+   * the voltage told.
    *
    * @param voltage_V voltage told of the site [V], positive
    * @return [V]

@@ -131,7 +131,8 @@ public final class PlatinumSensor {
    * Holds a measured resistance against the temperature displayed at the same time.
    *
    * <p>The tolerance is that of the class at the displayed temperature; leads only ever add to a
-   * resistance, so their effect is allowed upward alone. The curves are tried in the order of {@link Reading}.
+   * resistance, so their effect is allowed upward alone. The curves are tried in the order of
+   * {@link Reading}.
    *
    * @param nominal_ohm resistance at 0 °C of the expected sensor [Ω]: 100 or 1000
    * @param measured_ohm measured resistance, leads included [Ω], positive

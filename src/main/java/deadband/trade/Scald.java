@@ -114,7 +114,11 @@ public final class Scald {
   /** Where people wash, Australia; 45 °C in care, schools and the like. */
   public static final Figure AUSTRALIA_C =
       new Figure(
-          "outlets where people wash at most, Australia", 50, "°C", "AS/NZS 3500.4", Known.SECOND_HAND);
+          "outlets where people wash at most, Australia",
+          50,
+          "°C",
+          "AS/NZS 3500.4",
+          Known.SECOND_HAND);
 
   /** Where people wash, New Zealand, since November 2024; 45 °C or less in care and schools. */
   public static final Figure NEW_ZEALAND_C =

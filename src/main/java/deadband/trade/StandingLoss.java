@@ -74,8 +74,8 @@ public final class StandingLoss {
   }
 
   /**
-   * Temperature of a mixed store after standing, T = T_room + (T_start − T_room)·exp(−H·t/C), C at the
-   * mean of store and room.
+   * Temperature of a mixed store after standing, T = T_room + (T_start − T_room)·exp(−H·t/C), C at
+   * the mean of store and room.
    *
    * @param volume_L water content [L], positive
    * @param store_C temperature at the start [°C]

@@ -9,9 +9,6 @@ package deadband.trade;
 public final class StoredHeat {
   private static final double MINUTES_PER_HOUR = 60;
 
-  /** Rounds of the fixed point in {@link #temperatureAfter_C}; each gains two digits or more. */
-  private static final int ROUNDS = 12;
-
   private StoredHeat() {}
 
   /**

@@ -304,7 +304,8 @@ class DayRunTest {
     home.closing_C = 62;
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.element_mm = 400;
-    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400, List.of());
+    home.disinfection =
+        new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     double[] draw_L = new double[1440];
     Arrays.fill(draw_L, 600, 700, 1);
@@ -363,9 +364,18 @@ class DayRunTest {
     Installation with = home.build();
     Installation without =
         new Installation(
-            with.supply(), with.generator(), with.sensor(), with.diverter(), Immersion.Spec.none(),
-            with.relay(), with.heatPump(), with.backup(), with.disinfection(), with.battery(),
-            with.charger(), with.tank());
+            with.supply(),
+            with.generator(),
+            with.sensor(),
+            with.diverter(),
+            Immersion.Spec.none(),
+            with.relay(),
+            with.heatPump(),
+            with.backup(),
+            with.disinfection(),
+            with.battery(),
+            with.charger(),
+            with.tank());
     DayRun run = DayRun.of(without, StepLength.MINUTE);
     assertThat(run.through(steady(4, 0, 600)).result().cutOutOpened()).isFalse();
   }
@@ -558,7 +568,8 @@ class DayRunTest {
     home.coilTop_mm = 1600;
     home.coilCutOut_C = 75;
     home.backup = new BackupHeater.Spec(6, false);
-    home.disinfection = new Disinfection.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900, List.of());
+    home.disinfection =
+        new Disinfection.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     Result result = run.through(Day.still(0, 120, 10, 10)).result();
     assertThat(result.cutOutOpened()).isTrue();

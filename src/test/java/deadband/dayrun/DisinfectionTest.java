@@ -73,7 +73,9 @@ class DisinfectionTest {
     assertThat(programme.calls(Heater.HEAT_PUMP)).isTrue();
   }
 
-  /** Due at 00:10, allowed from 02:00 to 02:40: it waits, and what is held outside does not count. */
+  /**
+   * Due at 00:10, allowed from 02:00 to 02:40: it waits, and what is held outside does not count.
+   */
   @Test
   void keepsToTheTimesAtWhichItMayRun() {
     var spec =

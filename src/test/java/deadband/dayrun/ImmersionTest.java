@@ -7,7 +7,8 @@ import org.junit.jupiter.api.Test;
 
 /** 3 kW; thermostat opens at 65, closes 6 K below; cut-out 80 °C. */
 class ImmersionTest {
-  private final Immersion immersion = new Immersion(new Immersion.Spec(3, 120, 65, 6, 80, List.of(new Window(1320, 360))));
+  private final Immersion immersion =
+      new Immersion(new Immersion.Spec(3, 120, 65, 6, 80, List.of(new Window(1320, 360))));
 
   @Test
   void theRodThermostatOpensAndClosesAgain() {

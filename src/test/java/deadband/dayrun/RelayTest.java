@@ -7,7 +7,14 @@ import org.junit.jupiter.api.Test;
 
 class RelayTest {
   private static Relay relay(double start_kW, double stop_kW, double startDelay, double stopDelay) {
-    var spec = new Relay.Spec(Set.of(Counted.EXPORT), start_kW, stop_kW, startDelay, stopDelay, Relay.Call.WHILE_CLOSED);
+    var spec =
+        new Relay.Spec(
+            Set.of(Counted.EXPORT),
+            start_kW,
+            stop_kW,
+            startDelay,
+            stopDelay,
+            Relay.Call.WHILE_CLOSED);
     return new Relay(spec, StepLength.MINUTE);
   }
 

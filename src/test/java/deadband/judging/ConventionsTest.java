@@ -28,8 +28,9 @@ class ConventionsTest {
     List<List<String>> rows = table("| unit | step |");
 
     assertThat(rows).hasSameSizeAs(Unit.values());
+    List<Unit> units = List.of(Unit.values());
     for (int i = 0; i < rows.size(); i++) {
-      Unit unit = Unit.values()[i];
+      Unit unit = units.get(i);
       double step = Double.parseDouble(rows.get(i).get(1));
       assertThat(rows.get(i).get(0)).contains(unit == Unit.NONE ? "plain" : unit.printed());
       assertThat(unit.round(100 * step + 0.4 * step)).isEqualTo(unit.round(100 * step));

@@ -63,8 +63,7 @@ class DayFieldTest {
         "good/mill4450"
       })
   void theDaysOfAGoodHomeAreQuiet(String home) {
-    assertThat(judge(home).findings())
-        .noneMatch(each -> OF_DAYS.contains(each.check().name()));
+    assertThat(judge(home).findings()).noneMatch(each -> OF_DAYS.contains(each.check().name()));
   }
 
   /** The engineer's own note on this home: ask the tariff. */

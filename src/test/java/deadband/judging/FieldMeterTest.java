@@ -61,8 +61,7 @@ class FieldMeterTest {
     Meter meter = new Meter();
     IntStream.range(0, ON_DAYS)
         .mapToObj(FieldMeterTest::home)
-        .forEach(
-            home -> meter.count(Setups.JUDGE.glance(home, Limits.standard(), Setups.AS_OF)));
+        .forEach(home -> meter.count(Setups.JUDGE.glance(home, Limits.standard(), Setups.AS_OF)));
     meter.check("with example days");
   }
 
@@ -71,7 +70,8 @@ class FieldMeterTest {
   void homesThatAnEngineerWouldSignDrawNothingAboveAQuery() {
     String data = System.getProperty("deadband.data", "");
     Path folder = Path.of(data, "field", "good");
-    assumeTrue(!data.isEmpty() && Files.isDirectory(folder), "no field homes without deadband.data");
+    assumeTrue(
+        !data.isEmpty() && Files.isDirectory(folder), "no field homes without deadband.data");
     for (Path file : Setups.files(folder.toString(), ".json")) {
       Judgement judgement = Setups.judge(Setups.read(file.toString(), Setups.text(file)));
       assertThat(judgement.verdict()).as("%s", file).isNotEqualTo(Verdict.NOT_READY);
@@ -314,7 +314,9 @@ class FieldMeterTest {
           broken);
       hold(
           value(home, "heatPump.surplus.stop_C")
-              <= value(home, "heatPump.maximumFlow_C") - value(home, "heatPump.flowAboveTank_K") - 1,
+              <= value(home, "heatPump.maximumFlow_C")
+                  - value(home, "heatPump.flowAboveTank_K")
+                  - 1,
           "the compressor reaches its stop",
           broken);
       double opening_C =

@@ -142,7 +142,7 @@ class GridAndWiringCousinsTest {
 
   private static void assertFound(List<String> parts) {
     String text = Setups.text(Path.of("sample-configs/good", parts.get(0) + ".json"));
-    for (String change : parts.get(1).split(",(?=\\s*[a-zA-Z]+\\.)")) {
+    for (String change : parts.get(1).split(",(?=\\s*[a-zA-Z]+\\.)", -1)) {
       String[] sides = change.split("=", 2);
       text = changed(text, Pointer.ofDotted(sides[0].strip()), sides[1].strip());
     }

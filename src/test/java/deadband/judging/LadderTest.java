@@ -152,7 +152,9 @@ class LadderTest {
                             "surplus": { "start_C": 60, "stop_C": 65 } } }
             """);
 
-    assertThat(judgement.findings()).extracting(f -> f.check().name()).doesNotContain("tops-disagree");
+    assertThat(judgement.findings())
+        .extracting(f -> f.check().name())
+        .doesNotContain("tops-disagree");
   }
 
   @Test

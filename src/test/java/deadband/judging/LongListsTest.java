@@ -37,7 +37,7 @@ class LongListsTest {
   /** The home with so many baths whose valves are set far too hot. */
   private static String withOutlets(int outlets) {
     String bath = "{ \"at\": \"bath\", \"blended\": true, \"mixed_C\": 60 }";
-    Node.Section root = (Node.Section) Setups.read("home", Setups.text(HOME)).document().root();
+    Node.Section root = Setups.read("home", Setups.text(HOME)).document().root();
     StringBuilder text = new StringBuilder("{");
     for (var member : root.members()) {
       if (!member.name().equals("outlets")) {

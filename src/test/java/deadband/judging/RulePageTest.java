@@ -31,8 +31,7 @@ class RulePageTest {
 
   @TestFactory
   Stream<DynamicContainer> everyPageHolds() {
-    return Setups.pages().stream()
-        .map(page -> dynamicContainer(name(page), tests(page)));
+    return Setups.pages().stream().map(page -> dynamicContainer(name(page), tests(page)));
   }
 
   private static String name(Path page) {

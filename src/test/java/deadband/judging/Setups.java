@@ -27,7 +27,7 @@ public final class Setups {
   /** The date on which the tests judge. */
   public static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
 
-  public static final Judge JUDGE = 
+  public static final Judge JUDGE =
       new Judge(RuleBook.builtIn(), DayRuns.remembered(), YearRuns.remembered());
 
   private Setups() {}

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Attacks on good homes: a few values changed so that somebody is scalded, infected, shocked or
- * made to pay, by saying that a thing is not there or by typing a number. Each must be found, by the
- * check named and in its class or a worse one.
+ * made to pay, by saying that a thing is not there or by typing a number. Each must be found, by
+ * the check named and in its class or a worse one.
  *
  * <p>A row: the good sample | what was changed, {@code pointer = value} or {@code pointer -} to
  * leave it out | the check | its class at least; {@code open} where the check must not be clear.
@@ -220,14 +220,14 @@ class UnsafeHomesTest {
   @MethodSource("attacks")
   void anAttackIsFound(Attack attack) {
     Judgement judgement =
-        QUICK.judge(
-            Setups.read("attack", attack.text()).setup(), Limits.standard(), Setups.AS_OF);
+        QUICK.judge(Setups.read("attack", attack.text()).setup(), Limits.standard(), Setups.AS_OF);
     List<String> found =
         judgement.findings().stream()
             .map(finding -> finding.check().name() + " " + finding.consequence().word())
             .toList();
     if (attack.least().equals("open")) {
-      assertThat(judgement.notJudged()).anyMatch(open -> open.check().name().equals(attack.check()));
+      assertThat(judgement.notJudged())
+          .anyMatch(open -> open.check().name().equals(attack.check()));
       return;
     }
     Consequence least = Consequence.of(attack.least());

@@ -39,7 +39,7 @@ class LimitsReadingTest {
     boolean guards = limit.weaker() != Limit.Weaker.NOWHERE;
     double weak = limit.weaker() == Limit.Weaker.BELOW ? below : above;
     double strict = limit.weaker() == Limit.Weaker.BELOW ? above : below;
-    if (own >= 100 || limit.entry().unit() == deadband.setup.Unit.CELSIUS && weak > 100) {
+    if (own >= 100 || (limit.entry().unit() == deadband.setup.Unit.CELSIUS && weak > 100)) {
       return; // nothing above what can physically be is taken, whoever signs it
     }
 

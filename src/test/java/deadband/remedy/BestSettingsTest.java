@@ -25,7 +25,9 @@ class BestSettingsTest {
   }
 
   private static Front front(List<Pointer> kept) {
-    return search(kept, SETS).from(HOME, List.of(), (looked, most, front) -> {}, () -> false).orElseThrow();
+    return search(kept, SETS)
+        .from(HOME, List.of(), (looked, most, front) -> {}, () -> false)
+        .orElseThrow();
   }
 
   @Test
@@ -76,7 +78,8 @@ class BestSettingsTest {
 
   @Test
   void isStoppedEvenInTheFirstYear() {
-    assertThat(search(List.of(), SETS).from(HOME, List.of(), (looked, most, front) -> {}, () -> true))
+    assertThat(
+            search(List.of(), SETS).from(HOME, List.of(), (looked, most, front) -> {}, () -> true))
         .isEmpty();
   }
 

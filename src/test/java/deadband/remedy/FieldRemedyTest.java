@@ -21,7 +21,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Homes with an engineer's verdict on what may be advised, and a hunting site with three phases. */
+/**
+ * Homes with an engineer's verdict on what may be advised, and a hunting site with three phases.
+ */
 class FieldRemedyTest {
   private static final Judge JUDGE =
       new Judge(Setups.JUDGE.book(), DayRuns.remembered(), YearRuns.remembered());

@@ -10,7 +10,6 @@ import deadband.document.Pointer;
 import deadband.judging.Consequence;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
-import deadband.judging.Judgement;
 import deadband.judging.Remedy;
 import deadband.judging.Setups;
 import deadband.judging.Trust;
@@ -162,13 +161,12 @@ class ProhibitionsTest {
     Setup changed = Change.all(proposal.changes(), setup);
 
     assertSettingsAlone(proposal.changes(), home);
-    assertAllowed(setup, changed, proposal.before(), home);
+    assertAllowed(setup, changed, home);
     assertNothingLarger(proposal, home);
     assertRelayStillStarts(proposal, setup, changed, home);
     for (Finding finding : proposal.before().findings()) {
       for (Remedy remedy : finding.remedies()) {
-        assertAllowed(
-            setup, Change.all(remedy.changes(), setup), proposal.before(), home + " " + remedy);
+        assertAllowed(setup, Change.all(remedy.changes(), setup), home + " " + remedy);
         assertNotSilenced(finding, remedy, home);
       }
     }
@@ -189,7 +187,7 @@ class ProhibitionsTest {
                             + "|solar|supply|house|site|gridSensor|observed|isolation).*"));
   }
 
-  private static void assertAllowed(Setup was, Setup now, Judgement before, String home) {
+  private static void assertAllowed(Setup was, Setup now, String home) {
     assertRelay(was, now, home);
     assertProtection(was, now, home);
     assertHygiene(was, now, home);
@@ -327,16 +325,14 @@ class ProhibitionsTest {
     return byKey;
   }
 
-  private static void assertRelayStillStarts(
-      Proposal proposal, Setup was, Setup now, String home) {
+  private static void assertRelayStillStarts(Proposal proposal, Setup was, Setup now, String home) {
     if (proposal.before().days().isEmpty() || proposal.after().days().isEmpty()) {
       return;
     }
     if (onSurplus_kWh(proposal.before().days().get()) > 0) {
       assertThat(onSurplus_kWh(proposal.after().days().get())).as(home).isPositive();
     } else if (differs(was.relay().start_kW(), now.relay().start_kW())) {
-      int closings =
-          proposal.after().days().get().clear().cycles().orElseThrow().relayClosings();
+      int closings = proposal.after().days().get().clear().cycles().orElseThrow().relayClosings();
       assertThat(closings).as("%s: start not reached on a clear day", home).isPositive();
     }
   }

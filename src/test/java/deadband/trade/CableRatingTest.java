@@ -4,7 +4,6 @@ import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import deadband.trade.CableRating.Method;
 import deadband.trade.CableRating.Size;

@@ -33,10 +33,26 @@ class ClearSkyTest {
             "pvlib-python's test of aoi_projection",
             Known.READ,
             value("flat, sun overhead", 1, 1e-7, () -> ClearSky.cosIncidence(90, 0, 0, 0)),
-            value("30° south, sun 60° in the south", 1, 1e-7, () -> ClearSky.cosIncidence(60, 180, 30, 180)),
-            value("30° south, sun behind the earth", -1, 1e-7, () -> ClearSky.cosIncidence(-60, 0, 30, 180)),
-            value("wall north, sun 60° at 60°", 0.25, 1e-7, () -> ClearSky.cosIncidence(60, 60, 90, 0)),
-            value("wall north, sun 60° at 170°", -0.4924038, 1e-7, () -> ClearSky.cosIncidence(60, 170, 90, 0))),
+            value(
+                "30° south, sun 60° in the south",
+                1,
+                1e-7,
+                () -> ClearSky.cosIncidence(60, 180, 30, 180)),
+            value(
+                "30° south, sun behind the earth",
+                -1,
+                1e-7,
+                () -> ClearSky.cosIncidence(-60, 0, 30, 180)),
+            value(
+                "wall north, sun 60° at 60°",
+                0.25,
+                1e-7,
+                () -> ClearSky.cosIncidence(60, 60, 90, 0)),
+            value(
+                "wall north, sun 60° at 170°",
+                -0.4924038,
+                1e-7,
+                () -> ClearSky.cosIncidence(60, 170, 90, 0))),
         independent(
             "direct part of the global irradiance by Erbs et al. 1982",
             "pvlib-python's erbs with a solar constant of 1366.1, as quoted in an open test",

@@ -1,10 +1,10 @@
 package deadband.trade;
 
+import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.independent;
 import static deadband.trade.OutsideCheck.transcribed;
-import static deadband.trade.OutsideCheck.worked;
-import static deadband.trade.OutsideCheck.figure;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -23,7 +23,8 @@ import org.junit.jupiter.api.TestFactory;
 class HeatPumpCopTest {
   private static final String STAFFELL =
       "Staffell et al. 2012, Energy Environ. Sci. 5, 9291: coefficients in open code, evaluated";
-  private static final String RUHNAU = "Ruhnau et al. 2019, Sci. Data 6:189: coefficients in the authors' open data, evaluated";
+  private static final String RUHNAU =
+      "Ruhnau et al. 2019, Sci. Data 6:189: coefficients in the authors' open data, evaluated";
 
   private static final Map<String, Fit> COLUMNS =
       Map.of(
@@ -82,9 +83,15 @@ class HeatPumpCopTest {
             Known.SECOND_HAND,
             carnot(0, 8.8, 7.1, 6.0, 5.2, 4.6, 4.2)),
         independent(
-            "Carnot COP, source −20 °C", COP_TABLE, Known.SECOND_HAND, carnot(-20, 5.6, 4.9, 4.4, 4.0, 3.7, 3.4)),
+            "Carnot COP, source −20 °C",
+            COP_TABLE,
+            Known.SECOND_HAND,
+            carnot(-20, 5.6, 4.9, 4.4, 4.0, 3.7, 3.4)),
         independent(
-            "Carnot COP, source 10 °C", COP_TABLE, Known.SECOND_HAND, carnot(10, 12.3, 9.1, 7.3, 6.1, 5.4, 4.8)),
+            "Carnot COP, source 10 °C",
+            COP_TABLE,
+            Known.SECOND_HAND,
+            carnot(10, 12.3, 9.1, 7.3, 6.1, 5.4, 4.8)),
         independent(
             "Lorenz COP, water returning at 25 °C, source 0 °C",
             COP_TABLE,
@@ -127,7 +134,10 @@ class HeatPumpCopTest {
             column -> {
               double sink_C = 35 + 10 * column;
               return value(
-                  "sink " + sink_C + " °C", expected[column], 0.051, () -> cop.applyAsDouble(sink_C));
+                  "sink " + sink_C + " °C",
+                  expected[column],
+                  0.051,
+                  () -> cop.applyAsDouble(sink_C));
             })
         .toList();
   }

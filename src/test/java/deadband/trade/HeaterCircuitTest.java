@@ -1,9 +1,9 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.independent;
-import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.independent;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -53,18 +53,31 @@ class HeaterCircuitTest {
             "volt drop, examples",
             "courses and forums of the trade, BS 7671 by the mV/A/m",
             Known.READ,
-            value("16 A, 18 m, 2.5 mm² [V]", 5.18, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 16, 18)),
-            value("32 A, 40 m, 2.5 mm² [V]", 23.04, 0.005, () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 32, 40))),
+            value(
+                "16 A, 18 m, 2.5 mm² [V]",
+                5.18,
+                0.005,
+                () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 16, 18)),
+            value(
+                "32 A, 40 m, 2.5 mm² [V]",
+                23.04,
+                0.005,
+                () -> HeaterCircuit.voltDrop_V(Size.MM2_2_5, 32, 40))),
         independent(
             "elements rated at 240 V on another voltage",
             "element makers' statements and forums of the trade",
             Known.READ,
-            value("5.5 kW at 208 V [kW]", 4.131, 0.0005, () -> HeaterCircuit.power_kW(5.5, 240, 208)),
-            value("4.5 kW at 208 V [kW]", 3.38, 0.0051, () -> HeaterCircuit.power_kW(4.5, 240, 208)),
-            value("3.8 kW at 120 V [kW]", 0.95, 0.0005, () -> HeaterCircuit.power_kW(3.8, 240, 120)),
-            value("4.5 kW at 240 V [A]", 18.75, 0.005, () -> HeaterCircuit.current_A(4.5, 240, 240)),
+            value(
+                "5.5 kW at 208 V [kW]", 4.131, 0.0005, () -> HeaterCircuit.power_kW(5.5, 240, 208)),
+            value(
+                "4.5 kW at 208 V [kW]", 3.38, 0.0051, () -> HeaterCircuit.power_kW(4.5, 240, 208)),
+            value(
+                "3.8 kW at 120 V [kW]", 0.95, 0.0005, () -> HeaterCircuit.power_kW(3.8, 240, 120)),
+            value(
+                "4.5 kW at 240 V [A]", 18.75, 0.005, () -> HeaterCircuit.current_A(4.5, 240, 240)),
             value("3.8 kW at 240 V [A]", 15.8, 0.05, () -> HeaterCircuit.current_A(3.8, 240, 240)),
-            value("3.5 kW at 240 V [A]", 14.6, 0.05, () -> HeaterCircuit.current_A(3.5, 240, 240))));
+            value(
+                "3.5 kW at 240 V [A]", 14.6, 0.05, () -> HeaterCircuit.current_A(3.5, 240, 240))));
   }
 
   @TestFactory

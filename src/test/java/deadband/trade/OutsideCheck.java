@@ -18,8 +18,7 @@ import org.junit.jupiter.api.DynamicTest;
  * @param known how they are known
  * @param values the values
  */
-record OutsideCheck(
-    Kind kind, String name, String source, Known known, List<Value> values) {
+record OutsideCheck(Kind kind, String name, String source, Known known, List<Value> values) {
 
   /** What a check can find out. */
   enum Kind {
@@ -44,7 +43,6 @@ record OutsideCheck(
       return words;
     }
   }
-
 
   /**
    * One value from outside.

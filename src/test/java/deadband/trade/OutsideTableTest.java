@@ -189,7 +189,10 @@ class OutsideTableTest {
         Stream.of(Kind.values())
             .map(kind -> count(kind) + " " + kind)
             .collect(Collectors.joining(", "));
-    return all().stream().mapToInt(check -> check.values().size()).sum() + " values: " + kinds + ".";
+    return all().stream().mapToInt(check -> check.values().size()).sum()
+        + " values: "
+        + kinds
+        + ".";
   }
 
   private static int count(Kind kind) {

@@ -1,9 +1,9 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.independent;
-import static deadband.trade.OutsideCheck.worked;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -64,7 +64,11 @@ class PlatinumSensorTest {
             "coefficients of the 3916 curve of JIS",
             "JIS C 1604",
             Known.SECOND_HAND,
-            value("100 Ω at 100 °C [Ω]", 139.152, 0.0005, () -> Curve.CURVE_3916.resistance_ohm(100, 100))),
+            value(
+                "100 Ω at 100 °C [Ω]",
+                139.152,
+                0.0005,
+                () -> Curve.CURVE_3916.resistance_ohm(100, 100))),
         worked(
             "temperature of a Pt1000",
             "IEC 60751, coefficients second-hand, table evaluated",
@@ -95,8 +99,8 @@ class PlatinumSensorTest {
 
   /** 0 to 200 °C. */
   private static final double[] PRINTED_OHM = {
-    100.00, 103.90, 107.79, 111.67, 115.54, 119.40, 123.24, 127.08, 130.90, 134.71, 138.51,
-    142.29, 146.07, 149.83, 153.58, 157.33, 161.05, 164.77, 168.48, 172.17, 175.86
+    100.00, 103.90, 107.79, 111.67, 115.54, 119.40, 123.24, 127.08, 130.90, 134.71, 138.51, 142.29,
+    146.07, 149.83, 153.58, 157.33, 161.05, 164.77, 168.48, 172.17, 175.86
   };
 
   private interface Printed {
@@ -104,9 +108,7 @@ class PlatinumSensorTest {
   }
 
   private static List<OutsideCheck.Value> printed(int last, Printed value) {
-    return IntStream.rangeClosed(0, last)
-        .mapToObj(row -> value.at(row, row * 10))
-        .toList();
+    return IntStream.rangeClosed(0, last).mapToObj(row -> value.at(row, row * 10)).toList();
   }
 
   private static double iec_ohm(double temperature_C) {

@@ -1,7 +1,7 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 

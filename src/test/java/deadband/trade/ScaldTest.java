@@ -1,9 +1,9 @@
 package deadband.trade;
 
-import static deadband.trade.OutsideCheck.transcribed;
-import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.figure;
+import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

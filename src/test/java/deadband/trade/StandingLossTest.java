@@ -1,8 +1,8 @@
 package deadband.trade;
 
 import static deadband.trade.OutsideCheck.independent;
-import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -1,8 +1,8 @@
 package deadband.trade;
 
 import static deadband.trade.OutsideCheck.independent;
-import static deadband.trade.OutsideCheck.worked;
 import static deadband.trade.OutsideCheck.value;
+import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -83,9 +83,21 @@ class StoredHeatTest {
             Known.READ,
             value("20 L, 20 to 100 °C [kWh]", 1.867, 0.047, () -> StoredHeat.heat_kWh(20, 20, 100)),
             value("10 L, 25 to 70 °C [kWh]", 0.525, 0.013, () -> StoredHeat.heat_kWh(10, 25, 70)),
-            value("10 L, 25 to 70 °C, 4.5 kW [min]", 7, 0.2, () -> StoredHeat.heatingTime_min(10, 25, 70, 4.5)),
-            value("a cubic metre by 1 K from 10 °C [kWh]", 1.1628, 0.003, () -> StoredHeat.heat_kWh(1000, 10, 11)),
-            value("125 L, 10 to 65 °C, 3 kW, about [h]", 2.5, 0.15, () -> StoredHeat.heatingTime_min(125, 10, 65, 3) / 60)));
+            value(
+                "10 L, 25 to 70 °C, 4.5 kW [min]",
+                7,
+                0.2,
+                () -> StoredHeat.heatingTime_min(10, 25, 70, 4.5)),
+            value(
+                "a cubic metre by 1 K from 10 °C [kWh]",
+                1.1628,
+                0.003,
+                () -> StoredHeat.heat_kWh(1000, 10, 11)),
+            value(
+                "125 L, 10 to 65 °C, 3 kW, about [h]",
+                2.5,
+                0.15,
+                () -> StoredHeat.heatingTime_min(125, 10, 65, 3) / 60)));
   }
 
   private static OutsideCheck.Value heat(

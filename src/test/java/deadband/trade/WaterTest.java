@@ -75,8 +75,7 @@ class WaterTest {
   private static final String HANDBOOK = "handbook tables at 1 bar, as an open page gives them";
 
   private static OutsideCheck.Value density(double t, double expected) {
-    return value(
-        t + " °C [kg/m³]", expected, expected * 0.0002, () -> Water.density_kg_per_m3(t));
+    return value(t + " °C [kg/m³]", expected, expected * 0.0002, () -> Water.density_kg_per_m3(t));
   }
 
   private static OutsideCheck.Value heat(double t, double expected) {
