@@ -27,8 +27,8 @@ public record Effect(
   /** A difference in a day's energy that is worth a word [kWh]: our own choice. */
   private static final double NOTICED_KWH = 0.1;
 
-  /** The same in a year's import [kWh]: our own choice, a sum of rounded days. */
-  private static final double NOTICED_IN_A_YEAR_KWH = 5;
+  /** A share of a year's import that is below what a built-in year resolves: our own choice. */
+  private static final double NOTICED_IMPORT_SHARE = 0.005;
 
   /** Heat from PV that may be given up for a remedy to be called safe: our own choice. */
   private static final double HEAT_SHARE = 0.02;
@@ -81,7 +81,7 @@ public record Effect(
               100 * after.heatPumpShare(),
               "%"));
     }
-    if (after.import_kWh() - before.import_kWh() > NOTICED_IN_A_YEAR_KWH) {
+    if (after.import_kWh() > (1 + NOTICED_IMPORT_SHARE) * before.import_kWh() + NOTICED_KWH) {
       losses.add(new Loss("import, year", before.import_kWh(), after.import_kWh(), "kWh"));
     }
   }

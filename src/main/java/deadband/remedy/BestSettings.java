@@ -149,7 +149,7 @@ public final class BestSettings {
       Result hygiene = asItIs.get().result();
       List<String> barredBy = trials.hazardsOpen();
       seen.add(Map.of());
-      if (isSound(List.of())) {
+      if (barredBy.isEmpty() && isSound(List.of())) {
         front.add(first);
       }
       List<List<Change>> next = barredBy.isEmpty() ? List.of(List.of(), proposed) : List.of();

