@@ -198,10 +198,13 @@ final class HeaterWiring {
 
   /** What the weaker of cable and flex carries: no breaker above it protects both. */
   private Derived<Double> protected_A() {
-    return conductors
-        .cable()
-        .map(cable -> cable.measure().value())
-        .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
+    Derived<Double> weaker =
+        conductors
+            .cable()
+            .map(cable -> cable.measure().value())
+            .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
+    boolean remembered = !weaker.provenance().assumed().isEmpty();
+    return remembered ? Derived.missing(circuit.cableRating_A().pointer()) : weaker;
   }
 
   /** The same, of a setup. */
