@@ -11,9 +11,10 @@ final class Hours {
   /** The minutes inside these windows; none for no window. */
   static Hours within(List<Window> windows) {
     Hours hours = new Hours();
-    for (int minute = 0; minute < hours.inside.length; minute++) {
-      int now = minute;
-      hours.inside[minute] = windows.stream().anyMatch(window -> window.holds(now));
+    for (Window window : windows) {
+      for (int minute = 0; minute < hours.inside.length; minute++) {
+        hours.inside[minute] |= window.holds(minute);
+      }
     }
     return hours;
   }
@@ -38,16 +39,23 @@ final class Hours {
 
   /** The longest stretch without a break, past midnight too; the earliest of several. */
   Window longest() {
+    if (stretch(0) == inside.length) {
+      return Window.ALWAYS;
+    }
     int from = 0;
     int longest = 0;
     for (int minute = 0; minute < inside.length; minute++) {
-      int length = stretch(minute);
+      int length = begins(minute) ? stretch(minute) : 0;
       if (length > longest) {
         from = minute;
         longest = length;
       }
     }
     return new Window(from, longest == 0 ? from : (from + longest) % inside.length);
+  }
+
+  private boolean begins(int minute) {
+    return inside[minute] && !inside[(minute + inside.length - 1) % inside.length];
   }
 
   /** Length of the stretch that begins with a minute [min]; 0 where none does. */
