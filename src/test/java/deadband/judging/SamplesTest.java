@@ -136,7 +136,7 @@ class SamplesTest {
    */
   private static void assertNothingFound(Judge judge, String text, String removed) {
     Setup setup = Setups.read("less", text).setup();
-    assertThat(judge.judge(setup, Limits.standard(), Setups.AS_OF).findings())
+    assertThat(judge.glance(setup, Limits.standard(), Setups.AS_OF).findings())
         .as("without %s", removed)
         .allMatch(
             finding ->

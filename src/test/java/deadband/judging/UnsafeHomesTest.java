@@ -168,7 +168,7 @@ class UnsafeHomesTest {
       mill-cottage | immersion.circuit.secondSwitch = true | second-switch-bypasses-diverter | hazard
       mill-cottage | immersion.circuit.ownCircuit = false | shared-circuit | hazard
       mill-cottage | immersion.circuit.flexHeatResistant = false | flex-not-heat-resistant | hazard
-      mill-cottage | immersion.circuit.flex_mm2 = 0.75 | flex-too-small | open
+      mill-cottage | immersion.circuit.flex_mm2 = 0.75 | flex-too-small | hazard
       mill-cottage | immersion.circuit.breaker_A = 40 | breaker-above-cable | hazard
       mill-cottage | relay.segregated = false | extra-low-voltage-beside-mains | hazard
       mill-cottage | relay.voltFree = false | contact-not-volt-free | damage

@@ -93,7 +93,7 @@ class DayChartTest {
         .isEqualTo("Heron Weir <clear> & \"quiet\" day");
     assertThat(all(svg, "desc").get(0).getTextContent())
         .contains(
-            "Relay start 3.2 kW", "relay stop 2.7 kW", "relay closed 15×", "tank limit 62 °C");
+            "Relay start 3.2 kW", "relay stop 2.7 kW", "relay closed 16×", "tank limit 62 °C");
     assertThat(all(svg, "script")).isEmpty();
   }
 
@@ -152,7 +152,7 @@ class DayChartTest {
     List<Element> relay =
         bars.stream().filter(bar -> bar.getAttribute("fill").equals("#161616")).toList();
     List<Integer> closings = risings(recording.length(), recording::relayClosed);
-    assertThat(relay).hasSameSizeAs(closings).hasSize(15);
+    assertThat(relay).hasSameSizeAs(closings).hasSize(16);
     for (int at = 0; at < relay.size(); at++) {
       double x = left + closings.get(at) / 1440.0 * (right - left);
       assertThat(number(relay.get(at), "x")).isCloseTo(x, within(0.06));
@@ -217,7 +217,7 @@ class DayChartTest {
             "00:00",
             "24:00")
         .doesNotContain("back-up heater");
-    assertThat(textThatStarts(svg, "by its timer").getTextContent()).endsWith("10×");
+    assertThat(textThatStarts(svg, "by its timer").getTextContent()).endsWith("11×");
   }
 
   @Test
