@@ -36,6 +36,16 @@ class ProposerTest {
   /** Why no change to the settings brings a faulty sample to sign-off. */
   private static final Map<String, String> WHY_NOT =
       Map.ofEntries(
+          Map.entry("controller-without-pv", "only the site can say whether PV will come"),
+          Map.entry("ct-smaller-than-its-current", "a larger current transformer has to be fitted"),
+          Map.entry("diverter-set-to-import", "the height of the element is missing"),
+          Map.entry("element-above-its-diverter", "a smaller element has to be fitted"),
+          Map.entry("element-on-a-night-timer", "the height of the element is missing"),
+          Map.entry("part-that-is-not-there", "the part has to be looked for"),
+          Map.entry("pv-and-heaters-on-two-phases", "the diverter has to move to the phase of the PV"),
+          Map.entry("ratings-typed-too-high", "a larger cable and flex have to be fitted"),
+          Map.entry("relay-of-unknown-use", "only the site can say what the relay drives"),
+          Map.entry("three-phases-on-one", "the wiring has to be done again"),
           Map.entry("disinfected-at-noon", "the height of the element is missing"),
           Map.entry("element-before-the-heat-pump", "the tariff has to be asked"),
           Map.entry(
@@ -77,7 +87,6 @@ class ProposerTest {
           Map.entry("start-inside-the-block", "only the household can say when it may run"),
           Map.entry("supply-cut-instead-of-called", "the call has to be wired to an input"),
           Map.entry("sun-on-one-phase-bought-on-two", "sun and heat pump are on other phases"),
-          Map.entry("top-up-at-midday", "only the household can say when to top up"),
           Map.entry("two-phases-in-one-box", "the wiring has to be done again"));
 
   static Stream<Path> faulty() {
