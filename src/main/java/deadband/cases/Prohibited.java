@@ -159,7 +159,9 @@ public final class Prohibited {
     Told<Double> breaker = after.immersion().circuit().breaker_A();
     boolean raised = isHigher(breaker, before.immersion().circuit().breaker_A());
     boolean carried =
-        HeaterWiring.protected_A(after, limits).is(most_A -> number(breaker) <= most_A + TINY);
+        breaker.isTold()
+            && HeaterWiring.protected_A(after, limits)
+                .is(most_A -> number(breaker) <= most_A + TINY);
     return (!raised || carried)
         && !isHigher(after.immersion().cutOut_C(), before.immersion().cutOut_C())
         && !isHigher(after.tank().coil().cutOut_C(), before.tank().coil().cutOut_C())
