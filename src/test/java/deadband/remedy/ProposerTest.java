@@ -42,7 +42,8 @@ class ProposerTest {
           Map.entry("element-above-its-diverter", "a smaller element has to be fitted"),
           Map.entry("element-on-a-night-timer", "the height of the element is missing"),
           Map.entry("part-that-is-not-there", "the part has to be looked for"),
-          Map.entry("pv-and-heaters-on-two-phases", "the diverter has to move to the phase of the PV"),
+          Map.entry(
+              "pv-and-heaters-on-two-phases", "the diverter has to move to the phase of the PV"),
           Map.entry("ratings-typed-too-high", "a larger cable and flex have to be fitted"),
           Map.entry("relay-of-unknown-use", "only the site can say what the relay drives"),
           Map.entry("three-phases-on-one", "the wiring has to be done again"),
