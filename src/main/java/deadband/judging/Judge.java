@@ -80,15 +80,16 @@ public final class Judge {
    * @param asOf the date against which acceptances are held
    */
   public Judgement judge(Setup setup, Limits limits, LocalDate asOf) {
-    Outcomes outcomes = outcomes(setup, limits);
+    return judge(trials(setup, limits), asOf);
+  }
+
+  /** The same, with what was tried already. */
+  public Judgement judge(Trials trials, LocalDate asOf) {
+    Setup setup = trials.setup();
+    Limits limits = trials.limits();
+    Outcomes outcomes = trials.before();
     Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(
-            setup,
-            outcomes,
-            explained(outcomes, trials(setup, limits, outcomes)),
-            days,
-            limits,
-            asOf)
+    return judgement(setup, outcomes, explained(outcomes, trials), days, limits, asOf)
         .withAsFound(asFound(setup, outcomes, limits));
   }
 

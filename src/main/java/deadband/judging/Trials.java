@@ -51,6 +51,7 @@ public final class Trials {
   private final Function<Setup, Outcomes> judge;
   private final Optional<TestDays> days;
   private final Map<List<Change>, Optional<Trial>> tried = new ConcurrentHashMap<>();
+  private final Map<Finding.Key, List<Remedy>> offered = new ConcurrentHashMap<>();
 
   Trials(
       Setup setup,
@@ -68,11 +69,27 @@ public final class Trials {
     this.days = DayEvidence.days(setup, runs);
   }
 
+  Setup setup() {
+    return setup;
+  }
+
+  Limits limits() {
+    return limits;
+  }
+
+  Outcomes before() {
+    return before;
+  }
+
   /** Changes tried. */
   private record Trial(List<Change> changes, Setup changed, Outcomes after, Effect effect) {}
 
   /** The remedies of a finding that may be offered, the one to take first. */
   public List<Remedy> remedies(Finding finding) {
+    return offered.computeIfAbsent(finding.key(), key -> tried(finding));
+  }
+
+  private List<Remedy> tried(Finding finding) {
     List<Trial> curing =
         finding.detail().cures().stream()
             .distinct()

@@ -56,7 +56,7 @@ public final class Proposer {
     List<Change> changes = search.changes();
     Optional<Proof> proof =
         changes.isEmpty() ? Optional.empty() : search.origin.proof(changes, true);
-    Judgement before = judge.judge(setup, limits, asOf);
+    Judgement before = judge.judge(search.origin, asOf);
     Judgement after =
         changes.isEmpty() ? before : judge.judge(Change.all(changes, setup), limits, asOf);
     return new Proposal(changes, before, after, proof);
