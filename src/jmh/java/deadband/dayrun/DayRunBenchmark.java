@@ -56,7 +56,7 @@ public class DayRunBenchmark {
   @Benchmark
   @OutputTimeUnit(TimeUnit.MILLISECONDS)
   public double tankAlone() {
-    Tank tank = new Tank(installation.tank(), 56, StepLength.MINUTE);
+    TankModel tank = new TankModel(installation.tank(), 56, StepLength.MINUTE);
     for (Day day : days) {
       Profile profile = day.profile();
       for (int index = 0; index < profile.length(); index++) {

@@ -1,6 +1,6 @@
 package deadband.cases;
 
-import deadband.dayrun.Disinfection;
+import deadband.dayrun.DisinfectionModel;
 import deadband.dayrun.Installation;
 import deadband.dayrun.Surroundings;
 import deadband.setup.Relay;
@@ -19,7 +19,7 @@ import deadband.setup.Told;
  * @param cycle the disinfection programme, for a run of its own
  */
 public record DayModel(
-    Installation installation, Surroundings surroundings, Disinfection.Spec cycle) {
+    Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
 
   /** The model of a setup; not known where a size or a setting is not told. */
   public static Derived<DayModel> of(Setup setup) {
@@ -53,7 +53,7 @@ public record DayModel(
                     relay.get(),
                     heatPump.get(),
                     backup.get(),
-                    Disinfection.Spec.none(),
+                    DisinfectionModel.Spec.none(),
                     battery.get(),
                     charger.get(),
                     column.get()),

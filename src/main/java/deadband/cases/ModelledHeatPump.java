@@ -1,14 +1,17 @@
 package deadband.cases;
 
-import deadband.dayrun.BackupHeater;
+import deadband.dayrun.BackupHeaterModel;
 import deadband.dayrun.Counted;
-import deadband.dayrun.Disinfection;
-import deadband.dayrun.HeatPump;
+import deadband.dayrun.DisinfectionModel;
+import deadband.dayrun.HeatPumpModel;
 import deadband.dayrun.Performance;
-import deadband.dayrun.Relay;
+import deadband.dayrun.RelayModel;
 import deadband.setup.ClockWindow;
+import deadband.setup.Disinfection;
+import deadband.setup.HeatPump;
 import deadband.setup.HeatPump.Source;
 import deadband.setup.Programme;
+import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.SurplusInput;
 import deadband.setup.SurplusInput.ClosedMeans;
@@ -40,7 +43,7 @@ final class ModelledHeatPump {
   private static final String USUAL = "common practice, for the day run only";
 
   private final Setup setup;
-  private final deadband.setup.HeatPump pump;
+  private final HeatPump pump;
   private final ModelledPower power;
   private final ModelledTank tank;
 
@@ -51,8 +54,8 @@ final class ModelledHeatPump {
     this.tank = tank;
   }
 
-  Derived<Relay.Spec> relay() {
-    deadband.setup.Relay relay = setup.relay();
+  Derived<RelayModel.Spec> relay() {
+    Relay relay = setup.relay();
     Gathered parts = new Gathered();
     var counts = parts.with(relay.counts());
     var start_kW = parts.with(relay.start_kW());
@@ -61,7 +64,7 @@ final class ModelledHeatPump {
     var stopDelay_min = parts.with(relay.stopDelay_min());
     return parts.into(
         () ->
-            new Relay.Spec(
+            new RelayModel.Spec(
                 counted(counts.get()),
                 start_kW.get(),
                 stop_kW.get(),
@@ -71,21 +74,21 @@ final class ModelledHeatPump {
   }
 
   /** When the heat pump takes the contact for a call; as meant where its sense is not entered. */
-  private Relay.Call call() {
+  private RelayModel.Call call() {
     SurplusInput input = pump.surplusInput();
     boolean selectsOther = input.sgReadyState().optional().orElse(SG_SURPLUS) < SG_SURPLUS;
     if (input.closedMeans().says(ClosedMeans.BLOCK) || selectsOther) {
-      return Relay.Call.NEVER;
+      return RelayModel.Call.NEVER;
     }
     boolean crossed =
         Derived.of(setup.relay().contact())
             .with(Derived.of(input.closedMeans()), CallWiring::isCrossed)
             .is(is -> is);
     boolean onContact = !input.via().isTold() || input.via().says(Via.CONTACT);
-    return crossed && onContact ? Relay.Call.WHILE_OPEN : Relay.Call.WHILE_CLOSED;
+    return crossed && onContact ? RelayModel.Call.WHILE_OPEN : RelayModel.Call.WHILE_CLOSED;
   }
 
-  private static Set<Counted> counted(List<deadband.setup.Relay.Counts> counts) {
+  private static Set<Counted> counted(List<Relay.Counts> counts) {
     return counts.stream()
         .map(
             power ->
@@ -98,7 +101,7 @@ final class ModelledHeatPump {
         .collect(Collectors.toSet());
   }
 
-  Derived<HeatPump.Spec> heatPump() {
+  Derived<HeatPumpModel.Spec> heatPump() {
     Gathered parts = new Gathered();
     var lag_min = parts.with(pump.startLag_min());
     var run_min = parts.with(pump.minimumRun_min());
@@ -111,7 +114,7 @@ final class ModelledHeatPump {
     var performance = parts.with(performance());
     return parts.into(
         () ->
-            new HeatPump.Spec(
+            new HeatPumpModel.Spec(
                 lag_min.get(),
                 run_min.get(),
                 off_min.get(),
@@ -122,7 +125,7 @@ final class ModelledHeatPump {
                 performance.get()));
   }
 
-  private static Derived<HeatPump.Programme> programme(
+  private static Derived<HeatPumpModel.Programme> programme(
       Programme told, Derived<List<ClockWindow>> timed) {
     Gathered parts = new Gathered();
     // Temperatures told say that it runs; only a plain no says otherwise.
@@ -132,7 +135,7 @@ final class ModelledHeatPump {
     var blocked = parts.with(told.blocked(), List.<ClockWindow>of(), USUAL);
     return parts.into(
         () ->
-            new HeatPump.Programme(
+            new HeatPumpModel.Programme(
                 off ? Double.NEGATIVE_INFINITY : start_C.get(),
                 stop_C.get(),
                 ModelledTank.windows(blocked.get()),
@@ -220,26 +223,26 @@ final class ModelledHeatPump {
             });
   }
 
-  Derived<BackupHeater.Spec> backup() {
+  Derived<BackupHeaterModel.Spec> backup() {
     return DayModel.isThere(pump.backupHeater().part().isFitted())
-        .then(there -> there ? fittedBackup() : Derived.constant(BackupHeater.Spec.none()));
+        .then(there -> there ? fittedBackup() : Derived.constant(BackupHeaterModel.Spec.none()));
   }
 
-  private Derived<BackupHeater.Spec> fittedBackup() {
+  private Derived<BackupHeaterModel.Spec> fittedBackup() {
     Gathered parts = new Gathered();
     var power_kW = parts.with(pump.backupHeater().power_kW());
     var joins = parts.with(pump.backupHeater().allowedOnSurplus());
-    return parts.into(() -> new BackupHeater.Spec(power_kW.get(), joins.get()));
+    return parts.into(() -> new BackupHeaterModel.Spec(power_kW.get(), joins.get()));
   }
 
   /** The disinfection programme; none where it is off or nothing is told of it. */
-  Derived<Disinfection.Spec> disinfection() {
+  Derived<DisinfectionModel.Spec> disinfection() {
     return DayModel.isThere(pump.disinfection().enabled())
-        .then(enabled -> enabled ? enabled() : Derived.constant(Disinfection.Spec.none()));
+        .then(enabled -> enabled ? enabled() : Derived.constant(DisinfectionModel.Spec.none()));
   }
 
-  private Derived<Disinfection.Spec> enabled() {
-    deadband.setup.Disinfection told = pump.disinfection();
+  private Derived<DisinfectionModel.Spec> enabled() {
+    Disinfection told = pump.disinfection();
     Gathered parts = new Gathered();
     var heater = parts.with(told.heater());
     var target_C = parts.with(told.target_C());
@@ -251,7 +254,7 @@ final class ModelledHeatPump {
     var allowed = parts.with(told.allowed(), List.of(), "not entered: at any time in the day run");
     return parts.into(
         () ->
-            new Disinfection.Spec(
+            new DisinfectionModel.Spec(
                 heater(heater.get()),
                 target_C.get(),
                 hold_min.get(),
@@ -262,12 +265,12 @@ final class ModelledHeatPump {
                 ModelledTank.windows(allowed.get())));
   }
 
-  private static Disinfection.Heater heater(deadband.setup.Disinfection.Heater told) {
+  private static DisinfectionModel.Heater heater(Disinfection.Heater told) {
     return switch (told) {
-      case IMMERSION -> Disinfection.Heater.IMMERSION;
-      case HEAT_PUMP -> Disinfection.Heater.HEAT_PUMP;
-      case BACKUP_HEATER -> Disinfection.Heater.BACKUP_HEATER;
-      case NONE, SURPLUS -> Disinfection.Heater.NONE;
+      case IMMERSION -> DisinfectionModel.Heater.IMMERSION;
+      case HEAT_PUMP -> DisinfectionModel.Heater.HEAT_PUMP;
+      case BACKUP_HEATER -> DisinfectionModel.Heater.BACKUP_HEATER;
+      case NONE, SURPLUS -> DisinfectionModel.Heater.NONE;
     };
   }
 }

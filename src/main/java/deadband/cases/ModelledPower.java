@@ -1,12 +1,12 @@
 package deadband.cases;
 
-import deadband.dayrun.Battery;
+import deadband.dayrun.BatteryModel;
 import deadband.dayrun.Charger;
-import deadband.dayrun.GridSensor;
+import deadband.dayrun.GridSensorModel;
 import deadband.dayrun.Installation.Generator;
 import deadband.dayrun.Line;
 import deadband.dayrun.Load;
-import deadband.dayrun.Supply;
+import deadband.dayrun.SupplyModel;
 import deadband.dayrun.Window;
 import deadband.setup.Consumer;
 import deadband.setup.Phase;
@@ -79,13 +79,14 @@ final class ModelledPower {
     return threePhase().map(several -> several ? Line.ALL : Line.L1);
   }
 
-  Derived<Supply.Spec> supply() {
+  Derived<SupplyModel.Spec> supply() {
     Gathered parts = new Gathered();
     var house = parts.with(balanced());
     var billing = parts.with(billing());
     var export_kW = parts.with(export_kW());
     return parts.into(
-        () -> new Supply.Spec(billing.get() == Billing.PER_PHASE, export_kW.get(), house.get()));
+        () ->
+            new SupplyModel.Spec(billing.get() == Billing.PER_PHASE, export_kW.get(), house.get()));
   }
 
   /** On one phase both ways of counting come to the same. */
@@ -119,19 +120,19 @@ final class ModelledPower {
     return parts.into(() -> new Generator(inverter_kW.get(), line.get()));
   }
 
-  Derived<GridSensor.Spec> sensor() {
+  Derived<GridSensorModel.Spec> sensor() {
     Gathered parts = new Gathered();
     var line = parts.with(line(new SensedPhases(setup).measured(), setup.gridSensor().phase()));
     var behind = parts.with(setup.gridSensor().heatPumpBehind(), true, USUAL);
-    return parts.into(() -> new GridSensor.Spec(line.get(), behind.get()));
+    return parts.into(() -> new GridSensorModel.Spec(line.get(), behind.get()));
   }
 
-  Derived<Battery.Spec> battery() {
+  Derived<BatteryModel.Spec> battery() {
     return DayModel.isThere(setup.battery().part().isFitted())
-        .then(there -> there ? fittedBattery() : Derived.constant(Battery.Spec.none()));
+        .then(there -> there ? fittedBattery() : Derived.constant(BatteryModel.Spec.none()));
   }
 
-  private Derived<Battery.Spec> fittedBattery() {
+  private Derived<BatteryModel.Spec> fittedBattery() {
     Gathered parts = new Gathered();
     var capacity_kWh = parts.with(setup.battery().capacity_kWh());
     var power_kW = parts.with(setup.battery().power_kW());
@@ -140,7 +141,7 @@ final class ModelledPower {
     var line = parts.with(balanced());
     return parts.into(
         () ->
-            new Battery.Spec(
+            new BatteryModel.Spec(
                 capacity_kWh.get(),
                 0,
                 power_kW.get(),

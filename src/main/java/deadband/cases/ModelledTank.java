@@ -1,14 +1,17 @@
 package deadband.cases;
 
-import deadband.dayrun.Diverter;
-import deadband.dayrun.Immersion;
+import deadband.dayrun.DiverterModel;
+import deadband.dayrun.ImmersionModel;
 import deadband.dayrun.Line;
-import deadband.dayrun.Tank;
+import deadband.dayrun.TankModel;
 import deadband.dayrun.Window;
 import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
+import deadband.setup.Diverter;
 import deadband.setup.Diverter.HysteresisLies;
+import deadband.setup.Immersion;
 import deadband.setup.Setup;
+import deadband.setup.Tank;
 import deadband.setup.Told;
 import deadband.trade.SafetyChain;
 import deadband.trade.StandingLoss;
@@ -35,7 +38,7 @@ final class ModelledTank {
   private static final String NOT_OPENING = "not told: taken not to open first in the day run";
 
   private final Setup setup;
-  private final deadband.setup.Tank tank;
+  private final Tank tank;
 
   ModelledTank(Setup setup) {
     this.setup = setup;
@@ -63,7 +66,7 @@ final class ModelledTank {
     return heightOr(told, SENSOR_SHARE);
   }
 
-  Derived<Tank.Spec> tank() {
+  Derived<TankModel.Spec> tank() {
     Gathered parts = new Gathered();
     var volume_L = parts.with(tank.volume_L());
     var height_mm = parts.with(height_mm());
@@ -73,7 +76,7 @@ final class ModelledTank {
     var cutOut_C = parts.with(tank.coil().cutOut_C(), SafetyChain.CUT_OUT_C.value(), NOT_OPENING);
     return parts.into(
         () ->
-            new Tank.Spec(
+            new TankModel.Spec(
                 volume_L.get(),
                 height_mm.get(),
                 loss_kWh_per_day.get(),
@@ -81,7 +84,7 @@ final class ModelledTank {
                 top(bottom_mm.get(), top_mm.get(), height_mm.get()),
                 cutOut_C.get(),
                 ROOM_C,
-                Tank.LAYERS));
+                TankModel.LAYERS));
   }
 
   /** A coil lies within the tank, whatever is told of it. */
@@ -110,13 +113,13 @@ final class ModelledTank {
                         "ecodesign limit at its volume, Reg. (EU) 814/2013")));
   }
 
-  Derived<Immersion.Spec> immersion() {
+  Derived<ImmersionModel.Spec> immersion() {
     return DayModel.isThere(setup.immersion().part().isFitted())
-        .then(there -> there ? fittedImmersion() : Derived.constant(Immersion.Spec.none()));
+        .then(there -> there ? fittedImmersion() : Derived.constant(ImmersionModel.Spec.none()));
   }
 
-  private Derived<Immersion.Spec> fittedImmersion() {
-    deadband.setup.Immersion immersion = setup.immersion();
+  private Derived<ImmersionModel.Spec> fittedImmersion() {
+    Immersion immersion = setup.immersion();
     Gathered parts = new Gathered();
     var power_kW = parts.with(new RelayLoop(setup).element_kW());
     var height_mm = parts.with(heightOr(immersion.height_mm(), ELEMENT_SHARE));
@@ -126,7 +129,7 @@ final class ModelledTank {
     var timed = parts.with(immersion.timed(), List.of(), "not entered: no timer in the day run");
     return parts.into(
         () ->
-            new Immersion.Spec(
+            new ImmersionModel.Spec(
                 power_kW.get(),
                 height_mm.get(),
                 thermostat_C.get(),
@@ -139,19 +142,20 @@ final class ModelledTank {
     return told.stream().map(each -> new Window(each.from_min(), each.until_min())).toList();
   }
 
-  Derived<Diverter.Spec> diverter(ModelledPower power) {
+  Derived<DiverterModel.Spec> diverter(ModelledPower power) {
     return DayModel.isThere(setup.diverter().part().isFitted())
         .then(there -> there ? fittedDiverter(power) : idleDiverter());
   }
 
   /** One that never feeds; its sensor then stands for the heat pump's. */
-  private Derived<Diverter.Spec> idleDiverter() {
+  private Derived<DiverterModel.Spec> idleDiverter() {
     return sensor_mm(setup.heatPump().sensor_mm())
-        .map(sensor_mm -> new Diverter.Spec(NEVER_C, NEVER_C, 0, 0, false, sensor_mm, Line.L1));
+        .map(
+            sensor_mm -> new DiverterModel.Spec(NEVER_C, NEVER_C, 0, 0, false, sensor_mm, Line.L1));
   }
 
-  private Derived<Diverter.Spec> fittedDiverter(ModelledPower power) {
-    deadband.setup.Diverter diverter = setup.diverter();
+  private Derived<DiverterModel.Spec> fittedDiverter(ModelledPower power) {
+    Diverter diverter = setup.diverter();
     Gathered parts = new Gathered();
     var limit_C = parts.with(diverter.limit_C());
     var hysteresis_K = parts.with(diverter.hysteresis_K(), USUAL_HYSTERESIS_K, USUAL);
@@ -164,7 +168,7 @@ final class ModelledTank {
     return parts.into(
         () -> {
           double above_K = lies.get() == HysteresisLies.BOTH ? hysteresis_K.get() : 0;
-          return new Diverter.Spec(
+          return new DiverterModel.Spec(
               limit_C.get() + above_K,
               limit_C.get() - hysteresis_K.get(),
               minimum_kW.get(),

@@ -25,7 +25,7 @@ public final class Charger {
    * @param maximum_kW greatest power it charges at [kW], 0 for none
    * @param need_kWh energy the vehicle takes each time it is plugged in [kWh]
    * @param plugged when the vehicle is plugged in; the need begins anew each day at its start
-   * @param before loads that it takes surplus before, in the sense of {@link Battery.Spec}
+   * @param before loads that it takes surplus before, in the sense of {@link BatteryModel.Spec}
    * @param line where it sits on the supply
    */
   public record Spec(

@@ -20,7 +20,7 @@ public record CycleRun(Result result, OptionalDouble toTarget_min, boolean held,
 
   /** Runs the cycle of a programme. */
   static CycleRun of(
-      Installation installation, Surroundings surroundings, Disinfection.Spec cycle) {
+      Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
     Day before = surroundings.dull(surroundings.winterDate());
     int begins_min = cycle.longest().from_min();
     Installation due = installation.with(cycle.firstDue(before.profile().length() + begins_min));
@@ -37,7 +37,7 @@ public record CycleRun(Result result, OptionalDouble toTarget_min, boolean held,
 
   /** Watches each layer for how long it stands at the target. */
   private static final class Watch implements Trace {
-    private final Tank tank;
+    private final TankModel tank;
     private final double target_C;
     private final Hours open;
     private final int holdSteps;
@@ -47,7 +47,7 @@ public record CycleRun(Result result, OptionalDouble toTarget_min, boolean held,
     private int steps;
     private int reached = -1;
 
-    Watch(Tank tank, Disinfection.Spec cycle, int length) {
+    Watch(TankModel tank, DisinfectionModel.Spec cycle, int length) {
       this.tank = tank;
       this.target_C = cycle.target_C();
       this.open = cycle.open();

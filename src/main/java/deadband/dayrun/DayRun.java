@@ -24,18 +24,18 @@ public final class DayRun {
   private final Installation installation;
   private final StepLength step;
   private final double step_h;
-  private final Supply supply;
-  private final GridSensor sensor;
+  private final SupplyModel supply;
+  private final GridSensorModel sensor;
   private final Stores stores;
   private final SelfConsumption used;
-  private final Diverter diverter;
-  private final Immersion immersion;
-  private final Relay relay;
-  private final HeatPump heatPump;
+  private final DiverterModel diverter;
+  private final ImmersionModel immersion;
+  private final RelayModel relay;
+  private final HeatPumpModel heatPump;
   private final Performance performance;
-  private final BackupHeater backup;
-  private final Disinfection disinfection;
-  private final Tank tank;
+  private final BackupHeaterModel backup;
+  private final DisinfectionModel disinfection;
+  private final TankModel tank;
   private final int elementLayer;
   private final int diverterLayer;
   private final int heatPumpLayer;
@@ -54,18 +54,18 @@ public final class DayRun {
     this.step = step;
     step_h = step.hours();
     coarsest = step;
-    supply = new Supply(installation.supply());
-    sensor = new GridSensor(installation);
+    supply = new SupplyModel(installation.supply());
+    sensor = new GridSensorModel(installation);
     stores = new Stores(installation, step);
     used = new SelfConsumption(installation.supply());
-    diverter = new Diverter(installation.diverter());
-    immersion = new Immersion(installation.immersion());
-    relay = new Relay(installation.relay(), step);
-    heatPump = new HeatPump(installation.heatPump(), step);
+    diverter = new DiverterModel(installation.diverter());
+    immersion = new ImmersionModel(installation.immersion());
+    relay = new RelayModel(installation.relay(), step);
+    heatPump = new HeatPumpModel(installation.heatPump(), step);
     performance = new Performance(installation.heatPump().performance());
-    backup = new BackupHeater(installation.backup());
-    disinfection = new Disinfection(installation.disinfection(), step);
-    tank = new Tank(installation.tank(), start_C, step);
+    backup = new BackupHeaterModel(installation.backup());
+    disinfection = new DisinfectionModel(installation.disinfection(), step);
+    tank = new TankModel(installation.tank(), start_C, step);
     elementLayer = tank.at(installation.immersion().height_mm());
     diverterLayer = tank.at(installation.diverter().sensor_mm());
     heatPumpLayer = tank.at(installation.heatPump().sensor_mm());
@@ -131,7 +131,7 @@ public final class DayRun {
         immersion.cutOutOpened() || coilCutOut);
   }
 
-  Tank tank() {
+  TankModel tank() {
     return tank;
   }
 
@@ -224,7 +224,7 @@ public final class DayRun {
   }
 
   private double diverted_kW(double available_kW) {
-    boolean demanded = disinfection.calls(Disinfection.Heater.IMMERSION);
+    boolean demanded = disinfection.calls(DisinfectionModel.Heater.IMMERSION);
     drawAll();
     double surplus_kW = sensor.leaving_kW(supply, now);
     supply.draw(installation.generator().line(), supply.toCurtail_kW(now.pv_kW));
@@ -260,7 +260,7 @@ public final class DayRun {
     disinfection.decide(tank.layer_C(disinfectionLayer), now.secondOfDay);
     coilCutOut |= tank.coilTop_C() >= installation.tank().coilCutOut_C();
     decideHeatPump();
-    backup.decide(heatPump, coilCutOut, disinfection.calls(Disinfection.Heater.BACKUP_HEATER));
+    backup.decide(heatPump, coilCutOut, disinfection.calls(DisinfectionModel.Heater.BACKUP_HEATER));
   }
 
   private void decideHeatPump() {
@@ -269,13 +269,13 @@ public final class DayRun {
             relay.calls(),
             tank.layer_C(heatPumpLayer),
             coilCutOut || performance.atLimit(),
-            disinfection.calls(Disinfection.Heater.HEAT_PUMP),
+            disinfection.calls(DisinfectionModel.Heater.HEAT_PUMP),
             now.secondOfDay);
     if (started) {
       tally.started();
     }
     now.runEnded = heatPump.end();
-    if (heatPump.end() != HeatPump.End.NONE) {
+    if (heatPump.end() != HeatPumpModel.End.NONE) {
       tally.ended(heatPump.ran(), heatPump.end());
     }
   }

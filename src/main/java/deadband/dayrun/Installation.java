@@ -17,18 +17,18 @@ package deadband.dayrun;
  * @param tank the hot water tank
  */
 public record Installation(
-    Supply.Spec supply,
+    SupplyModel.Spec supply,
     Generator generator,
-    GridSensor.Spec sensor,
-    Diverter.Spec diverter,
-    Immersion.Spec immersion,
-    Relay.Spec relay,
-    HeatPump.Spec heatPump,
-    BackupHeater.Spec backup,
-    Disinfection.Spec disinfection,
-    Battery.Spec battery,
+    GridSensorModel.Spec sensor,
+    DiverterModel.Spec diverter,
+    ImmersionModel.Spec immersion,
+    RelayModel.Spec relay,
+    HeatPumpModel.Spec heatPump,
+    BackupHeaterModel.Spec backup,
+    DisinfectionModel.Spec disinfection,
+    BatteryModel.Spec battery,
     Charger.Spec charger,
-    Tank.Spec tank) {
+    TankModel.Spec tank) {
 
   /**
    * The solar generator.
@@ -39,7 +39,7 @@ public record Installation(
   public record Generator(double inverter_kW, Line line) {}
 
   /** The same installation with another disinfection programme. */
-  public Installation with(Disinfection.Spec programme) {
+  public Installation with(DisinfectionModel.Spec programme) {
     return new Installation(
         supply, generator, sensor, diverter, immersion, relay, heatPump, backup, programme, battery,
         charger, tank);

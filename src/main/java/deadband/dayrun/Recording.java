@@ -23,8 +23,8 @@ public final class Recording implements Trace {
   private final StepLength step;
   private final int[] secondOfDay;
   private final double[][] values;
-  private final HeatPump.State[] heatPump;
-  private final HeatPump.End[] runEnded;
+  private final HeatPumpModel.State[] heatPump;
+  private final HeatPumpModel.End[] runEnded;
   private final BitSet relayClosed;
   private final BitSet onSurplus;
   private final BitSet disinfecting;
@@ -34,8 +34,8 @@ public final class Recording implements Trace {
     this.step = step;
     secondOfDay = new int[steps];
     values = new double[QUANTITIES.size()][steps];
-    heatPump = new HeatPump.State[steps];
-    runEnded = new HeatPump.End[steps];
+    heatPump = new HeatPumpModel.State[steps];
+    runEnded = new HeatPumpModel.End[steps];
     relayClosed = new BitSet(steps);
     onSurplus = new BitSet(steps);
     disinfecting = new BitSet(steps);
@@ -165,12 +165,12 @@ public final class Recording implements Trace {
   }
 
   /** What the heat pump was doing during a step. */
-  public HeatPump.State heatPump(int at) {
+  public HeatPumpModel.State heatPump(int at) {
     return heatPump[at];
   }
 
   /** How a run ended with a step, if one did. */
-  public HeatPump.End runEnded(int at) {
+  public HeatPumpModel.End runEnded(int at) {
     return runEnded[at];
   }
 

@@ -11,7 +11,7 @@ final class SelfConsumption {
   private final boolean byLine;
   private final double[] left_kW = new double[3];
 
-  SelfConsumption(Supply.Spec supply) {
+  SelfConsumption(SupplyModel.Spec supply) {
     byLine = supply.perPhase();
   }
 

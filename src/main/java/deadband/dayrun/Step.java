@@ -24,8 +24,8 @@ public final class Step {
   double keptByHeatPump_kW;
   double draw_L;
   boolean relayClosed;
-  HeatPump.State heatPump = HeatPump.State.OFF;
-  HeatPump.End runEnded = HeatPump.End.NONE;
+  HeatPumpModel.State heatPump = HeatPumpModel.State.OFF;
+  HeatPumpModel.End runEnded = HeatPumpModel.End.NONE;
   boolean onSurplus;
   boolean disinfecting;
   double top_C;
@@ -134,12 +134,12 @@ public final class Step {
   }
 
   /** What the heat pump was doing during the step. */
-  public HeatPump.State heatPump() {
+  public HeatPumpModel.State heatPump() {
     return heatPump;
   }
 
   /** How the compressor's run ended with this step, if one did. */
-  public HeatPump.End runEnded() {
+  public HeatPumpModel.End runEnded() {
     return runEnded;
   }
 

@@ -7,7 +7,7 @@ final class Stores {
   /** The place in the queue after everything; before it the places of the loads. */
   static final int LAST = 3;
 
-  private final Battery battery;
+  private final BatteryModel battery;
   private final Charger charger;
   private final StepLength step;
   private final int batteryPlace;
@@ -18,7 +18,7 @@ final class Stores {
 
   Stores(Installation installation, StepLength step) {
     this.step = step;
-    battery = new Battery(installation.battery());
+    battery = new BatteryModel(installation.battery());
     charger = new Charger(installation.charger());
     batteryPlace = place(installation.battery().chargesBefore());
     chargerPlace = charger.followsSurplus() ? place(installation.charger().before()) : 0;

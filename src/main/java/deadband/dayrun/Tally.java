@@ -59,9 +59,9 @@ final class Tally {
     starts.event(steps);
   }
 
-  void ended(int ranSteps, HeatPump.End how) {
+  void ended(int ranSteps, HeatPumpModel.End how) {
     runs.ended(ranSteps);
-    endedByTimer += how == HeatPump.End.TIMER ? 1 : 0;
+    endedByTimer += how == HeatPumpModel.End.TIMER ? 1 : 0;
   }
 
   void add(Step now, double drawnAt_C) {
@@ -134,7 +134,7 @@ final class Tally {
     return Math.min(most_log, sofar_log + more_log);
   }
 
-  Result result(Tank tank, Optional<Result.Cycles> cycles, boolean cutOutOpened) {
+  Result result(TankModel tank, Optional<Result.Cycles> cycles, boolean cutOutOpened) {
     return new Result(
         steps,
         cycles,

@@ -19,11 +19,11 @@ public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle, Sur
    * @param cycle the disinfection programme
    */
   public static TestDays of(
-      Installation installation, Surroundings surroundings, Disinfection.Spec cycle) {
+      Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
     return new TestDays(
         result(installation, surroundings.clear(surroundings.springDate())),
         result(installation, surroundings.cloud(surroundings.springDate())),
-        cycle.heater() == Disinfection.Heater.NONE
+        cycle.heater() == DisinfectionModel.Heater.NONE
             ? Optional.empty()
             : Optional.of(CycleRun.of(installation, surroundings, cycle)),
         SurplusYear.of(installation, surroundings));

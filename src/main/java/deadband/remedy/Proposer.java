@@ -69,8 +69,8 @@ public final class Proposer {
                 change.pointer().startsWith(pointer) || pointer.startsWith(change.pointer()));
   }
 
-  Standing standing(Setup setup) {
-    return Standing.of(judge.glance(setup, limits, asOf));
+  Distance distance(Setup setup) {
+    return Distance.of(judge.glance(setup, limits, asOf));
   }
 
   /** The search for one setup. */
@@ -86,20 +86,20 @@ public final class Proposer {
 
     List<Change> changes() {
       List<Change> changes = List.of();
-      Standing reached = standing(setup);
+      Distance reached = distance(setup);
       for (int round = 0; round < MOST_ROUNDS; round++) {
         Optional<List<Change>> next = next(changes, reached);
         if (next.isEmpty()) {
           return changes;
         }
-        reached = standing(Change.all(next.get(), setup));
+        reached = distance(Change.all(next.get(), setup));
         changes = withoutIdle(next.get(), reached);
       }
       return changes;
     }
 
     /** The changes and one remedy more that together bring the setup nearer. */
-    private Optional<List<Change>> next(List<Change> changes, Standing reached) {
+    private Optional<List<Change>> next(List<Change> changes, Distance reached) {
       Setup now = Change.all(changes, setup);
       Trials trials = changes.isEmpty() ? origin : judge.trials(now, limits);
       return judge.glance(now, limits, asOf).findings().stream()
@@ -113,8 +113,8 @@ public final class Proposer {
           .findFirst();
     }
 
-    private boolean isNearer(List<Change> all, Standing reached) {
-      return isAllowed(all) && standing(Change.all(all, setup)).isNearerThan(reached);
+    private boolean isNearer(List<Change> all, Distance reached) {
+      return isAllowed(all) && distance(Change.all(all, setup)).isNearerThan(reached);
     }
 
     /** Whether they may be offered together, and no finding of the setup as it is grows. */
@@ -137,11 +137,11 @@ public final class Proposer {
       return new Change(change.pointer(), Change.told(setup, change.pointer()), change.to());
     }
 
-    private List<Change> withoutIdle(List<Change> changes, Standing reached) {
+    private List<Change> withoutIdle(List<Change> changes, Distance reached) {
       List<Change> needed = changes;
       for (Change change : changes) {
         List<Change> less = needed.stream().filter(other -> !other.equals(change)).toList();
-        if (isAllowed(less) && !reached.isNearerThan(standing(Change.all(less, setup)))) {
+        if (isAllowed(less) && !reached.isNearerThan(distance(Change.all(less, setup)))) {
           needed = less;
         }
       }

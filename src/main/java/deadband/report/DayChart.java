@@ -1,6 +1,6 @@
 package deadband.report;
 
-import deadband.dayrun.HeatPump;
+import deadband.dayrun.HeatPumpModel;
 import deadband.dayrun.Recording;
 import deadband.dayrun.Recording.Quantity;
 import deadband.trade.Hygiene;
@@ -369,7 +369,7 @@ public final class DayChart {
 
   private void timerMarks(double top) {
     for (int at = 0; at < length; at++) {
-      if (recording.runEnded(at) == HeatPump.End.TIMER) {
+      if (recording.runEnded(at) == HeatPumpModel.End.TIMER) {
         mark(x(at + 1), top);
       }
     }
@@ -390,13 +390,13 @@ public final class DayChart {
   }
 
   private boolean isRunning(int at) {
-    return recording.heatPump(at) == HeatPump.State.RUNNING;
+    return recording.heatPump(at) == HeatPumpModel.State.RUNNING;
   }
 
   private int runsEndedByTimer() {
     int runs = 0;
     for (int at = 0; at < length; at++) {
-      runs += recording.runEnded(at) == HeatPump.End.TIMER ? 1 : 0;
+      runs += recording.runEnded(at) == HeatPumpModel.End.TIMER ? 1 : 0;
     }
     return runs;
   }

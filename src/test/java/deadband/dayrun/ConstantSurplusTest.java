@@ -101,7 +101,7 @@ class ConstantSurplusTest {
 
     @Override
     public void step(Step now) {
-      boolean runs = now.heatPump() == HeatPump.State.RUNNING;
+      boolean runs = now.heatPump() == HeatPumpModel.State.RUNNING;
       if (runs && !running) {
         starts.add(minute);
       }

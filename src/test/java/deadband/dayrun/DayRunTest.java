@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.dayrun.Disinfection.Heater;
+import deadband.dayrun.DisinfectionModel.Heater;
 import deadband.trade.HeatPumpCop;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -125,8 +125,8 @@ class DayRunTest {
     assertThat(short_of_it.curtailed_kWh()).isCloseTo(5, within(1e-9));
   }
 
-  private static Battery.Spec battery(Set<Load> before, Set<Load> into, double stored_kWh) {
-    return new Battery.Spec(10, stored_kWh, 3, 1, before, into, Line.L1);
+  private static BatteryModel.Spec battery(Set<Load> before, Set<Load> into, double stored_kWh) {
+    return new BatteryModel.Spec(10, stored_kWh, 3, 1, before, into, Line.L1);
   }
 
   @Test
@@ -181,12 +181,12 @@ class DayRunTest {
     given.stopDelay_min = 1;
     Set<Load> heatPump = EnumSet.of(Load.HEAT_PUMP);
     given.battery = battery(Set.of(), heatPump, 5);
-    Battery.Spec full = new Battery.Spec(5, 5, 3, 1, Set.of(), heatPump, Line.L1);
+    BatteryModel.Spec full = new BatteryModel.Spec(5, 5, 3, 1, Set.of(), heatPump, Line.L1);
     given.battery = full;
     Result held = run(20, steady(1.5, 0, 240));
     assertThat(held.cycles().orElseThrow().relayClosings()).isEqualTo(1);
     assertThat(held.import_kWh()).isZero();
-    given.battery = Battery.Spec.none();
+    given.battery = BatteryModel.Spec.none();
     assertThat(run(20, steady(1.5, 0, 240)).cycles().orElseThrow().relayClosings())
         .isGreaterThan(20);
   }
@@ -271,9 +271,9 @@ class DayRunTest {
     given.start_kW = 2;
     given.stop_kW = -9;
     given.startDelay_min = 1;
-    given.backup = new BackupHeater.Spec(6, false);
+    given.backup = new BackupHeaterModel.Spec(6, false);
     assertThat(run(20, steady(4, 0, 61)).backup_kWh()).isZero();
-    given.backup = new BackupHeater.Spec(6, true);
+    given.backup = new BackupHeaterModel.Spec(6, true);
     Result joined = run(20, steady(4, 0, 61));
     assertThat(joined.backup_kWh()).isCloseTo(6, within(1e-9));
     assertThat(joined.importWhileOnSurplus_kWh()).isCloseTo(4.5, within(1e-9));
@@ -286,12 +286,12 @@ class DayRunTest {
     small.everydayStop_C = 60;
     small.maximumFlow_C = 60;
     small.start_kW = 99;
-    small.backup = new BackupHeater.Spec(6, false);
+    small.backup = new BackupHeaterModel.Spec(6, false);
     DayRun run = DayRun.startingAt(50, small.build(), StepLength.MINUTE);
     Result result = run.through(steady(0, 0, 240)).result();
     assertThat(result.backup_kWh()).isPositive();
     assertThat(run.tank().coil_C()).isBetween(59.0, 61.0);
-    small.backup = BackupHeater.Spec.none();
+    small.backup = BackupHeaterModel.Spec.none();
     DayRun without = DayRun.startingAt(50, small.build(), StepLength.MINUTE);
     without.through(steady(0, 0, 240));
     assertThat(without.tank().coil_C()).isLessThan(56);
@@ -305,7 +305,7 @@ class DayRunTest {
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.element_mm = 400;
     home.disinfection =
-        new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400, List.of());
+        new DisinfectionModel.Spec(Heater.IMMERSION, 60, 60, 7, 1440, 900, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     double[] draw_L = new double[1440];
     Arrays.fill(draw_L, 600, 700, 1);
@@ -368,7 +368,7 @@ class DayRunTest {
             with.generator(),
             with.sensor(),
             with.diverter(),
-            Immersion.Spec.none(),
+            ImmersionModel.Spec.none(),
             with.relay(),
             with.heatPump(),
             with.backup(),
@@ -383,11 +383,11 @@ class DayRunTest {
   /** A contact wired the wrong way calls for surplus at night and not by day. */
   @Test
   void aReversedContactCallsWhileTheRelayIsOpen() {
-    given.call = Relay.Call.WHILE_OPEN;
+    given.call = RelayModel.Call.WHILE_OPEN;
     given.everydayStart_C = Double.NEGATIVE_INFINITY;
     Result night = run(20, steady(0, 0.2, 60));
     assertThat(night.heatPumpOnSurplus_kWh()).isGreaterThan(2);
-    given.call = Relay.Call.NEVER;
+    given.call = RelayModel.Call.NEVER;
     Result never = run(20, steady(9, 0.2, 60));
     assertThat(never.cycles().orElseThrow().relayClosings()).isEqualTo(1);
     assertThat(never.heatPump_kWh()).isZero();
@@ -398,7 +398,8 @@ class DayRunTest {
     Given home = new Given();
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.answersDemand = false;
-    home.disinfection = new Disinfection.Spec(Heater.IMMERSION, 60, 60, 7, 0, 900, 400, List.of());
+    home.disinfection =
+        new DisinfectionModel.Spec(Heater.IMMERSION, 60, 60, 7, 0, 900, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     assertThat(run.through(Day.still(0, 460, 10, 10)).result().immersion_kWh()).isZero();
   }
@@ -408,7 +409,8 @@ class DayRunTest {
     Given home = new Given();
     home.everydayStart_C = Double.NEGATIVE_INFINITY;
     home.maximumFlow_C = 75;
-    home.disinfection = new Disinfection.Spec(Heater.HEAT_PUMP, 60, 60, 7, 0, 700, 400, List.of());
+    home.disinfection =
+        new DisinfectionModel.Spec(Heater.HEAT_PUMP, 60, 60, 7, 0, 700, 400, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     Result result = run.through(Day.still(0, 400, 10, 10)).result();
     assertThat(result.tankSensor_C().max()).isBetween(60.0, 63.5);
@@ -567,9 +569,9 @@ class DayRunTest {
     home.coilBottom_mm = 0;
     home.coilTop_mm = 1600;
     home.coilCutOut_C = 75;
-    home.backup = new BackupHeater.Spec(6, false);
+    home.backup = new BackupHeaterModel.Spec(6, false);
     home.disinfection =
-        new Disinfection.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900, List.of());
+        new DisinfectionModel.Spec(Heater.BACKUP_HEATER, 85, 60, 7, 0, 700, 900, List.of());
     DayRun run = DayRun.startingAt(55, home.build(), StepLength.MINUTE);
     Result result = run.through(Day.still(0, 120, 10, 10)).result();
     assertThat(result.cutOutOpened()).isTrue();

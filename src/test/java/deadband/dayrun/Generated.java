@@ -98,7 +98,8 @@ final class Generated {
     given.thermostatDifferential_K = dial(1, 12);
     given.cutOut_C = dial(70, 90);
     given.timed = chance(0.2) ? List.of(window()) : List.of();
-    given.call = chance(0.8) ? Relay.Call.WHILE_CLOSED : oneOf(List.of(Relay.Call.values()));
+    given.call =
+        chance(0.8) ? RelayModel.Call.WHILE_CLOSED : oneOf(List.of(RelayModel.Call.values()));
     given.counts = someOf(Counted.class);
     given.start_kW = dial(-0.5, 5);
     given.stop_kW = dial(-1, 5);
@@ -143,14 +144,14 @@ final class Generated {
 
   private void helpers(Given given, boolean threePhase) {
     if (chance(0.4)) {
-      given.backup = new BackupHeater.Spec(dial(1, 9), chance(0.5));
+      given.backup = new BackupHeaterModel.Spec(dial(1, 9), chance(0.5));
     }
     if (chance(0.3)) {
       given.disinfection = disinfection(given);
     }
     if (chance(0.4)) {
       given.battery =
-          new Battery.Spec(
+          new BatteryModel.Spec(
               dial(1, 15),
               dial(0, 1),
               dial(0.5, 6),
@@ -172,9 +173,9 @@ final class Generated {
     }
   }
 
-  private Disinfection.Spec disinfection(Given given) {
-    return new Disinfection.Spec(
-        oneOf(List.of(Disinfection.Heater.values())),
+  private DisinfectionModel.Spec disinfection(Given given) {
+    return new DisinfectionModel.Spec(
+        oneOf(List.of(DisinfectionModel.Heater.values())),
         dial(55, 70),
         minutes(60),
         between(0.5, 7),

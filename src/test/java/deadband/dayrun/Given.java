@@ -32,7 +32,7 @@ final class Given {
   double stop_kW = 0.3;
   double startDelay_min = 5;
   double stopDelay_min = 3;
-  Relay.Call call = Relay.Call.WHILE_CLOSED;
+  RelayModel.Call call = RelayModel.Call.WHILE_CLOSED;
   double startLag_min = 2;
   double minimumRun_min = 10;
   double minimumOff_min = 10;
@@ -50,9 +50,9 @@ final class Given {
   double hotWaterInput_kW = 2.5;
   double maximumFlow_C = 70;
   double flowAboveTank_K = 5;
-  BackupHeater.Spec backup = BackupHeater.Spec.none();
-  Disinfection.Spec disinfection = Disinfection.Spec.none();
-  Battery.Spec battery = Battery.Spec.none();
+  BackupHeaterModel.Spec backup = BackupHeaterModel.Spec.none();
+  DisinfectionModel.Spec disinfection = DisinfectionModel.Spec.none();
+  BatteryModel.Spec battery = BatteryModel.Spec.none();
   Charger.Spec charger = Charger.Spec.none();
   double volume_L = 300;
   double height_mm = 1600;
@@ -61,7 +61,7 @@ final class Given {
   double coilTop_mm = 900;
   double coilCutOut_C = 80;
   double room_C = 20;
-  int layers = Tank.LAYERS;
+  int layers = TankModel.LAYERS;
 
   /** A home whose tank never fills and never cools: only the control loop acts. */
   static Given boundless() {
@@ -89,10 +89,10 @@ final class Given {
 
   Installation build() {
     return new Installation(
-        new Supply.Spec(perPhase, exportLimit_kW, house),
+        new SupplyModel.Spec(perPhase, exportLimit_kW, house),
         new Installation.Generator(inverter_kW, generator),
-        new GridSensor.Spec(sensor, seesHeatPump),
-        new Diverter.Spec(
+        new GridSensorModel.Spec(sensor, seesHeatPump),
+        new DiverterModel.Spec(
             opening_C,
             closing_C,
             minimum_kW,
@@ -100,16 +100,16 @@ final class Given {
             answersDemand,
             diverterSensor_mm,
             diverter),
-        new Immersion.Spec(
+        new ImmersionModel.Spec(
             immersion_kW, element_mm, thermostat_C, thermostatDifferential_K, cutOut_C, timed),
-        new Relay.Spec(counts, start_kW, stop_kW, startDelay_min, stopDelay_min, call),
-        new HeatPump.Spec(
+        new RelayModel.Spec(counts, start_kW, stop_kW, startDelay_min, stopDelay_min, call),
+        new HeatPumpModel.Spec(
             startLag_min,
             minimumRun_min,
             minimumOff_min,
             heatPumpSensor_mm,
-            new HeatPump.Programme(everydayStart_C, everydayStop_C, blocked, List.of()),
-            new HeatPump.Programme(surplusStart_C, surplusStop_C, surplusBlocked, List.of()),
+            new HeatPumpModel.Programme(everydayStart_C, everydayStop_C, blocked, List.of()),
+            new HeatPumpModel.Programme(surplusStart_C, surplusStop_C, surplusBlocked, List.of()),
             heatPump,
             new Performance.Spec(
                 fit,
@@ -123,7 +123,7 @@ final class Given {
         disinfection,
         battery,
         charger,
-        new Tank.Spec(
+        new TankModel.Spec(
             volume_L,
             height_mm,
             loss_kWh_per_day,

@@ -56,7 +56,7 @@ final class Laws implements Trace {
   }
 
   private static void checkBalance(DayRun run, String what) {
-    Tank tank = run.tank();
+    TankModel tank = run.tank();
     double turnover_kWh =
         1 + tank.given_kWh() + Math.abs(tank.lost_kWh()) + Math.abs(tank.drawn_kWh());
     assertThat(tank.imbalance_kWh()).as(what).isCloseTo(0, within(1e-6 * turnover_kWh));
@@ -96,7 +96,7 @@ final class Laws implements Trace {
     double used_kW = now.pv_kW() + now.discharge_kW() - now.export_kW() - now.curtailed_kW();
     boolean mixed = installation.supply().perPhase() && now.discharge_kW() > 0;
     require(mixed || now.kept_kW() <= used_kW + 1e-9, "what is exported is not kept", now);
-    boolean runs = now.heatPump() == HeatPump.State.RUNNING;
+    boolean runs = now.heatPump() == HeatPumpModel.State.RUNNING;
     require(runs || now.heatPump_kW() == 0, "only a running compressor draws", now);
     battery_kWh += now.charge_kW() * installation.battery().efficiency() * step.hours();
     battery_kWh -= now.discharge_kW() * step.hours();
@@ -116,11 +116,11 @@ final class Laws implements Trace {
   }
 
   private void checkColumn(Step now) {
-    Tank tank = run.tank();
+    TankModel tank = run.tank();
     for (int layer = 0; layer < tank.layers(); layer++) {
       double temperature_C = tank.layer_C(layer);
       require(
-          temperature_C <= hottest_C + Tank.LEAST_ABOVE_K,
+          temperature_C <= hottest_C + TankModel.LEAST_ABOVE_K,
           "no layer hotter than its hottest source",
           now);
       double below_C = layer == 0 ? temperature_C : tank.layer_C(layer - 1);
@@ -150,7 +150,7 @@ final class Laws implements Trace {
   }
 
   private String column() {
-    Tank tank = run.tank();
+    TankModel tank = run.tank();
     return IntStream.range(0, tank.layers())
         .mapToObj(layer -> String.format(Locale.ROOT, "%.2f", tank.layer_C(layer)))
         .collect(Collectors.joining(" "));

@@ -66,7 +66,7 @@ class LawsTest {
       given.blocked = List.of();
       given.surplusBlocked = List.of();
       given.timed = List.of();
-      given.disinfection = Disinfection.Spec.none();
+      given.disinfection = DisinfectionModel.Spec.none();
       given.charger = Charger.Spec.none();
       Day day = made.day(StepLength.MINUTE);
       Profile later = day.profile().startingAt(made.between(0, 86399));
@@ -97,7 +97,8 @@ class LawsTest {
     Generated made = Generated.forTest("aTankLeftAlone");
     for (int number = 0; number < CASES / 10; number++) {
       Given given = made.installation();
-      Tank tank = new Tank(given.build().tank(), made.between(1.0, 90), StepLength.MINUTE);
+      TankModel tank =
+          new TankModel(given.build().tank(), made.between(1.0, 90), StepLength.MINUTE);
       for (int minute = 0; minute < 600; minute++) {
         double before_K = Math.abs(tank.top_C() - given.room_C);
         boolean warmer = tank.top_C() > given.room_C;

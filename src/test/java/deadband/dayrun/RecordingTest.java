@@ -55,7 +55,7 @@ class RecordingTest {
 
   private static long ended(Recording recording) {
     return IntStream.range(0, recording.length())
-        .filter(at -> recording.runEnded(at) == HeatPump.End.TIMER)
+        .filter(at -> recording.runEnded(at) == HeatPumpModel.End.TIMER)
         .count();
   }
 
@@ -64,9 +64,9 @@ class RecordingTest {
     Recording recording = Recordings.hunting();
     for (int at = 0; at < recording.length() - 1; at++) {
       boolean ends =
-          recording.heatPump(at) == HeatPump.State.RUNNING
-              && recording.heatPump(at + 1) != HeatPump.State.RUNNING;
-      assertThat(recording.runEnded(at) != HeatPump.End.NONE).as("step " + at).isEqualTo(ends);
+          recording.heatPump(at) == HeatPumpModel.State.RUNNING
+              && recording.heatPump(at + 1) != HeatPumpModel.State.RUNNING;
+      assertThat(recording.runEnded(at) != HeatPumpModel.End.NONE).as("step " + at).isEqualTo(ends);
     }
   }
 

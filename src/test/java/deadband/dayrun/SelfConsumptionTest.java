@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class SelfConsumptionTest {
 
   private static SelfConsumption metered(boolean perPhase) {
-    return new SelfConsumption(new Supply.Spec(perPhase, 99, Line.ALL));
+    return new SelfConsumption(new SupplyModel.Spec(perPhase, 99, Line.ALL));
   }
 
   @Test

@@ -21,7 +21,7 @@ class StoresTest {
   }
 
   private void battery(Set<Load> before, Set<Load> into, double stored_kWh) {
-    given.battery = new Battery.Spec(20, stored_kWh, 3, 1, before, into, Line.L1);
+    given.battery = new BatteryModel.Spec(20, stored_kWh, 3, 1, before, into, Line.L1);
   }
 
   private void charger(boolean follows, Set<Load> before) {

@@ -108,8 +108,8 @@ class ProposerTest {
     return Setups.read(file.toString(), Setups.text(file));
   }
 
-  private static Standing standing(Setup setup) {
-    return proposer(List.of()).standing(setup);
+  private static Distance distance(Setup setup) {
+    return proposer(List.of()).distance(setup);
   }
 
   @ParameterizedTest
@@ -124,7 +124,7 @@ class ProposerTest {
     } else {
       assertThat(proposal.inTheWay()).as("left in %s", name).isEmpty();
     }
-    assertThat(Standing.of(proposal.after())).isLessThanOrEqualTo(Standing.of(proposal.before()));
+    assertThat(Distance.of(proposal.after())).isLessThanOrEqualTo(Distance.of(proposal.before()));
   }
 
   /** Without any one of the changes a sample is further from sign-off. */
@@ -133,11 +133,11 @@ class ProposerTest {
   void noChangeIsIdle(Path file) {
     Setup setup = read(file).setup();
     List<Change> changes = proposal(file).changes();
-    Standing reached = standing(Change.all(changes, setup));
+    Distance reached = distance(Change.all(changes, setup));
 
     for (Change change : changes) {
       List<Change> less = changes.stream().filter(other -> !other.equals(change)).toList();
-      assertThat(reached.isNearerThan(standing(Change.all(less, setup))))
+      assertThat(reached.isNearerThan(distance(Change.all(less, setup))))
           .as("without %s of %s", change, changes)
           .isTrue();
     }
@@ -174,7 +174,7 @@ class ProposerTest {
 
       assertThat(proposal.changes())
           .noneMatch(other -> other.pointer().startsWith(change.pointer()));
-      assertThat(Standing.of(proposal.after())).isLessThanOrEqualTo(Standing.of(proposal.before()));
+      assertThat(Distance.of(proposal.after())).isLessThanOrEqualTo(Distance.of(proposal.before()));
     }
     assertThat(proposer(List.of(Pointer.root())).propose(setup).changes()).isEmpty();
   }

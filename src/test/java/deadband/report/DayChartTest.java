@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.dayrun.HeatPump;
+import deadband.dayrun.HeatPumpModel;
 import deadband.dayrun.Recording;
 import deadband.dayrun.Recordings;
 import deadband.dayrun.StepLength;
@@ -158,7 +158,7 @@ class DayChartTest {
       assertThat(number(relay.get(at), "x")).isCloseTo(x, within(0.06));
     }
     List<Integer> starts =
-        risings(recording.length(), at -> recording.heatPump(at) == HeatPump.State.RUNNING);
+        risings(recording.length(), at -> recording.heatPump(at) == HeatPumpModel.State.RUNNING);
     assertThat(bars).hasSize(closings.size() + starts.size());
     double closed = IntStream.range(0, 1440).filter(recording::relayClosed).count();
     double drawn = relay.stream().mapToDouble(bar -> number(bar, "width")).sum();

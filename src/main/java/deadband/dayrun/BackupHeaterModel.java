@@ -5,12 +5,12 @@ package deadband.dayrun;
  * higher and the programme asks for more, heats for a disinfection that asks for it, and where it
  * is allowed on a surplus call it joins the compressor: the worst that the permission lets happen.
  */
-public final class BackupHeater {
+public final class BackupHeaterModel {
   private final double power_kW;
   private final boolean allowedOnSurplus;
   private boolean on;
 
-  BackupHeater(Spec spec) {
+  BackupHeaterModel(Spec spec) {
     power_kW = spec.power_kW;
     allowedOnSurplus = spec.allowedOnSurplus;
   }
@@ -29,13 +29,13 @@ public final class BackupHeater {
   }
 
   /** Looks at one step and decides for the next. */
-  void decide(HeatPump heatPump, boolean coilCutOut, boolean disinfectionCalls) {
+  void decide(HeatPumpModel heatPump, boolean coilCutOut, boolean disinfectionCalls) {
     boolean wanted =
         heatPump.surplusInForce() ? wantedOnSurplus(heatPump) : heatPump.leavesCallOpen();
     on = !coilCutOut && (disinfectionCalls || wanted);
   }
 
-  private boolean wantedOnSurplus(HeatPump heatPump) {
+  private boolean wantedOnSurplus(HeatPumpModel heatPump) {
     return allowedOnSurplus && (heatPump.running() || heatPump.leavesCallOpen());
   }
 

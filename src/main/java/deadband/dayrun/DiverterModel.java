@@ -6,13 +6,13 @@ import deadband.trade.ControlLoop;
  * The controller that feeds surplus into the immersion heater in proportion, by a tank sensor of
  * its own; on a demand call at full power, wherever the energy comes from.
  */
-public final class Diverter {
+public final class DiverterModel {
   private final double minimum_kW;
   private final double exportMargin_kW;
   private final boolean answersDemand;
   private final Thermostat limit;
 
-  Diverter(Spec spec) {
+  DiverterModel(Spec spec) {
     minimum_kW = spec.minimum_kW;
     exportMargin_kW = spec.exportMargin_kW;
     answersDemand = spec.answersDemand;

@@ -6,14 +6,14 @@ import java.util.Set;
  * The battery: takes surplus in its turn, and gives into the loads it may discharge into. All
  * powers are on the house side of its inverter; the whole loss falls on charging.
  */
-public final class Battery {
+public final class BatteryModel {
   private final double capacity_kWh;
   private final double power_kW;
   private final double efficiency;
   private final Load[] dischargesInto;
   private double stored_kWh;
 
-  Battery(Spec spec) {
+  BatteryModel(Spec spec) {
     capacity_kWh = spec.capacity_kWh;
     power_kW = spec.power_kW;
     efficiency = spec.efficiency;

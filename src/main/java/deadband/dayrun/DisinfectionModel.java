@@ -11,7 +11,7 @@ import java.util.List;
  * <p>The immersion heater is asked at full power until the hold is over, its own limits apart; the
  * compressor or the back-up heater until a little above the target, and again at it.
  */
-public final class Disinfection {
+public final class DisinfectionModel {
   /** How far above the target the compressor or the back-up heater goes [K]; our own choice. */
   static final double ABOVE_TARGET_K = 2;
 
@@ -36,7 +36,7 @@ public final class Disinfection {
   private boolean active;
   private boolean wants;
 
-  Disinfection(Spec spec, StepLength step) {
+  DisinfectionModel(Spec spec, StepLength step) {
     heater = spec.heater;
     target_C = spec.target_C;
     holdSteps = step.delay(spec.hold_min);

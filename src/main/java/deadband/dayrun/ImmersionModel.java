@@ -6,14 +6,14 @@ import java.util.List;
  * The immersion heater with its own rod thermostat and its cut-out, both at the element. The
  * cut-out does not reset itself: once open it stays open to the end of the run.
  */
-public final class Immersion {
+public final class ImmersionModel {
   private final double power_kW;
   private final double cutOut_C;
   private final Thermostat thermostat;
   private final Hours timed;
   private boolean cutOut;
 
-  Immersion(Spec spec) {
+  ImmersionModel(Spec spec) {
     power_kW = spec.power_kW;
     cutOut_C = spec.cutOut_C;
     thermostat =

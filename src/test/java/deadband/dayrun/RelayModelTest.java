@@ -5,20 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class RelayTest {
-  private static Relay relay(double start_kW, double stop_kW, double startDelay, double stopDelay) {
+class RelayModelTest {
+  private static RelayModel relay(
+      double start_kW, double stop_kW, double startDelay, double stopDelay) {
     var spec =
-        new Relay.Spec(
+        new RelayModel.Spec(
             Set.of(Counted.EXPORT),
             start_kW,
             stop_kW,
             startDelay,
             stopDelay,
-            Relay.Call.WHILE_CLOSED);
-    return new Relay(spec, StepLength.MINUTE);
+            RelayModel.Call.WHILE_CLOSED);
+    return new RelayModel(spec, StepLength.MINUTE);
   }
 
-  private static int stepsUntil(Relay relay, boolean closed, double counted_kW) {
+  private static int stepsUntil(RelayModel relay, boolean closed, double counted_kW) {
     int steps = 0;
     while (relay.closed() != closed && steps < 100) {
       relay.closes(counted_kW);
@@ -34,7 +35,7 @@ class RelayTest {
 
   @Test
   void opensAtTheStopAfterItsDelay() {
-    Relay relay = relay(3.2, 0.3, 1, 3);
+    RelayModel relay = relay(3.2, 0.3, 1, 3);
     relay.closes(3.2);
     assertThat(stepsUntil(relay, false, 0.3)).isEqualTo(3);
   }
@@ -51,7 +52,7 @@ class RelayTest {
 
   @Test
   void anInterruptionBeginsTheDelayAnew() {
-    Relay relay = relay(3.2, 0.3, 3, 3);
+    RelayModel relay = relay(3.2, 0.3, 3, 3);
     relay.closes(4);
     relay.closes(4);
     relay.closes(3.1);
@@ -60,7 +61,7 @@ class RelayTest {
 
   @Test
   void betweenTheThresholdsItStays() {
-    Relay relay = relay(3.2, 0.3, 1, 1);
+    RelayModel relay = relay(3.2, 0.3, 1, 1);
     assertThat(stepsUntil(relay, true, 3.1)).isEqualTo(100);
     relay.closes(3.2);
     assertThat(stepsUntil(relay, false, 0.4)).isEqualTo(100);
@@ -69,7 +70,7 @@ class RelayTest {
   /** 3.2 − 0.4 is 2.8000000000000003 in doubles; in whole watts it is 2800. */
   @Test
   void comparesInWholeWatts() {
-    Relay relay = relay(0.1, 2.8, 1, 1);
+    RelayModel relay = relay(0.1, 2.8, 1, 1);
     relay.closes(1);
     assertThat(stepsUntil(relay, false, 3.2 - 0.4)).isEqualTo(1);
     assertThat(stepsUntil(relay(2.8, 0.3, 1, 1), true, 2.7996)).isEqualTo(1);
@@ -78,7 +79,7 @@ class RelayTest {
 
   @Test
   void noRelayNeverCloses() {
-    Relay none = new Relay(Relay.Spec.none(), StepLength.MINUTE);
+    RelayModel none = new RelayModel(RelayModel.Spec.none(), StepLength.MINUTE);
     assertThat(stepsUntil(none, true, 1e6)).isEqualTo(100);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Set;
  * reached the start for long enough, opens when it has fallen to the stop for long enough. Compared
  * in whole watts.
  */
-public final class Relay {
+public final class RelayModel {
   private final double start_W;
   private final double stop_W;
   private final int startSteps;
@@ -17,7 +17,7 @@ public final class Relay {
   private boolean closed;
   private int steps;
 
-  Relay(Spec spec, StepLength step) {
+  RelayModel(Spec spec, StepLength step) {
     start_W = ControlLoop.watts(spec.start_kW);
     stop_W = ControlLoop.watts(spec.stop_kW);
     startSteps = step.delay(spec.startDelay_min);

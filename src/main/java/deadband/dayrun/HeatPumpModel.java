@@ -12,7 +12,7 @@ import java.util.List;
  * force, or the compressor's limit, ends at once. A run that the relay leaves above the everyday
  * stop has no programme in force: it ends by the minimum run, or at the surplus stop.
  */
-public final class HeatPump {
+public final class HeatPumpModel {
   /** What the machine is doing. */
   public enum State {
     OFF,
@@ -58,7 +58,7 @@ public final class HeatPump {
   private boolean disinfectionCalls;
   private boolean atLimit;
 
-  HeatPump(Spec spec, StepLength step) {
+  HeatPumpModel(Spec spec, StepLength step) {
     everyday = spec.everyday;
     surplus = spec.surplus;
     everydayDemand = Thermostat.open(everyday.stop_C, everyday.start_C);

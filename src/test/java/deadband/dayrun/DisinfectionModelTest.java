@@ -2,18 +2,18 @@ package deadband.dayrun;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.dayrun.Disinfection.Heater;
+import deadband.dayrun.DisinfectionModel.Heater;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** 60 °C for 30 min every day, due after 10 min, 120 min allowed. */
-class DisinfectionTest {
-  private static Disinfection programme(Heater heater) {
-    var spec = new Disinfection.Spec(heater, 60, 30, 1, 10, 700, 120, List.of());
-    return new Disinfection(spec, StepLength.MINUTE);
+class DisinfectionModelTest {
+  private static DisinfectionModel programme(Heater heater) {
+    var spec = new DisinfectionModel.Spec(heater, 60, 30, 1, 10, 700, 120, List.of());
+    return new DisinfectionModel(spec, StepLength.MINUTE);
   }
 
-  private static int stepsWhile(Disinfection programme, boolean active, double sensor_C) {
+  private static int stepsWhile(DisinfectionModel programme, boolean active, double sensor_C) {
     int steps = 0;
     while (programme.active() == active && steps < 5000) {
       programme.decide(sensor_C, 0);
@@ -24,7 +24,7 @@ class DisinfectionTest {
 
   @Test
   void beginsWhenItIsDueAndAgainADayLater() {
-    Disinfection programme = programme(Heater.IMMERSION);
+    DisinfectionModel programme = programme(Heater.IMMERSION);
     assertThat(stepsWhile(programme, false, 65)).isEqualTo(11);
     assertThat(stepsWhile(programme, true, 65)).isEqualTo(30);
     assertThat(stepsWhile(programme, false, 65)).isEqualTo(1440 - 30);
@@ -32,7 +32,7 @@ class DisinfectionTest {
 
   @Test
   void asksTheHeaterOnlyWhileItLasts() {
-    Disinfection programme = programme(Heater.IMMERSION);
+    DisinfectionModel programme = programme(Heater.IMMERSION);
     assertThat(programme.calls(Heater.IMMERSION)).isFalse();
     stepsWhile(programme, false, 50);
     assertThat(programme.calls(Heater.IMMERSION)).isTrue();
@@ -43,7 +43,7 @@ class DisinfectionTest {
 
   @Test
   void anInterruptionBeginsTheHoldAnew() {
-    Disinfection programme = programme(Heater.IMMERSION);
+    DisinfectionModel programme = programme(Heater.IMMERSION);
     stepsWhile(programme, false, 50);
     for (int minute = 0; minute < 29; minute++) {
       programme.decide(60, 0);
@@ -54,14 +54,14 @@ class DisinfectionTest {
 
   @Test
   void givesUpAfterTheTimeAllowed() {
-    Disinfection programme = programme(Heater.IMMERSION);
+    DisinfectionModel programme = programme(Heater.IMMERSION);
     stepsWhile(programme, false, 50);
     assertThat(stepsWhile(programme, true, 59.9)).isEqualTo(120);
   }
 
   @Test
   void theCompressorGoesALittleAboveTheTargetAndComesBackAtIt() {
-    Disinfection programme = programme(Heater.HEAT_PUMP);
+    DisinfectionModel programme = programme(Heater.HEAT_PUMP);
     stepsWhile(programme, false, 50);
     programme.decide(61.9, 0);
     assertThat(programme.calls(Heater.HEAT_PUMP)).isTrue();
@@ -79,9 +79,9 @@ class DisinfectionTest {
   @Test
   void keepsToTheTimesAtWhichItMayRun() {
     var spec =
-        new Disinfection.Spec(
+        new DisinfectionModel.Spec(
             Heater.IMMERSION, 60, 30, 1, 10, 700, 1440, List.of(new Window(120, 160)));
-    Disinfection programme = new Disinfection(spec, StepLength.MINUTE);
+    DisinfectionModel programme = new DisinfectionModel(spec, StepLength.MINUTE);
     int minute = 0;
     while (!programme.active()) {
       programme.decide(50, 60 * minute++);
@@ -100,7 +100,8 @@ class DisinfectionTest {
 
   @Test
   void noneNeverBegins() {
-    Disinfection none = new Disinfection(Disinfection.Spec.none(), StepLength.MINUTE);
+    DisinfectionModel none =
+        new DisinfectionModel(DisinfectionModel.Spec.none(), StepLength.MINUTE);
     assertThat(stepsWhile(none, false, 20)).isEqualTo(5000);
   }
 }

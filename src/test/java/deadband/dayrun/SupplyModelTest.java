@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-class SupplyTest {
-  private static Supply supply(boolean perPhase, double l1_kW, double l2_kW, double l3_kW) {
-    Supply supply = new Supply(new Supply.Spec(perPhase, 3, Line.ALL));
+class SupplyModelTest {
+  private static SupplyModel supply(boolean perPhase, double l1_kW, double l2_kW, double l3_kW) {
+    SupplyModel supply = new SupplyModel(new SupplyModel.Spec(perPhase, 3, Line.ALL));
     supply.draw(Line.L1, l1_kW);
     supply.draw(Line.L2, l2_kW);
     supply.draw(Line.L3, l3_kW);
@@ -34,7 +34,7 @@ class SupplyTest {
   /** Trade values, section 6, derived: S = 2.4 kW on one line, P = 2.4 kW on three. */
   @Test
   void aBalancedLoadIsCoveredByAThirdOnly() {
-    Supply supply = supply(true, -2.4, 0, 0);
+    SupplyModel supply = supply(true, -2.4, 0, 0);
     supply.draw(Line.ALL, 2.4);
     assertThat(supply.import_kW()).isCloseTo(1.6, within(1e-12));
     assertThat(supply.export_kW()).isCloseTo(1.6, within(1e-12));
@@ -42,7 +42,7 @@ class SupplyTest {
 
   @Test
   void aSensorOnOneLineSeesThatLine() {
-    Supply supply = supply(false, -4, 2, 2);
+    SupplyModel supply = supply(false, -4, 2, 2);
     assertThat(supply.leaving_kW(Line.L1)).isEqualTo(4);
     assertThat(supply.leaving_kW(Line.ALL)).isZero();
     assertThat(Line.ALL.shareOn(Line.L2)).isCloseTo(1 / 3.0, within(1e-15));

@@ -6,12 +6,12 @@ import deadband.trade.Metering;
  * The supply: what each line conductor carries, what the billing meter makes of it, and what a
  * sensor on one or all lines sees. Import positive, as in {@link Metering}.
  */
-public final class Supply {
+public final class SupplyModel {
   private final double[] line_kW = new double[3];
   private final boolean perPhase;
   private final double exportLimit_kW;
 
-  Supply(Spec spec) {
+  SupplyModel(Spec spec) {
     perPhase = spec.perPhase;
     exportLimit_kW = spec.exportLimit_kW;
   }

@@ -8,21 +8,21 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class BatteryTest {
-  private static Battery.Spec spec(double stored_kWh, double efficiency, Set<Load> into) {
-    return new Battery.Spec(10, stored_kWh, 3, efficiency, Set.of(), into, Line.L1);
+class BatteryModelTest {
+  private static BatteryModel.Spec spec(double stored_kWh, double efficiency, Set<Load> into) {
+    return new BatteryModel.Spec(10, stored_kWh, 3, efficiency, Set.of(), into, Line.L1);
   }
 
   @Test
   void chargesWithinItsPower() {
-    assertThat(new Battery(spec(0, 1, Set.of())).charge_kW(5, 1)).isEqualTo(3);
-    assertThat(new Battery(spec(0, 1, Set.of())).charge_kW(2, 1)).isEqualTo(2);
-    assertThat(new Battery(spec(0, 1, Set.of())).charge_kW(-2, 1)).isZero();
+    assertThat(new BatteryModel(spec(0, 1, Set.of())).charge_kW(5, 1)).isEqualTo(3);
+    assertThat(new BatteryModel(spec(0, 1, Set.of())).charge_kW(2, 1)).isEqualTo(2);
+    assertThat(new BatteryModel(spec(0, 1, Set.of())).charge_kW(-2, 1)).isZero();
   }
 
   @Test
   void chargesUntilItIsFull() {
-    Battery battery = new Battery(spec(9, 0.8, Set.of()));
+    BatteryModel battery = new BatteryModel(spec(9, 0.8, Set.of()));
     assertThat(battery.charge_kW(3, 1)).isCloseTo(1.25, within(1e-12));
     assertThat(battery.stored_kWh()).isEqualTo(10);
     assertThat(battery.charge_kW(3, 1)).isZero();
@@ -30,7 +30,7 @@ class BatteryTest {
 
   @Test
   void dischargesUntilItIsEmpty() {
-    Battery battery = new Battery(spec(4, 1, Set.of()));
+    BatteryModel battery = new BatteryModel(spec(4, 1, Set.of()));
     assertThat(battery.discharge_kW(9, 1)).isEqualTo(3);
     assertThat(battery.discharge_kW(9, 1)).isEqualTo(1);
     assertThat(battery.discharge_kW(9, 1)).isZero();
@@ -38,7 +38,7 @@ class BatteryTest {
 
   @Test
   void coversOnlyTheLoadsItMay() {
-    Battery battery = new Battery(spec(4, 1, EnumSet.of(Load.HOUSE, Load.CHARGER)));
+    BatteryModel battery = new BatteryModel(spec(4, 1, EnumSet.of(Load.HOUSE, Load.CHARGER)));
     assertThat(battery.mayCover_kW(new double[] {0.5, 2, 3, 0.25})).isEqualTo(0.75);
   }
 

@@ -10,19 +10,19 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** 300 L, 1600 mm, 20 layers of 80 mm and 15 L; coil 100 to 900 mm unless said otherwise. */
-class TankTest {
+class TankModelTest {
   private final Given given = new Given();
 
-  private Tank tank(double start_C) {
-    return new Tank(given.build().tank(), start_C, StepLength.MINUTE);
+  private TankModel tank(double start_C) {
+    return new TankModel(given.build().tank(), start_C, StepLength.MINUTE);
   }
 
   @Test
   void aLowElementAndACoilHalfWayUpLeaveDifferentBottoms() {
     given.coilBottom_mm = 800;
     given.coilTop_mm = 1200;
-    Tank byElement = tank(20);
-    Tank byCoil = tank(20);
+    TankModel byElement = tank(20);
+    TankModel byCoil = tank(20);
     int element = byElement.at(120);
     for (int minute = 0; minute < 240; minute++) {
       byElement.heatElement(element, 3.0 / 60);
@@ -35,7 +35,7 @@ class TankTest {
     assertThat(byCoil.layer_C(9)).isEqualTo(20);
     assertThat(byCoil.layer_C(10)).isGreaterThan(80);
     given.element_mm = 10;
-    Tank byLowestElement = tank(20);
+    TankModel byLowestElement = tank(20);
     for (int minute = 0; minute < 240; minute++) {
       byLowestElement.heatElement(byLowestElement.at(10), 3.0 / 60);
     }
@@ -44,7 +44,7 @@ class TankTest {
 
   @Test
   void theElementHeatsItsLayerAndThoseAbove() {
-    Tank tank = tank(20);
+    TankModel tank = tank(20);
     tank.heatElement(5, 1);
     assertThat(tank.layer_C(4)).isEqualTo(20);
     for (int layer = 6; layer < 20; layer++) {
@@ -54,7 +54,7 @@ class TankTest {
 
   @Test
   void theCoilWarmsColdWaterFirstAndNoLayerPastItsFlow() {
-    Tank tank = tank(60);
+    TankModel tank = tank(60);
     tank.draw(100, 10);
     double warmest_C = tank.coilTop_C();
     double flow_C = tank.coil_C() + 5;
@@ -68,7 +68,7 @@ class TankTest {
   void theCoilsEndsCountInPart() {
     given.coilBottom_mm = 120;
     given.coilTop_mm = 240;
-    Tank tank = tank(20);
+    TankModel tank = tank(20);
     tank.heatCoil(0.01, 5, 70);
     // 40 mm in layer 1, 80 mm in layer 2, none in layer 3
     double half_K = tank.layer_C(1) - 20;
@@ -79,7 +79,7 @@ class TankTest {
 
   @Test
   void theWholeCapacityIsThatOfWaterAtFiftyDegrees() {
-    Tank tank = tank(20);
+    TankModel tank = tank(20);
     double before_kWh = tank.content_kWh();
     tank.heatElement(0, 5);
     double rise_K = 5 / (300 * Water.heatCapacity_kWh_per_LK(50));
@@ -102,7 +102,7 @@ class TankTest {
    */
   @Test
   void standingLossIsTheDeclaredOneFortyFiveKelvinAboveTheRoom() {
-    Tank tank = tank(65);
+    TankModel tank = tank(65);
     for (int minute = 0; minute < 60; minute++) {
       tank.cool();
     }
@@ -114,7 +114,7 @@ class TankTest {
 
   @Test
   void drawingTheWholeStoreLeavesColdWater() {
-    Tank tank = tank(60);
+    TankModel tank = tank(60);
     tank.draw(300, 10);
     assertThat(tank.top_C()).isEqualTo(10);
     assertThat(tank.drawn_kWh())
@@ -127,7 +127,7 @@ class TankTest {
   void fourHundredLitresTakeAThreeKilowattElementAboutEightHours() {
     given.volume_L = 400;
     given.loss_kWh_per_day = 0;
-    Tank tank = tank(10);
+    TankModel tank = tank(10);
     int minutes = 0;
     while (tank.layer_C(1) < 64) {
       tank.heatElement(tank.at(120), 3.0 / 60);
@@ -143,8 +143,8 @@ class TankTest {
    */
   @Test
   void halvingTheStepChangesTemperaturesByLessThanHalfAKelvin() {
-    Tank coarse = heated(StepLength.MINUTE);
-    Tank fine = heated(new StepLength(30));
+    TankModel coarse = heated(StepLength.MINUTE);
+    TankModel fine = heated(new StepLength(30));
     for (int layer = 0; layer < coarse.layers(); layer++) {
       assertThat(coarse.layer_C(layer))
           .as("layer " + layer)
@@ -153,8 +153,8 @@ class TankTest {
     assertThat(coarse.content_kWh()).isCloseTo(fine.content_kWh(), within(0.1 * 300 * 0.00116));
   }
 
-  private Tank heated(StepLength step) {
-    Tank tank = new Tank(given.build().tank(), 40, step);
+  private TankModel heated(StepLength step) {
+    TankModel tank = new TankModel(given.build().tank(), 40, step);
     for (int number = 0; number < 6 * step.perHour(); number++) {
       tank.heatElement(tank.at(120), 1.0 * step.hours());
       tank.heatCoil(4.0 * step.hours(), 5, 75);
@@ -168,7 +168,7 @@ class TankTest {
   /** Layers 0 and 1 at 10, the others at 60 °C; 15 L hold 0.0172 kWh/K. */
   @Test
   void roomIsWhatIsMissingToALimit() {
-    Tank tank = tank(60);
+    TankModel tank = tank(60);
     tank.draw(30, 10);
     double layer_kWh_per_K = 15 * Water.heatCapacity_kWh_per_LK(50);
     assertThat(tank.room_kWh(2, 65)).isCloseTo(18 * 5 * layer_kWh_per_K, within(1e-9));
@@ -185,13 +185,13 @@ class TankTest {
   void muchHeatAtOnceIsGivenInParts() {
     given.coilBottom_mm = 0;
     given.coilTop_mm = 80;
-    Tank tank = tank(20);
+    TankModel tank = tank(20);
     tank.heatCoil(10, 5, 70);
     assertThat(tank.top_C())
         .isCloseTo(20 + 10 / (300 * Water.heatCapacity_kWh_per_LK(50)), within(1e-9));
     assertThat(tank.bottom_C()).isEqualTo(tank.top_C());
     given.coilTop_mm = 800;
-    Tank layered = tank(60);
+    TankModel layered = tank(60);
     layered.draw(150, 10);
     layered.heatCoil(5, 5, 62);
     assertThat(layered.top_C()).isEqualTo(60);
@@ -202,7 +202,7 @@ class TankTest {
 
   @Test
   void itsAccountHoldsWhatWasGivenLostAndDrawn() {
-    Tank tank = tank(50);
+    TankModel tank = tank(50);
     tank.heatElement(3, 1.5);
     tank.heatCoil(2.5, 5, 70);
     tank.cool();
@@ -219,7 +219,7 @@ class TankTest {
   /** One of twenty layers comes in at 18 °C below water of 10 °C: the whole column mixes. */
   @Test
   void coldWaterWarmerThanTheTankMixesWithIt() {
-    Tank tank = tank(10);
+    TankModel tank = tank(10);
     tank.draw(15, 18);
     assertThat(tank.bottom_C()).isCloseTo(10 + 8 / 20.0, within(1e-9));
     assertThat(tank.top_C()).isEqualTo(tank.bottom_C());

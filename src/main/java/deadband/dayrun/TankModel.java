@@ -14,7 +14,7 @@ import java.util.Arrays;
  * capacity holds throughout, that of water at 50 °C; between 10 and 65 °C the true one lies within
  * 1.6 % of it.
  */
-public final class Tank {
+public final class TankModel {
   /** Layers that serve where nothing speaks for another number. */
   public static final int LAYERS = 20;
 
@@ -43,7 +43,7 @@ public final class Tank {
   private double lost_kWh;
   private double drawn_kWh;
 
-  Tank(Spec spec, double start_C, StepLength step) {
+  TankModel(Spec spec, double start_C, StepLength step) {
     layer_C = new double[spec.layers];
     Arrays.fill(layer_C, start_C);
     height_mm = spec.height_mm;

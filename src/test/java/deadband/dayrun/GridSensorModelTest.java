@@ -9,12 +9,12 @@ import org.junit.jupiter.api.Test;
 /**
  * 1 kW leaves on L1, 2 kW come in on L2; heater 3, heat pump 1.5 with 0.6 of back-up, battery 0.5.
  */
-class GridSensorTest {
+class GridSensorModelTest {
   private final Given given = new Given();
   private final Step now = new Step();
-  private final Supply supply = new Supply(new Supply.Spec(false, 99, Line.ALL));
+  private final SupplyModel supply = new SupplyModel(new SupplyModel.Spec(false, 99, Line.ALL));
 
-  GridSensorTest() {
+  GridSensorModelTest() {
     supply.draw(Line.L1, -1);
     supply.draw(Line.L2, 2);
     now.immersion_kW = 3;
@@ -23,13 +23,13 @@ class GridSensorTest {
     now.backup_kW = 0.6;
     now.charge_kW = 0.5;
     given.battery =
-        new Battery.Spec(
+        new BatteryModel.Spec(
             5, 0, 3, 1, EnumSet.noneOf(Load.class), EnumSet.noneOf(Load.class), Line.L2);
   }
 
   private double counted_kW(Counted first, Counted... others) {
     given.counts = EnumSet.of(first, others);
-    return new GridSensor(given.build()).counted_kW(supply, now);
+    return new GridSensorModel(given.build()).counted_kW(supply, now);
   }
 
   @Test

@@ -5,9 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** Opens at 62, closes at 60 °C; least 0.15 kW, margin 0.1 kW. */
-class DiverterTest {
-  private static Diverter diverter(boolean answersDemand) {
-    return new Diverter(new Diverter.Spec(62, 60, 0.15, 0.1, answersDemand, 900, Line.L1));
+class DiverterModelTest {
+  private static DiverterModel diverter(boolean answersDemand) {
+    return new DiverterModel(
+        new DiverterModel.Spec(62, 60, 0.15, 0.1, answersDemand, 900, Line.L1));
   }
 
   @Test
@@ -49,7 +50,7 @@ class DiverterTest {
 
   @Test
   void stopsAtItsOpeningTemperatureAndStartsAgainAtItsClosingOne() {
-    Diverter diverter = diverter(true);
+    DiverterModel diverter = diverter(true);
     diverter.follow(61.99);
     assertThat(diverter.power_kW(false, 3, 9, 9)).isEqualTo(3);
     diverter.follow(62);

@@ -6,7 +6,7 @@ import java.util.Set;
  * The grid sensor, and what diverter and relay make of it. It sees the line it sits on, or all; of
  * what the relay counts besides, it sees the share on that line.
  */
-public final class GridSensor {
+public final class GridSensorModel {
   private final Line sensed;
   private final boolean seesHeatPump;
   private final double heatPumpShare;
@@ -15,7 +15,7 @@ public final class GridSensor {
   private final double countedHeatPump;
   private final double countedBattery;
 
-  GridSensor(Installation installation) {
+  GridSensorModel(Installation installation) {
     sensed = installation.sensor().line();
     seesHeatPump = installation.sensor().seesHeatPump();
     heatPumpShare = installation.heatPump().line().shareOn(sensed);
@@ -37,14 +37,14 @@ public final class GridSensor {
   public record Spec(Line line, boolean seesHeatPump) {}
 
   /** What it sees leaving the house, import negative [kW]. */
-  double leaving_kW(Supply supply, Step now) {
+  double leaving_kW(SupplyModel supply, Step now) {
     double leaving_kW = supply.leaving_kW(sensed);
     double appliance_kW = now.heatPump_kW + now.backup_kW;
     return seesHeatPump ? leaving_kW : leaving_kW + heatPumpShare * appliance_kW;
   }
 
   /** The sum of what the relay counts [kW]. */
-  double counted_kW(Supply supply, Step now) {
+  double counted_kW(SupplyModel supply, Step now) {
     double counted_kW = countsExport ? leaving_kW(supply, now) : 0;
     return counted_kW
         + countedImmersion * now.diverted_kW

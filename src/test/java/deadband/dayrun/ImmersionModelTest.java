@@ -6,9 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** 3 kW; thermostat opens at 65, closes 6 K below; cut-out 80 °C. */
-class ImmersionTest {
-  private final Immersion immersion =
-      new Immersion(new Immersion.Spec(3, 120, 65, 6, 80, List.of(new Window(1320, 360))));
+class ImmersionModelTest {
+  private final ImmersionModel immersion =
+      new ImmersionModel(
+          new ImmersionModel.Spec(3, 120, 65, 6, 80, List.of(new Window(1320, 360))));
 
   @Test
   void theRodThermostatOpensAndClosesAgain() {
@@ -27,7 +28,7 @@ class ImmersionTest {
 
   @Test
   void whereNoneIsFittedNoCutOutOpens() {
-    Immersion none = new Immersion(Immersion.Spec.none());
+    ImmersionModel none = new ImmersionModel(ImmersionModel.Spec.none());
     assertThat(none.available_kW(60)).isZero();
     assertThat(none.limited_kW(0, 0)).isZero();
     assertThat(none.cutOutOpened()).isFalse();

@@ -15,15 +15,15 @@ import java.util.List;
  * @param verdict what the setup comes to
  * @param open numbers of open findings, by class from the gravest, and of checks waited for
  */
-record Standing(Verdict verdict, List<Integer> open) implements Comparable<Standing> {
+record Distance(Verdict verdict, List<Integer> open) implements Comparable<Distance> {
 
-  static Standing of(Judgement judgement) {
+  static Distance of(Judgement judgement) {
     List<Integer> open = new ArrayList<>();
     for (Consequence consequence : Consequence.values()) {
       open.add(count(judgement, consequence));
     }
     open.add((int) judgement.notJudged().stream().filter(NotJudged::holdsUpSignOff).count());
-    return new Standing(judgement.verdict(), List.copyOf(open));
+    return new Distance(judgement.verdict(), List.copyOf(open));
   }
 
   private static int count(Judgement judgement, Consequence consequence) {
@@ -34,12 +34,12 @@ record Standing(Verdict verdict, List<Integer> open) implements Comparable<Stand
             .count();
   }
 
-  boolean isNearerThan(Standing other) {
+  boolean isNearerThan(Distance other) {
     return compareTo(other) < 0;
   }
 
   @Override
-  public int compareTo(Standing other) {
+  public int compareTo(Distance other) {
     int order = verdict.compareTo(other.verdict);
     for (int i = 0; order == 0 && i < open.size(); i++) {
       order = Integer.compare(open.get(i), other.open.get(i));

@@ -2,30 +2,30 @@ package deadband.dayrun;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.dayrun.HeatPump.End;
-import deadband.dayrun.HeatPump.State;
+import deadband.dayrun.HeatPumpModel.End;
+import deadband.dayrun.HeatPumpModel.State;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The transitions of day-run section 2, one by one: everyday 51 to 56 °C, surplus 57 to 62 °C. */
-class HeatPumpTest {
+class HeatPumpModelTest {
   private static final boolean CLOSED = true;
   private static final boolean OPEN = false;
 
   private final Given given = new Given();
 
-  private HeatPump pump(double lag_min, double minimumRun_min, double minimumOff_min) {
+  private HeatPumpModel pump(double lag_min, double minimumRun_min, double minimumOff_min) {
     given.startLag_min = lag_min;
     given.minimumRun_min = minimumRun_min;
     given.minimumOff_min = minimumOff_min;
-    return new HeatPump(given.build().heatPump(), StepLength.MINUTE);
+    return new HeatPumpModel(given.build().heatPump(), StepLength.MINUTE);
   }
 
-  private static boolean step(HeatPump pump, boolean relay, double sensor_C) {
+  private static boolean step(HeatPumpModel pump, boolean relay, double sensor_C) {
     return pump.starts(relay, sensor_C, false, false, 0);
   }
 
-  private static int stepsUntilRunning(HeatPump pump, boolean relay, double sensor_C) {
+  private static int stepsUntilRunning(HeatPumpModel pump, boolean relay, double sensor_C) {
     int steps = 0;
     while (!pump.running() && steps < 1000) {
       step(pump, relay, sensor_C);
@@ -34,7 +34,7 @@ class HeatPumpTest {
     return steps;
   }
 
-  private static int stepsUntilOff(HeatPump pump, boolean relay, double sensor_C) {
+  private static int stepsUntilOff(HeatPumpModel pump, boolean relay, double sensor_C) {
     int steps = 0;
     while (pump.running() && steps < 1000) {
       step(pump, relay, sensor_C);
@@ -45,14 +45,14 @@ class HeatPumpTest {
 
   @Test
   void startsAtOnceWhereLagAndMinimumOffAreNothing() {
-    HeatPump pump = pump(0, 0, 0);
+    HeatPumpModel pump = pump(0, 0, 0);
     assertThat(step(pump, CLOSED, 50)).isTrue();
     assertThat(pump.state()).isEqualTo(State.RUNNING);
   }
 
   @Test
   void waitsForItsLagInThePreRun() {
-    HeatPump pump = pump(2, 0, 0);
+    HeatPumpModel pump = pump(2, 0, 0);
     assertThat(step(pump, CLOSED, 50)).isFalse();
     assertThat(pump.state()).isEqualTo(State.PRE_RUN);
     assertThat(step(pump, CLOSED, 50)).isFalse();
@@ -61,7 +61,7 @@ class HeatPumpTest {
 
   @Test
   void preRunEndsWhereNothingCallsAnyMore() {
-    HeatPump pump = pump(3, 0, 0);
+    HeatPumpModel pump = pump(3, 0, 0);
     step(pump, CLOSED, 55);
     step(pump, OPEN, 55);
     assertThat(pump.state()).isEqualTo(State.OFF);
@@ -92,14 +92,14 @@ class HeatPumpTest {
     given.surplusBlocked = List.of(new Window(0, 60));
     assertThat(pump(0, 0, 0).starts(CLOSED, 55, false, false, 3599)).isFalse();
     assertThat(pump(0, 0, 0).starts(CLOSED, 55, false, false, 3600)).isTrue();
-    HeatPump everyday = pump(0, 0, 0);
+    HeatPumpModel everyday = pump(0, 0, 0);
     assertThat(everyday.starts(CLOSED, 50, false, false, 0)).isTrue();
     assertThat(everyday.onSurplus()).isFalse();
   }
 
   @Test
   void minimumOffCountsTheLagIn() {
-    HeatPump pump = pump(2, 0, 10);
+    HeatPumpModel pump = pump(2, 0, 10);
     stepsUntilRunning(pump, CLOSED, 55);
     stepsUntilOff(pump, OPEN, 55);
     assertThat(stepsUntilRunning(pump, CLOSED, 55)).isEqualTo(10);
@@ -107,7 +107,7 @@ class HeatPumpTest {
 
   @Test
   void lagRulesWhereItIsLongerThanTheMinimumOff() {
-    HeatPump pump = pump(4, 0, 1);
+    HeatPumpModel pump = pump(4, 0, 1);
     stepsUntilRunning(pump, CLOSED, 55);
     stepsUntilOff(pump, OPEN, 55);
     assertThat(stepsUntilRunning(pump, CLOSED, 55)).isEqualTo(5);
@@ -115,14 +115,14 @@ class HeatPumpTest {
 
   @Test
   void reachingTheStopOfTheProgrammeInForceEndsTheRunAtOnce() {
-    HeatPump surplus = pump(0, 10, 0);
+    HeatPumpModel surplus = pump(0, 10, 0);
     step(surplus, CLOSED, 50);
     step(surplus, CLOSED, 61.99);
     assertThat(surplus.running()).isTrue();
     step(surplus, CLOSED, 62);
     assertThat(surplus.running()).isFalse();
     assertThat(surplus.end()).isEqualTo(End.PROGRAMME);
-    HeatPump everyday = pump(0, 10, 0);
+    HeatPumpModel everyday = pump(0, 10, 0);
     step(everyday, OPEN, 50);
     step(everyday, OPEN, 55.99);
     assertThat(everyday.running()).isTrue();
@@ -132,7 +132,7 @@ class HeatPumpTest {
 
   @Test
   void aRunThatTheRelayLeavesBetweenTheProgrammesEndsByItsMinimumRun() {
-    HeatPump pump = pump(0, 10, 0);
+    HeatPumpModel pump = pump(0, 10, 0);
     step(pump, CLOSED, 57);
     step(pump, CLOSED, 57.5);
     assertThat(stepsUntilOff(pump, OPEN, 58)).isEqualTo(9);
@@ -142,7 +142,7 @@ class HeatPumpTest {
 
   @Test
   void aLeftRunEndsAtOnceAtTheSurplusStop() {
-    HeatPump pump = pump(0, 10, 0);
+    HeatPumpModel pump = pump(0, 10, 0);
     step(pump, CLOSED, 57);
     step(pump, OPEN, 62);
     assertThat(pump.end()).isEqualTo(End.PROGRAMME);
@@ -150,7 +150,7 @@ class HeatPumpTest {
 
   @Test
   void aRunWhoseCallGoesAfterTheMinimumRunIsNotCountedAsTheTimers() {
-    HeatPump pump = pump(0, 3, 0);
+    HeatPumpModel pump = pump(0, 3, 0);
     step(pump, CLOSED, 53);
     for (int minute = 0; minute < 5; minute++) {
       step(pump, CLOSED, 53);
@@ -161,7 +161,7 @@ class HeatPumpTest {
 
   @Test
   void aCallThatComesBackTakesTheRunFromTheTimer() {
-    HeatPump pump = pump(0, 5, 0);
+    HeatPumpModel pump = pump(0, 5, 0);
     step(pump, CLOSED, 55);
     step(pump, OPEN, 55);
     step(pump, CLOSED, 55);
@@ -174,7 +174,7 @@ class HeatPumpTest {
 
   @Test
   void everydayTakesOverWhereItHadCalledToo() {
-    HeatPump pump = pump(0, 0, 0);
+    HeatPumpModel pump = pump(0, 0, 0);
     step(pump, CLOSED, 50);
     assertThat(pump.onSurplus()).isTrue();
     step(pump, OPEN, 55);
@@ -184,7 +184,7 @@ class HeatPumpTest {
 
   @Test
   void onSurplusLastsThroughTheLeftoverMinimumRun() {
-    HeatPump pump = pump(0, 10, 0);
+    HeatPumpModel pump = pump(0, 10, 0);
     step(pump, CLOSED, 57);
     step(pump, OPEN, 57.2);
     assertThat(pump.running()).isTrue();
@@ -193,7 +193,7 @@ class HeatPumpTest {
 
   @Test
   void theLimitEndsARunAtOnceAndForbidsAStart() {
-    HeatPump pump = pump(0, 10, 0);
+    HeatPumpModel pump = pump(0, 10, 0);
     assertThat(pump.starts(CLOSED, 50, true, false, 0)).isFalse();
     step(pump, CLOSED, 50);
     pump.starts(CLOSED, 50, true, false, 0);
@@ -203,7 +203,7 @@ class HeatPumpTest {
 
   @Test
   void disinfectionCallsPastTheStops() {
-    HeatPump pump = pump(0, 0, 0);
+    HeatPumpModel pump = pump(0, 0, 0);
     assertThat(pump.starts(OPEN, 58, false, true, 0)).isTrue();
     pump.starts(OPEN, 63, false, true, 0);
     assertThat(pump.running()).isTrue();
@@ -215,7 +215,7 @@ class HeatPumpTest {
   void aMachineWhoseStopLiesBelowItsStartDoesNotStartOnlyToStop() {
     given.surplusStart_C = 60;
     given.surplusStop_C = 55;
-    HeatPump pump = pump(0, 0, 0);
+    HeatPumpModel pump = pump(0, 0, 0);
     assertThat(step(pump, CLOSED, 56)).isFalse();
     assertThat(step(pump, CLOSED, 54)).isTrue();
   }
