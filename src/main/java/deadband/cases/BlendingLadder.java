@@ -64,7 +64,6 @@ final class BlendingLadder {
                     most.get()));
   }
 
-  /** Where only the tolerance goes above the limit, lowering a set point by it is no remedy. */
   private Detail tooHot(double peak_C) {
     double most_C = valve.most_C().get();
     boolean asSet = TankTop.nominal(setup).surely_C().is(set_C -> set_C > most_C);
@@ -81,7 +80,7 @@ final class BlendingLadder {
     if (top.setPoint_C().isKnown()) {
       detail.evidence(Measure.of("highest set point", top.setPoint_C().get(), CELSIUS));
     }
-    return (asSet ? detail.cures(List.of(List.copyOf(lowered))) : detail).done();
+    return detail.cures(List.of(List.copyOf(lowered))).done();
   }
 
   private void thermostat() {

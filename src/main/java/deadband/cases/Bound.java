@@ -14,11 +14,23 @@ import deadband.trade.Known;
  * @param firm whether it may carry a hazard, damage or waste: told, read off a plate, or set by
  *     regulation or standard, and broken by the value set. What breaks common practice, memory or a
  *     tolerance alone is a query
+ * @param byToleranceAlone whether the value set keeps it, so that no change of it is a remedy
  */
-public record Bound(Measure measure, String name, String source, String known, boolean firm) {
+public record Bound(
+    Measure measure,
+    String name,
+    String source,
+    String known,
+    boolean firm,
+    boolean byToleranceAlone) {
 
   /** The source of a limit that the setup itself tells. */
   public static final String THIS_SETUP = "this setup";
+
+  /** A limit that the value set breaks. */
+  public Bound(Measure measure, String name, String source, String known, boolean firm) {
+    this(measure, name, source, known, firm, false);
+  }
 
   /** A limit out of the table. */
   public static Bound of(String quantity, double value, Limits.Entry limit) {
@@ -73,7 +85,7 @@ public record Bound(Measure measure, String name, String source, String known, b
 
   /** This limit where the value set keeps it, and only a tolerance breaks it. */
   public Bound brokenByToleranceAlone() {
-    return new Bound(measure, name, source, known + "; exceeded by tolerance alone", false);
+    return new Bound(measure, name, source, known + "; exceeded by tolerance alone", false, true);
   }
 
   /** The same limit where what exceeds it is not certain to: it carries a question, no hazard. */

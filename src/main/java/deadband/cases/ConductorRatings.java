@@ -6,20 +6,25 @@ import deadband.setup.Circuit;
 import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.CableRating;
+import deadband.trade.CableRating.Harmonised;
 import deadband.trade.CableRating.Size;
 import deadband.trade.Known;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What cable and flexible cord of the heater carry: the lower of what is entered and what the table
  * gives, so that a rating typed too high switches no danger off.
  *
- * <p>The tables are British. At a site in another country the rating by its own tables must be
- * entered; until it is, the British value can raise a question and clear nothing. A rating entered
- * above the table may come from a better cable: what rests on the table then is a question, too,
- * unless no conductor of that size carries what is entered.
+ * <p>The tables are British. At a site in another country the British value can raise a question
+ * and clear nothing. There the rating by the country's own tables counts; until it is entered, a
+ * load is cleared by what European countries have in common, where that carries it. A rating
+ * entered above the table may come from a better cable: what rests on the table then is a question,
+ * too, unless no conductor of that size carries what is entered.
  */
 final class ConductorRatings {
 
@@ -39,6 +44,75 @@ final class ConductorRatings {
   /** What the flexible cord carries where it ends at the heater. */
   Derived<Bound> flex() {
     return lower("flex carries", circuit.flexRating_A(), circuit.flex_mm2(), flexByTable());
+  }
+
+  /** The same, to hold a load against it. */
+  Derived<Bound> cable(Derived<Double> load_A) {
+    return orHarmonised(cable(), circuit.cableRating_A(), cableHarmonised(), load_A);
+  }
+
+  /** The same, to hold a load against it. */
+  Derived<Bound> flex(Derived<Double> load_A) {
+    return orHarmonised(flex(), circuit.flexRating_A(), flexHarmonised(), load_A);
+  }
+
+  /** What the common tables carry is clear; what exceeds them alone is not found by them. */
+  private static Derived<Bound> orHarmonised(
+      Derived<Bound> bound, Told<Double> told, Derived<Bound> common, Derived<Double> load_A) {
+    boolean open = !told.isTold() && !isFirm(bound);
+    return open && common.is(most -> load_A.is(load -> load <= most.measure().value()))
+        ? common
+        : bound;
+  }
+
+  /** The countries whose wiring and appliance standards are the harmonised ones (from memory). */
+  private static final Set<String> HARMONISED =
+      Set.of(
+          "AT", "BE", "BG", "CH", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GB", "GR", "HR",
+          "HU", "IE", "IS", "IT", "LT", "LU", "LV", "MT", "NL", "NO", "PL", "PT", "RO", "SE", "SI",
+          "SK");
+
+  private <T> Derived<Bound> harmonised(
+      Derived<T> conductor, Told<Double> instead, Function<T, Optional<Bound>> carries) {
+    return Derived.of(setup.site().country())
+        .with(
+            conductor,
+            (country, known) ->
+                HARMONISED.contains(country.code())
+                    ? carries.apply(known)
+                    : Optional.<Bound>empty())
+        .then(bound -> bound.map(Derived::constant).orElse(Derived.missing(instead.pointer())));
+  }
+
+  private Derived<Bound> cableHarmonised() {
+    return harmonised(laid(), circuit.cableRating_A(), ConductorRatings::cableHarmonised);
+  }
+
+  private static Optional<Bound> cableHarmonised(Laid laid) {
+    return Stream.of(Harmonised.values())
+        .filter(method -> method.name().equals(laid.method().name()))
+        .findFirst()
+        .flatMap(method -> Size.find(laid.size_mm2()).map(method::capacity_A))
+        .map(most_A -> harmonised("cable carries", most_A, CableRating.HARMONISED_TABLE));
+  }
+
+  private Derived<Bound> flexHarmonised() {
+    Derived<OptionalDouble> cord_A =
+        Derived.of(circuit.flex_mm2())
+            .with(Derived.of(circuit.flexHeatResistant()), CableRating::applianceCord_A);
+    return harmonised(
+        cord_A,
+        circuit.flexRating_A(),
+        most ->
+            most.stream()
+                .mapToObj(
+                    most_A -> harmonised("flex carries", most_A, CableRating.APPLIANCE_CORD_TABLE))
+                .findFirst());
+  }
+
+  private static Bound harmonised(String quantity, double most_A, String source) {
+    return Bound.sourced(
+        Measure.of(quantity, most_A, AMPERE), "harmonised table", source, Known.SECOND_HAND);
   }
 
   /** What an entered rating of the cable is held against. */
@@ -96,9 +170,11 @@ final class ConductorRatings {
   private record Laid(double size_mm2, Circuit.Method method) {}
 
   private Derived<Bound> cableByTable() {
-    Derived<Laid> laid =
-        Derived.of(circuit.cable_mm2()).with(Derived.of(circuit.method()), Laid::new);
-    return byTable(laid, circuit.cableRating_A(), this::cableByTable);
+    return byTable(laid(), circuit.cableRating_A(), this::cableByTable);
+  }
+
+  private Derived<Laid> laid() {
+    return Derived.of(circuit.cable_mm2()).with(Derived.of(circuit.method()), Laid::new);
   }
 
   /** Abroad it is the rating that is asked for, not what the British table would need. */

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param size how much, in the unit of the check's class; 0 where how far the limit is missed says
  *     it
  * @param evidence quantities that explain it
- * @param cures sets of changes that may cure it, the best first; empty where none can be computed
+ * @param cures sets of changes that may cure it, the best first; empty where none can be computed,
+ *     and where the values set keep the limit: moving them across a tolerance is no remedy
  * @param basis how it was reckoned
  */
 public record Detail(
@@ -112,8 +113,15 @@ public record Detail(
     }
 
     public Detail done() {
+      boolean kept = limit != null && limit.byToleranceAlone();
       return new Detail(
-          List.copyOf(at), observed, limit, size, List.copyOf(evidence), List.copyOf(cures), basis);
+          List.copyOf(at),
+          observed,
+          limit,
+          size,
+          List.copyOf(evidence),
+          kept ? List.of() : List.copyOf(cures),
+          basis);
     }
   }
 }

@@ -86,7 +86,7 @@ final class HeaterWiring {
   private record Rating(double power_kW, double at_V) {}
 
   private void breakerOverCable() {
-    Derived<Bound> cable = conductors.cable();
+    Derived<Bound> cable = conductors.cable(breaker_A());
     about(CableBreaker.class, circuit.breaker_A())
         .given(breaker_A(), cable)
         .makes(
@@ -265,7 +265,7 @@ final class HeaterWiring {
 
   private void flexLoad() {
     Derived<Double> current = current_A(voltage_V());
-    Derived<Bound> flex = conductors.flex();
+    Derived<Bound> flex = conductors.flex(current);
     about(FlexLoad.class, circuit.flex_mm2())
         .given(current, flex)
         .makes(

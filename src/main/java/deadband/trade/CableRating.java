@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Current-carrying capacity of the cables an immersion heater is wired in, by size and installation
@@ -120,6 +121,66 @@ public final class CableRating {
     public Known known(Size size) {
       return this == METHOD_101 && size == Size.MM2_2_5 ? Known.SECOND_HAND : known;
     }
+  }
+
+  /** Where the capacities common to the countries of CENELEC come from. */
+  public static final String HARMONISED_TABLE = "IEC 60364-5-52, PVC, three loaded conductors";
+
+  /**
+   * Installation methods of IEC 60364-5-52, which European countries share as HD 60364-5-52, with
+   * what copper with PVC carries at 30 °C, not grouped (second-hand). The figures are those of
+   * three loaded conductors: the two of a heater's cable warm it less, so that they are on the safe
+   * side.
+   */
+  public enum Harmonised {
+    /** Multi-core cable in conduit on a wall, B2. */
+    B(15, 20, 27, 34),
+    /** Clipped direct. */
+    C(17, 24, 32, 41);
+
+    private final double at1_5_A;
+    private final double at2_5_A;
+    private final double at4_A;
+    private final double at6_A;
+
+    Harmonised(double at1_5, double at2_5, double at4, double at6) {
+      this.at1_5_A = at1_5;
+      this.at2_5_A = at2_5;
+      this.at4_A = at4;
+      this.at6_A = at6;
+    }
+
+    /** Capacity of a size [A]. */
+    public double capacity_A(Size size) {
+      return switch (size) {
+        case MM2_1_5 -> at1_5_A;
+        case MM2_2_5 -> at2_5_A;
+        case MM2_4 -> at4_A;
+        case MM2_6 -> at6_A;
+      };
+    }
+  }
+
+  /** Where the sizes of the cord of an appliance come from. */
+  public static final String APPLIANCE_CORD_TABLE = "IEC 60335-1, conductors of a supply cord";
+
+  private static final double[] CORD_MM2 = {0.5, 0.75, 1.0, 1.5, 2.5};
+  private static final double[] CORD_A = {3, 6, 10, 16, 25};
+
+  /**
+   * The rated current of an appliance for which a cord of this size is large enough, IEC 60335-1
+   * (second-hand): 0.5 mm² 3 A, 0.75 6 A, 1.0 10 A, 1.5 16 A, 2.5 25 A; a size between two counts
+   * as the smaller. Times {@link #flexFactor} in the warm place where it ends.
+   *
+   * @param size_mm2 conductor size [mm²]
+   * @param heatResistant whether the cord is heat-resistant
+   * @return [A], empty below the smallest size
+   */
+  public static OptionalDouble applianceCord_A(double size_mm2, boolean heatResistant) {
+    return IntStream.range(0, CORD_MM2.length)
+        .filter(row -> CORD_MM2[row] <= size_mm2)
+        .mapToDouble(row -> CORD_A[row] * flexFactor(heatResistant, AT_HEATER_C))
+        .max();
   }
 
   private static final double[] FLEX_MM2 = {0.5, 0.75, 1.0, 1.25, 1.5, 2.5};

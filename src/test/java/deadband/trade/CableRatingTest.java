@@ -5,6 +5,7 @@ import static deadband.trade.OutsideCheck.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import deadband.trade.CableRating.Harmonised;
 import deadband.trade.CableRating.Method;
 import deadband.trade.CableRating.Size;
 import java.util.List;
@@ -54,6 +55,27 @@ class CableRatingTest {
             value("2.5 mm² [A]", 25, 0, () -> flex_A(2.5, true)),
             value("1.5 mm², ordinary at 40 °C [A]", 13.12, 1e-9, () -> flex_A(1.5, false))),
         transcribed(
+            "capacity of cable with PVC, three loaded conductors",
+            "IEC 60364-5-52, quoted in a manual of an industrial machine",
+            Known.SECOND_HAND,
+            common(Harmonised.B, Size.MM2_1_5, 15),
+            common(Harmonised.B, Size.MM2_2_5, 20),
+            common(Harmonised.B, Size.MM2_4, 27),
+            common(Harmonised.B, Size.MM2_6, 34),
+            common(Harmonised.C, Size.MM2_1_5, 17),
+            common(Harmonised.C, Size.MM2_2_5, 24),
+            common(Harmonised.C, Size.MM2_4, 32),
+            common(Harmonised.C, Size.MM2_6, 41)),
+        transcribed(
+            "cord of an appliance by its rated current",
+            "IEC 60335-1, quoted in a manual of a pump",
+            Known.SECOND_HAND,
+            value("0.5 mm² [A]", 3, 0, () -> cord_A(0.5)),
+            value("0.75 mm² [A]", 6, 0, () -> cord_A(0.75)),
+            value("1.0 mm² [A]", 10, 0, () -> cord_A(1.0)),
+            value("1.5 mm² [A]", 16, 0, () -> cord_A(1.5)),
+            value("2.5 mm² [A]", 25, 0, () -> cord_A(2.5))),
+        transcribed(
             "factor of an ordinary cord, 60 °C",
             "BS 7671 Table 4F3A",
             Known.SECOND_HAND,
@@ -63,6 +85,34 @@ class CableRatingTest {
             "BS 7671 Table 4F3A",
             Known.SECOND_HAND,
             factors(true, 50, 1, 0.96, 0.83, 0.67, 0.47)));
+  }
+
+  private static double cord_A(double size_mm2) {
+    return CableRating.applianceCord_A(size_mm2, true).orElseThrow();
+  }
+
+  private static OutsideCheck.Value common(Harmonised method, Size size, double expected_A) {
+    return value(
+        size.size_mm2() + " mm², method " + method + " [A]",
+        expected_A,
+        0,
+        () -> method.capacity_A(size));
+  }
+
+  @Test
+  void aCordBetweenTwoSizesOfAnApplianceCountsAsTheSmaller() {
+    assertThat(cord_A(1.25)).isEqualTo(10);
+    assertThat(CableRating.applianceCord_A(1.5, false).orElseThrow())
+        .isEqualTo(16 * CableRating.flexFactor(false, 40));
+    assertThat(CableRating.applianceCord_A(0.4, true)).isEmpty();
+  }
+
+  /** Three loaded conductors warm a cable more than two: the common table is the lower one. */
+  @Test
+  void theCommonTableIsOnTheSafeSideOfTheBritishOne() {
+    for (Size size : Size.values()) {
+      assertThat(Harmonised.C.capacity_A(size)).isLessThan(Method.C.capacity_A(size));
+    }
   }
 
   private static OutsideCheck.Value capacity(Size size, Method method, double expected_A) {
