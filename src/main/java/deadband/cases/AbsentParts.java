@@ -50,7 +50,7 @@ final class AbsentParts {
         .makes(
             because ->
                 new AbsentPart(
-                    because.explained(() -> Detail.at(at.toArray(new Pointer[0])).size(1).done()),
+                    because.explained(() -> Detail.at(at.toArray(new Pointer[0])).done()),
                     !evidence.isEmpty()));
   }
 

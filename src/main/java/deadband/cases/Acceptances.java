@@ -49,7 +49,7 @@ public final class Acceptances {
   }
 
   private static Detail detail(Accepted entry, Optional<String> slip) {
-    Detail.Builder detail = Detail.at(entry.part().pointer()).size(1);
+    Detail.Builder detail = Detail.at(entry.part().pointer());
     slip.ifPresent(detail::basis);
     return detail.done();
   }

@@ -70,7 +70,7 @@ final class BarrierLadder {
         .limit(
             Bound.of("highest of a cut-out", most.value(), most)
                 .firmIf(most.isFirm() && !tank.relief_C().isTold()))
-        .size(KELVIN.round(acts_C - most.value()))
+        .size(Size.kelvin(KELVIN.round(acts_C - most.value())))
         .done();
   }
 
@@ -132,7 +132,7 @@ final class BarrierLadder {
     return Detail.at(immersion.thermostat_C(), setup.diverter().limit_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
         .limit(thermostat_C < opening_C ? opening : opening.brokenByToleranceAlone())
-        .size(immersion.power_kW().optional().orElse(0.0))
+        .size(Size.kilowatts(immersion.power_kW().optional()))
         .evidence(Measure.of("out of reach", KELVIN.round(opening_C - thermostat_C), KELVIN))
         .cure(Change.of(immersion.thermostat_C(), Dial.up_C(opening_C + THERMOSTAT_CLEAR_K)))
         .cure(
@@ -247,7 +247,7 @@ final class BarrierLadder {
     return Detail.at(at.toArray(new Told<?>[0]))
         .observed(first.measure())
         .limit(bound(next))
-        .size(over_K)
+        .size(Size.kelvin(over_K))
         .evidence(Measure.of("acts too late by", over_K, KELVIN))
         .cures(cure.isEmpty() ? List.of() : List.of(cure))
         .done();
@@ -292,7 +292,7 @@ final class BarrierLadder {
         .limit(
             Bound.of("class A opens from", reliefLeast_C(), limits.of(Limit.RELIEF_CLASS_A))
                 .firmIf(false))
-        .size(KELVIN.round(reliefLeast_C() - relief_C))
+        .size(Size.kelvin(KELVIN.round(reliefLeast_C() - relief_C)))
         .done();
   }
 
@@ -335,7 +335,6 @@ final class BarrierLadder {
     return Detail.at(at.toArray(new Told<?>[0]))
         .observed(Measure.of("cut-out above the hottest the tank gets", margin_K, KELVIN))
         .limit(Bound.of("least margin", needed_K, limits.of(Limit.CUT_OUT_MARGIN)))
-        .size(1 - margin_K / needed_K)
         .evidence(
             Measure.of("cut-out", Derived.of(cutOut).get(), CELSIUS),
             Measure.of("hottest the tank gets", peak_C, CELSIUS))

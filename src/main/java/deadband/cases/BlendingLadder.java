@@ -74,7 +74,7 @@ final class BlendingLadder {
         Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Told<?>[]::new))
             .observed(Measure.of("hottest the tank gets", peak_C, CELSIUS))
             .limit(asSet ? valve.bound() : valve.bound().brokenByToleranceAlone())
-            .size(KELVIN.round(peak_C - most_C))
+            .size(Size.kelvin(KELVIN.round(peak_C - most_C)))
             .evidence(top.evidence(peak_C))
             .basis("highest set point, with the tolerance of the tank sensor");
     if (top.setPoint_C().isKnown()) {
@@ -124,7 +124,6 @@ final class BlendingLadder {
             byValve
                 ? valve.bound()
                 : Bound.of("usual at most", most_C, limits.of(Limit.THERMOSTAT_USUAL)))
-        .size((thermostat_C - most_C) / most_C)
         .evidence(TankTop.timeToBurn(thermostat_C).stream().toArray(Measure[]::new))
         .cure(Change.of(immersion.thermostat_C(), Dial.down_C(most_C)))
         .done();
@@ -150,7 +149,6 @@ final class BlendingLadder {
     return Detail.at(blending.hotSupplyMax_C(), blending.valve())
         .observed(Measure.of("hot supply entered", entered_C, CELSIUS))
         .limit(Bound.of("certified for that type of valve", certified.value(), certified))
-        .size(entered_C / certified.value() - 1)
         .done();
   }
 
@@ -166,9 +164,7 @@ final class BlendingLadder {
                 new VulnerableSupply(
                     because.explained(
                         () ->
-                            Detail.at(blending.valve(), setup.site().vulnerableOccupants())
-                                .size(1)
-                                .done()),
+                            Detail.at(blending.valve(), setup.site().vulnerableOccupants()).done()),
                     type3.get()));
   }
 
@@ -208,7 +204,6 @@ final class BlendingLadder {
         .limit(
             Bound.reckoned(
                 "warmest mixed water", mixed_C, CELSIUS, "mixed temperatures of the outlets"))
-        .size((mixed_C - supply_C) / mixed_C)
         .evidence(Measure.of("cooler by", KELVIN.round(mixed_C - supply_C), KELVIN))
         .done();
   }
@@ -269,7 +264,6 @@ final class BlendingLadder {
     return Detail.at(everyday.start_C())
         .observed(Measure.of("coolest everyday supply", supply_C, CELSIUS))
         .limit(leastBound(least_C))
-        .size((least_C - supply_C) / least_C)
         .cures(warmer(everyday, Dial.up_C(least_C), supply_C))
         .done();
   }

@@ -137,7 +137,7 @@ final class BoughtHeat {
     if (bought.isKnown()) {
       detail.evidence(Measure.of("bought each day, up to", bought.get(), KILOWATT_HOUR));
     }
-    return detail.size(loop.element_kW().isKnown() ? loop.element_kW().get() : 0).done();
+    return detail.size(Size.kilowatts(loop.element_kW())).done();
   }
 
   /** One heating of what lies above the element, or as much as its power gives in that time. */
@@ -181,7 +181,7 @@ final class BoughtHeat {
             .limit(
                 Bound.reckoned(
                     "tolerated", error_kW, KILOWATT, "error of the grid sensor by its class"))
-            .size(bought_kW)
+            .size(Size.kilowatts(bought_kW))
             .cure(Change.of(told, 0.0))
             .evidence(
                 Measure.of(
@@ -218,8 +218,7 @@ final class BoughtHeat {
         .makes(
             because ->
                 new SurplusSource(
-                    because.explained(
-                        () -> Detail.at(setup.solar().part().pointer()).size(1).done()),
+                    because.explained(() -> Detail.at(setup.solar().part().pointer()).done()),
                     there.get()));
   }
 

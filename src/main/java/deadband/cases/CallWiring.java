@@ -88,10 +88,7 @@ final class CallWiring {
             because ->
                 new CallTarget(
                     because.explained(
-                        () ->
-                            Detail.at(relay.drives().pointer(), input.part().pointer())
-                                .size(1)
-                                .done()),
+                        () -> Detail.at(relay.drives().pointer(), input.part().pointer()).done()),
                     called.get()));
   }
 
@@ -99,7 +96,9 @@ final class CallWiring {
   private Detail.Builder costing(Detail.Builder detail, String quantity) {
     Derived<Double> draw = loop.draw_kW();
     return draw.isKnown()
-        ? detail.size(draw.get()).evidence(Measure.of(quantity, draw.get(), KILOWATT))
+        ? detail
+            .size(Size.kilowatts(draw.get()))
+            .evidence(Measure.of(quantity, draw.get(), KILOWATT))
         : detail;
   }
 
@@ -212,7 +211,6 @@ final class CallWiring {
             input.hold_min().isTold()
                 ? Bound.told(asked, least_min, MINUTE, input.hold_min())
                 : Bound.of(asked, least_min, limits.of(Limit.SG_READY_HOLD)))
-        .size(1 - shortest_min / least_min)
         .cure(Change.of(relay.stopDelay_min(), least_min))
         .done();
   }
@@ -298,7 +296,6 @@ final class CallWiring {
         .given(declared)
         .makes(
             because ->
-                new DeclaredPart(
-                    because.explained(() -> Detail.at(told).size(1).done()), declared.get()));
+                new DeclaredPart(because.explained(() -> Detail.at(told).done()), declared.get()));
   }
 }

@@ -7,7 +7,6 @@ import deadband.setup.Setup;
 import deadband.setup.Told;
 import deadband.trade.CableRating;
 import deadband.trade.CableRating.Harmonised;
-import deadband.trade.CableRating.Size;
 import deadband.trade.Known;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -92,7 +91,7 @@ final class ConductorRatings {
     return Stream.of(Harmonised.values())
         .filter(method -> method.name().equals(laid.method().name()))
         .findFirst()
-        .flatMap(method -> Size.find(laid.size_mm2()).map(method::capacity_A))
+        .flatMap(method -> CableRating.Size.find(laid.size_mm2()).map(method::capacity_A))
         .map(most_A -> harmonised("cable carries", most_A, CableRating.HARMONISED_TABLE));
   }
 
@@ -190,7 +189,7 @@ final class ConductorRatings {
 
   /** A capacity known from memory alone is an assumption; one that no table has must be told. */
   private Derived<Bound> cableByTable(Laid laid, boolean british) {
-    Optional<Size> size = Size.find(laid.size_mm2());
+    Optional<CableRating.Size> size = CableRating.Size.find(laid.size_mm2());
     if (size.isEmpty() || laid.method() == Circuit.Method.B) {
       return Derived.missing(circuit.cableRating_A().pointer());
     }

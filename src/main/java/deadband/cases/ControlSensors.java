@@ -79,7 +79,7 @@ final class ControlSensors {
     return Detail.at(sensor, heater)
         .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
         .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater))
-        .size(1)
+        .size(Size.WHOLE)
         .evidence(Measure.of("below the heater by", heater_mm - sensor_mm, MILLIMETRE))
         .cure(Change.of(sensor, better_mm))
         .done();

@@ -95,7 +95,7 @@ final class Coordination {
             .cures(ThresholdCures.ofHeatPump(setup).candidates())
             .basis("control loop arithmetic, no sun, the battery charged");
     addDrain(covered, detail);
-    return detail.size(covered.isKnown() ? covered.get() : 0).done();
+    return detail.size(Size.kilowatts(covered)).done();
   }
 
   /** What the battery gives a running heat pump when there is no sun. */
@@ -148,7 +148,7 @@ final class Coordination {
     Detail.Builder detail =
         Detail.at(setup.relay().counts(), battery.power_kW(), battery.chargesBefore())
             .observed(Measure.of("surplus the battery takes unseen", power_kW, KILOWATT))
-            .size(power_kW)
+            .size(Size.kilowatts(power_kW))
             .cure(countingBattery())
             .basis("control loop arithmetic, the battery not yet full");
     return loop.start_kW().isKnown()
@@ -202,7 +202,7 @@ final class Coordination {
     if (run.isKnown()) {
       detail.evidence(Measure.of("electricity one run takes", run.get(), KILOWATT_HOUR));
     }
-    return detail.size(covered.isKnown() ? covered.get() : 0).done();
+    return detail.size(Size.kilowatts(covered)).done();
   }
 
   private record Power(double input_kW, double output_kW) {}
@@ -265,7 +265,7 @@ final class Coordination {
             .cures(without(Consumer.IMMERSION));
     if (power.isKnown()) {
       detail
-          .size(power.get())
+          .size(Size.kilowatts(power.get()))
           .evidence(Measure.of("from the battery into the element", power.get(), KILOWATT));
       battery
           .capacity_kWh()
@@ -295,7 +295,7 @@ final class Coordination {
     double starts = loop.timing().withTimers().startsPerHour();
     powers.add(Measure.of("starts an hour", starts, "1/h"));
     return Detail.at(charger.ordered(), setup.relay().start_kW())
-        .size(starts)
+        .size(Size.startsPerHour(starts))
         .evidence(powers.toArray(new Measure[0]))
         .basis("starts as the heat pump's own timers let them through")
         .done();

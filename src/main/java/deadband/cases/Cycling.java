@@ -119,7 +119,7 @@ final class Cycling {
                 setup.heatPump().minimumRun_min())
             .observed(Measure.of("buffer and system hold", held_L, LITRE))
             .limit(bufferBound(needed_L))
-            .size(load.startsPerHour(held_L))
+            .size(Size.startsPerHour(load.startsPerHour(held_L)))
             .evidence(
                 Measure.of("short by", needed_L - held_L, LITRE),
                 Measure.of("run it gives", load.run_min(held_L), MINUTE),
@@ -213,7 +213,7 @@ final class Cycling {
             setup.tank().coil().bottom_mm())
         .observed(Measure.of("longest run the tank gives", run_min, MINUTE))
         .limit(runBound(least_min))
-        .size(programmes.startsPerHour())
+        .size(Size.startsPerHour(programmes.startsPerHour()))
         .evidence(
             Measure.of("volume the coil heats", new HeatedVolume(setup).aboveCoil_L().get(), LITRE),
             Measure.of("widest swing", widestSwing_K(), KELVIN))
@@ -261,7 +261,6 @@ final class Cycling {
                 least_m2,
                 least_m2 > whole.value() ? each : whole,
                 SQUARE_METRE))
-        .size(1 - area_m2 / least_m2)
         .done();
   }
 
@@ -287,7 +286,6 @@ final class Cycling {
     return Detail.at(setup.tank().volume_L(), setup.house().occupants())
         .observed(Measure.of("water content for each person", each_L, LITRE))
         .limit(Bound.of("for each person", least_L, limits.of(Limit.STORE_PER_PERSON)))
-        .size(1 - each_L / least_L)
         .done();
   }
 }

@@ -113,7 +113,7 @@ final class DayCases {
             plate.isTold()
                 ? Bound.told("starts an hour on the plate", allowed, NONE, plate)
                 : Bound.of("starts an hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
-        .size(starts)
+        .size(Size.startsPerHour(starts))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
         .done();
@@ -143,7 +143,7 @@ final class DayCases {
     return Detail.at(relay.stop_kW(), relay.start_kW(), setup.heatPump().minimumRun_min())
         .observed(Measure.of("runs that only the timer kept going", 100 * share, "%"))
         .limit(Bound.share("share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
-        .size(worse(result -> cycles(result).startsInWorstHour()))
+        .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
         .done();
@@ -179,7 +179,7 @@ final class DayCases {
         .limit(
             Bound.told(
                 "its own minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
-        .size(worse(result -> cycles(result).startsInWorstHour()))
+        .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .basis(BASIS)
         .done();
   }
@@ -213,7 +213,7 @@ final class DayCases {
     return Detail.at(relay.start_kW(), relay.stop_kW())
         .observed(Measure.of("bought on surplus in a clear day", bought_kWh, KILOWATT_HOUR))
         .limit(Bound.of("tolerated", tolerated_kWh, limits.of(by), KILOWATT_HOUR))
-        .size(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh()))
+        .size(Size.kilowatts(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh())))
         .evidence(
             Measure.of(
                 "used on surplus in a clear day", day.heatPumpOnSurplus_kWh(), KILOWATT_HOUR))
@@ -267,7 +267,7 @@ final class DayCases {
     return Detail.at(relay.start_kW(), setup.diverter().limit_C())
         .observed(Measure.of("PV energy the tank had room for", lost_kWh, KILOWATT_HOUR))
         .limit(Bound.of("tolerated", tolerated_kWh, limits.of(Limit.SUN_LOST)))
-        .size(lost_kWh / HOURS_PER_DAY)
+        .size(Size.kilowatts(lost_kWh / HOURS_PER_DAY))
         .evidence(
             Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
             Measure.of("curtailed in a clear day", clear.curtailed_kWh(), KILOWATT_HOUR),
@@ -308,7 +308,7 @@ final class DayCases {
   private Detail filledFirst() {
     Result clear = ran().clear();
     return Detail.at(setup.heatPump().surplus().start_C(), relay.start_kW())
-        .size(clear.immersion_kWh() / HOURS_PER_DAY)
+        .size(Size.kilowatts(clear.immersion_kWh() / HOURS_PER_DAY))
         .evidence(
             Measure.of("into the element in a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
             Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
@@ -339,7 +339,7 @@ final class DayCases {
     return Detail.at(relay.start_kW(), setup.solar().peak_kW())
         .observed(Measure.of("most it counts in a minute", most_kW, KILOWATT))
         .limit(Bound.told("relay start", start_kW, KILOWATT, relay.start_kW()))
-        .size(setup.heatPump().hotWaterInput_kW().optional().orElse(0.0))
+        .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
         .evidence(
             seasons(),
             Measure.of(
@@ -374,7 +374,7 @@ final class DayCases {
                 surplusStart_C().get(),
                 CELSIUS,
                 setup.heatPump().surplus().start_C()))
-        .size(setup.heatPump().hotWaterInput_kW().optional().orElse(0.0))
+        .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
         .evidence(seasons())
         .basis(SEASONS)
         .done();
@@ -409,7 +409,7 @@ final class DayCases {
             setup.solar().phase(),
             setup.supply().billing())
         .observed(Measure.of("bought for the element in a clear day", bought_kWh, KILOWATT_HOUR))
-        .size(bought_kWh / HOURS_PER_DAY)
+        .size(Size.kilowatts(bought_kWh / HOURS_PER_DAY))
         .evidence(
             Measure.of("PV energy into the element in a clear day", rest_kWh, KILOWATT_HOUR),
             Measure.of("exported in a clear day", ran().clear().export_kWh(), KILOWATT_HOUR))
@@ -447,7 +447,7 @@ final class DayCases {
         .observed(Measure.of("export it can see above its margin", seen_kW, KILOWATT))
         .limit(
             Bound.told("least power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
-        .size(setup.immersion().power_kW().optional().orElse(needed_kW))
+        .size(Size.kilowatts(setup.immersion().power_kW().optional().orElse(needed_kW)))
         .done();
   }
 
@@ -472,7 +472,6 @@ final class DayCases {
             setup.heatPump().everyday().start_C(), setup.heatPump().disinfection().enabled())
         .observed(Measure.of("time at 20 to 45 °C in a day", time_min, MINUTE))
         .limit(Bound.of("without a second look", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
-        .size(time_min / most_min - 1)
         .basis(BASIS)
         .done();
   }
@@ -522,7 +521,6 @@ final class DayCases {
     return ofCycle(
             Detail.at(programme.target_C(), programme.hold_min(), programme.timeAllowed_min()))
         .observed(Measure.of("hottest at the top", cycleRun().result().tankTop_C().max(), CELSIUS))
-        .size(1)
         .done();
   }
 
@@ -531,7 +529,7 @@ final class DayCases {
     return ofCycle(Detail.at(programme.heater(), programme.sensor_mm()))
         .observed(Measure.of("share of the store held at the target", 100 * share, "%"))
         .limit(Bound.share("share to reach", limits.of(Limit.CYCLE_SHARE)))
-        .size(1 - share / least)
+        .size(Size.share(1 - share / least))
         .done();
   }
 

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param at the values concerned, the one to change first
  * @param observed what was found, null where there is no number to it
  * @param limit what it was held against, null where there is none
- * @param size how much, in the unit of the check's class; 0 where how far the limit is missed says
- *     it
+ * @param size how much of it, for its rank
  * @param evidence quantities that explain it
  * @param cures sets of changes that may cure it, the best first; empty where none can be computed,
  *     and where the values set keep the limit: moving them across a tolerance is no remedy
@@ -25,7 +24,7 @@ public record Detail(
     List<Pointer> at,
     @Nullable Measure observed,
     @Nullable Bound limit,
-    double size,
+    Size size,
     List<Measure> evidence,
     List<List<Change>> cures,
     String basis) {
@@ -71,7 +70,7 @@ public record Detail(
     private final List<List<Change>> cures = new ArrayList<>();
     private @Nullable Measure observed;
     private @Nullable Bound limit;
-    private double size;
+    private @Nullable Size size;
     private String basis = "comparison of the values told";
 
     private Builder() {}
@@ -86,8 +85,9 @@ public record Detail(
       return this;
     }
 
-    public Builder size(double inUnitOfConsequence) {
-      size = inUnitOfConsequence;
+    /** How large it is, where the share by which the limit is missed does not say it. */
+    public Builder size(Size own) {
+      size = own;
       return this;
     }
 
@@ -118,7 +118,7 @@ public record Detail(
           List.copyOf(at),
           observed,
           limit,
-          size,
+          size == null ? Size.missed(observed, limit) : size,
           List.copyOf(evidence),
           kept ? List.of() : List.copyOf(cures),
           basis);

@@ -84,7 +84,7 @@ final class DisinfectedStore {
         Detail.at(heater.heightTold(), setup.tank().height_mm(), programme.heater())
             .observed(percent("share of the store it treats", treated))
             .limit(shareBound(needed))
-            .size(Math.max(0, duty.missed_K()))
+            .size(duty.missed())
             .basis("upright store, treated above the heater's lower edge");
     return volume_L > 0
         ? detail.evidence(Measure.of("stays cold", (1 - treated) * volume_L, LITRE)).done()
@@ -155,7 +155,6 @@ final class DisinfectedStore {
                 limit.source(),
                 limit.known().words(),
                 limit.isFirm()))
-        .size(below / most - 1)
         .basis("upright store")
         .done();
   }

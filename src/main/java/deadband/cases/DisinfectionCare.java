@@ -77,11 +77,12 @@ final class DisinfectionCare {
     DisinfectionCycle cycle = duty.cycle().get();
     Treatment asked = cycle.treatments().get(0);
     double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
+    double short_K = cycle.leastTarget_C() - start_C;
     return Detail.at(culprits().toArray(new Pointer[0]))
         .observed(Measure.of("the store may rest at", start_C, CELSIUS))
         .limit(
             DisinfectionDuty.bound(cycle, "reached in each cycle", cycle.leastTarget_C(), CELSIUS))
-        .size(cycle.leastTarget_C() - start_C)
+        .size(short_K > 0 ? Size.kelvin(short_K) : Size.WHOLE)
         .evidence(
             Measure.of("held for", asked.hold_min(), Unit.MINUTE),
             Measure.of("at least every", (double) asked.every_days(), "days"))
@@ -144,7 +145,7 @@ final class DisinfectionCare {
     return Detail.at(at.toArray(new Pointer[0]))
         .observed(Measure.of("the store may rest at", rest_C, CELSIUS))
         .limit(Bound.of("reached in each cycle", hot.value(), hot).firmIf(false))
-        .size(hot.value() - rest_C)
+        .size(Size.kelvin(hot.value() - rest_C))
         .basis("good practice: no law that is listed speaks of this store")
         .done();
   }
@@ -199,7 +200,7 @@ final class DisinfectionCare {
         Detail.at(at.toArray(new Pointer[0]))
             .observed(Measure.of("heats at most", runs_min, Unit.MINUTE))
             .limit(Bound.of("asked for in a day", least_min, limit).firmIf(runs_min == 0))
-            .size(1);
+            .size(Size.time(runs_min, least_min));
     return setup.heatPump().everyday().enabled().says(false)
         ? detail.cure(Change.of(setup.heatPump().everyday().enabled(), true)).done()
         : detail.done();
@@ -218,7 +219,6 @@ final class DisinfectionCare {
                     because.explained(
                         () ->
                             Detail.at(chosen, setup.site().country(), setup.tank().volume_L())
-                                .size(1)
                                 .done()),
                     covers.get()));
   }
@@ -289,7 +289,7 @@ final class DisinfectionCare {
     return Detail.at(programme.target_C())
         .observed(Measure.of("disinfection target", target_C, CELSIUS))
         .limit(DisinfectionDuty.bound(cycle, "lowest target of the cycle", least_C, CELSIUS))
-        .size(least_C - target_C)
+        .size(Size.kelvin(least_C - target_C))
         .cure(Change.of(programme.target_C(), least_C))
         .done();
   }
@@ -319,6 +319,7 @@ final class DisinfectionCare {
         .observed(Measure.of("hold", hold_min, Unit.MINUTE))
         .limit(
             DisinfectionDuty.bound(cycle, "shortest hold at that target", least_min, Unit.MINUTE))
+        .size(Size.time(hold_min, least_min))
         .evidence(reduction(hold_min))
         .cure(Change.of(programme.hold_min(), least_min))
         .basis("the national cycle; log reduction by the slowest kill rate any source gives")
@@ -354,6 +355,7 @@ final class DisinfectionCare {
     return Detail.at(programme.every_days())
         .observed(Measure.of("from one to the next", every_days, Unit.DAY))
         .limit(DisinfectionDuty.bound(cycle, "longest interval of the cycle", most_days, Unit.DAY))
+        .size(Size.time(every_days, most_days))
         .cure(Change.of(programme.every_days(), most_days))
         .done();
   }
@@ -390,7 +392,7 @@ final class DisinfectionCare {
     return Detail.at(control, programme.target_C())
         .observed(Measure.of("opens at", opens_C, CELSIUS))
         .limit(Bound.told("disinfection target", target_C, CELSIUS, programme.target_C()))
-        .size(CELSIUS.round(target_C - opens_C));
+        .size(Size.kelvin(CELSIUS.round(target_C - opens_C)));
   }
 
   private void thermostatOpens() {
@@ -445,7 +447,7 @@ final class DisinfectionCare {
 
   private Detail unanswered() {
     Detail.Builder detail =
-        Detail.at(unansweredAt(), programme.heater().pointer()).size(duty.missed_K());
+        Detail.at(unansweredAt(), programme.heater().pointer()).size(duty.missed());
     return demand.action().says(DemandInput.Action.NONE)
         ? detail.cure(Change.of(demand.action(), DemandInput.Action.FULL_POWER)).done()
         : detail.done();
@@ -476,6 +478,9 @@ final class DisinfectionCare {
   }
 
   private Detail misfits() {
-    return Detail.at(demand.signal(), demand.accepts()).size(duty.missed_K()).done();
+    boolean live = demand.signal().says(Signal.MAINS);
+    return Detail.at(demand.signal(), demand.accepts())
+        .size(live ? Size.WHOLE : duty.missed())
+        .done();
   }
 }

@@ -23,9 +23,6 @@ import java.util.List;
  */
 final class DisinfectionCourse {
 
-  /** A hold that is cut short reaches its target, and still counts for something. */
-  private static final double LEAST_MISSED_K = 0.1;
-
   private static final double MINUTES_PER_DAY = 1440;
 
   private final Setup setup;
@@ -93,9 +90,8 @@ final class DisinfectionCourse {
                 .cure(Change.of(programme.heater(), Heater.HEAT_PUMP))
             : Detail.at(action, programme.heater())
                 .cure(Change.of(action, DemandInput.Action.FULL_POWER));
-    return missed_K > 0
-        ? detail.size(missed_K).evidence(shortBy(missed_K)).done()
-        : detail.size(missed_K).done();
+    detail.size(duty.missed());
+    return missed_K > 0 ? detail.evidence(shortBy(missed_K)).done() : detail.done();
   }
 
   private static Measure shortBy(double missed_K) {
@@ -125,7 +121,7 @@ final class DisinfectionCourse {
     return Detail.at(programme.target_C(), setup.heatPump().maximumFlow_C(), programme.heater())
         .observed(Measure.of("disinfection target", target_C, CELSIUS))
         .limit(most)
-        .size(missed_K)
+        .size(Size.kelvin(missed_K))
         .evidence(shortBy(missed_K))
         .cures(otherWays(Dial.down_C(reach_C)))
         .done();
@@ -169,7 +165,7 @@ final class DisinfectionCourse {
         Detail.at(allowed, programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
             .limit(Bound.told("time it may take", allowed_min, MINUTE, allowed))
-            .size(missedWhenTimeIsUp_K(needed_min - allowed_min))
+            .size(Size.kelvin(missedWhenTimeIsUp_K(needed_min - allowed_min)))
             .evidence(pace())
             .basis("heat from the everyday start to the target, properties of water");
     double enough_min = Dial.up_min(heater.longest_min().get());
@@ -243,12 +239,13 @@ final class DisinfectionCourse {
   private Detail outOfTime(double needed_min, double window_min) {
     double missed_K =
         heater.heatUp_min().isKnown() ? missedWhenTimeIsUp_K(needed_min - window_min) : 0;
+    Size size = missed_K > 0 ? Size.kelvin(missed_K) : Size.time(window_min, needed_min);
     Detail.Builder detail =
         Detail.at(
                 programme.allowed(), programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
             .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
-            .size(Math.max(LEAST_MISSED_K, missed_K))
+            .size(size)
             .cure(Change.of(programme.allowed(), List.<ClockWindow>of()))
             .basis("heat from the everyday start to the target, properties of water");
     return heater.needed_min().isKnown() ? detail.evidence(pace()).done() : detail.done();
@@ -258,7 +255,7 @@ final class DisinfectionCourse {
     return Detail.at(programme.allowed().pointer(), programme.restartsHold().pointer())
         .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
         .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
-        .size(needed_min / Math.max(1, window_min) - 1)
+        .size(Size.time(window_min, needed_min))
         .evidence(pace())
         .basis("heat from the everyday start to the target, properties of water")
         .done();

@@ -218,4 +218,10 @@ final class DisinfectionDuty {
         ? CELSIUS.round(Math.max(0, target.get() - everyday.get()))
         : 0;
   }
+
+  /** The same as a size; where it is not known, the disinfection is missing altogether. */
+  Size missed() {
+    double missed_K = missed_K();
+    return missed_K > 0 ? Size.kelvin(missed_K) : Size.WHOLE;
+  }
 }

@@ -10,6 +10,7 @@ import deadband.setup.SurplusInput;
 import deadband.setup.Unit;
 import deadband.trade.Metering;
 import deadband.trade.SignalContact.SgReady;
+import java.util.Optional;
 
 /** Cases about what a surplus call brings along, and what the billing meter makes of it. */
 final class GridDraw {
@@ -60,11 +61,10 @@ final class GridDraw {
 
   /** Whatever let it join, the same setting keeps it out. */
   private Detail withBackup(Detail.Builder detail) {
-    double power_kW = heater().power_kW().optional().orElse(0.0);
-    detail.size(power_kW).cure(Change.of(heater().allowedOnSurplus(), false));
-    if (heater().power_kW().isTold()) {
-      detail.evidence(Measure.of("power of the back-up heater", power_kW, KILOWATT));
-    }
+    Optional<Double> power_kW = heater().power_kW().optional();
+    detail.size(Size.kilowatts(power_kW)).cure(Change.of(heater().allowedOnSurplus(), false));
+    power_kW.ifPresent(
+        power -> detail.evidence(Measure.of("power of the back-up heater", power, KILOWATT)));
     Derived<Measure> bought = boughtOnStarting();
     return bought.isKnown() ? detail.evidence(bought.get()).done() : detail.done();
   }
@@ -127,7 +127,7 @@ final class GridDraw {
     Derived<Double> bought = boughtPhaseByPhase();
     return bought.isKnown()
         ? detail
-            .size(bought.get())
+            .size(Size.kilowatts(bought.get()))
             .evidence(Measure.of("bought phase by phase", bought.get(), KILOWATT))
             .done()
         : detail.done();
@@ -170,7 +170,7 @@ final class GridDraw {
             .basis("balanced draw, phase by phase");
     return hidden.is(power -> power > 0)
         ? detail
-            .size(hidden.get())
+            .size(Size.kilowatts(hidden.get()))
             .evidence(Measure.of("drawn on phases not measured", hidden.get(), KILOWATT))
             .done()
         : detail.done();
@@ -195,7 +195,7 @@ final class GridDraw {
     Derived<Double> draw = loop.draw_kW();
     return draw.isKnown()
         ? detail
-            .size(draw.get())
+            .size(Size.kilowatts(draw.get()))
             .evidence(Measure.of("drawn without being seen", draw.get(), KILOWATT))
             .done()
         : detail.done();
@@ -215,7 +215,6 @@ final class GridDraw {
                     because.explained(
                         () ->
                             Detail.at(input.alsoHeatsRooms(), setup.heatPump().hotWaterInput_kW())
-                                .size(1)
                                 .cure(Change.of(input.alsoHeatsRooms(), false))
                                 .done()),
                     rooms.get()));

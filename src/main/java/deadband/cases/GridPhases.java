@@ -87,7 +87,7 @@ final class GridPhases {
         Detail.at(phase, solar.phase(), setup.supply().billing()).basis("phase by phase");
     if (power_kW.isKnown()) {
       detail
-          .size(power_kW.get())
+          .size(Size.kilowatts(power_kW.get()))
           .evidence(Measure.of("power on a phase without PV", power_kW.get(), KILOWATT));
     }
     return detail.done();
@@ -111,7 +111,6 @@ final class GridPhases {
     return Detail.at(inUse().toArray(new Pointer[0]))
         .observed(Measure.of("phases in use", used, ""))
         .limit(Bound.told("phases of the supply", supplied, Unit.NONE, setup.supply().phases()))
-        .size(used / supplied - 1)
         .done();
   }
 

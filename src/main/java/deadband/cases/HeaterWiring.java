@@ -13,7 +13,7 @@ import deadband.setup.Circuit.RcdType;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
 import deadband.setup.Told;
-import deadband.trade.CableRating.Size;
+import deadband.trade.CableRating;
 import deadband.trade.HeaterCircuit;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -101,7 +101,8 @@ final class HeaterWiring {
     Detail.Builder detail =
         Detail.at(circuit.breaker_A(), circuit.cable_mm2(), circuit.method())
             .observed(Measure.of("breaker", breaker_A().get(), AMPERE))
-            .limit(cable);
+            .limit(cable)
+            .size(Size.overload(breaker_A().get(), cable.measure().value()));
     return atBreaker(detail, Dial.breakerDown_A(cable.measure().value()));
   }
 
@@ -111,7 +112,7 @@ final class HeaterWiring {
   }
 
   private void voltDrop() {
-    Derived<Size> size = Derived.of(circuit.cable_mm2()).then(this::sizeForDrop);
+    Derived<CableRating.Size> size = Derived.of(circuit.cable_mm2()).then(this::sizeForDrop);
     Derived<Double> drop =
         size.with(current_A(voltage_V()), Run::new)
             .with(
@@ -131,21 +132,21 @@ final class HeaterWiring {
                     most.get()));
   }
 
-  private record Run(Size size, double current_A) {}
+  private record Run(CableRating.Size size, double current_A) {}
 
   /** A cable larger than any of the table drops less than the largest of them. */
-  private Derived<Size> sizeForDrop(double size_mm2) {
-    return Size.largestUpTo(size_mm2)
+  private Derived<CableRating.Size> sizeForDrop(double size_mm2) {
+    return CableRating.Size.largestUpTo(size_mm2)
         .map(Derived::constant)
         .orElseGet(() -> Derived.missing(circuit.cable_mm2().pointer()));
   }
 
   private List<Pointer> openSize() {
-    boolean tabled = circuit.cable_mm2().optional().flatMap(Size::find).isPresent();
+    boolean tabled = circuit.cable_mm2().optional().flatMap(CableRating.Size::find).isPresent();
     return tabled ? List.of() : List.of(circuit.cable_mm2().pointer());
   }
 
-  private Detail drops(Size size, double drop_V, double most_V) {
+  private Detail drops(CableRating.Size size, double drop_V, double most_V) {
     double perMetre_V = HeaterCircuit.voltDrop_V(size, current_A(voltage_V()).get(), 1);
     return Detail.at(circuit.length_m(), circuit.cable_mm2())
         .observed(Measure.of("volt drop", drop_V, VOLT))
@@ -189,6 +190,7 @@ final class HeaterWiring {
         Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
             .observed(Measure.of(quantity, current_A, AMPERE))
             .limit(sure(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A())))
+            .size(Size.overload(current_A, breaker))
             .evidence(Measure.of("voltage", voltage_V, VOLT));
     OptionalDouble carrying_A = Dial.breakerUp_A(current_A);
     Derived<Double> most_A = protected_A();
@@ -241,7 +243,8 @@ final class HeaterWiring {
     Measure limit = Measure.of("own circuit above", from_L, LITRE);
     Detail.Builder detail =
         Detail.at(circuit.ownCircuit(), setup.tank().volume_L())
-            .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)));
+            .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)))
+            .size(Size.WHOLE);
     setup
         .tank()
         .volume_L()
@@ -280,6 +283,7 @@ final class HeaterWiring {
     return Detail.at(circuit.flex_mm2(), heater.power_kW(), circuit.flexHeatResistant())
         .observed(Measure.of("heater current", current_A, AMPERE))
         .limit(sure(flex))
+        .size(Size.overload(current_A, flex.measure().value()))
         .done();
   }
 
@@ -304,8 +308,7 @@ final class HeaterWiring {
         .makes(
             because ->
                 new ResidualCurrentDevice(
-                    because.explained(() -> Detail.at(circuit.rcdType()).size(1).done()),
-                    blind.get()));
+                    because.explained(() -> Detail.at(circuit.rcdType()).done()), blind.get()));
   }
 
   /** A rating that is entered outranks the tables only as far as such a conductor can carry it. */
@@ -322,7 +325,6 @@ final class HeaterWiring {
                             Detail.at(told)
                                 .observed(Measure.of("rating entered", entered.get(), AMPERE))
                                 .limit(most.get())
-                                .size(entered.get() / most.get().measure().value() - 1)
                                 .done()),
                     entered.get(),
                     most.get().measure().value()));

@@ -73,7 +73,7 @@ final class HouseRunning {
   }
 
   private Detail unheated() {
-    Detail.Builder detail = Detail.at(everyday.enabled(), heater.timed()).size(1);
+    Detail.Builder detail = Detail.at(everyday.enabled(), heater.timed());
     return everyday.enabled().says(false)
         ? detail.cure(Change.of(everyday.enabled(), true)).done()
         : detail.done();
@@ -114,7 +114,7 @@ final class HouseRunning {
     return detail
         .observed(Measure.of("blocked of it", blocked_min, MINUTE))
         .limit(Bound.reckoned("asked for", asked_min, MINUTE, "length of the window"))
-        .size(1)
+        .size(Size.WHOLE)
         .basis("minutes of the day")
         .done();
   }
@@ -174,7 +174,6 @@ final class HouseRunning {
         Detail.at(subject, everyday.timed().pointer())
             .observed(Measure.of("starts after the run", after_min, MINUTE))
             .limit(Bound.of("follows it within", most_min, limits.of(Limit.TOP_UP_AFTER_RUN)))
-            .size(after_min / most_min - 1)
             .basis("heat between the temperatures told");
     topUp_kWh(everyday.stop_C())
         .ifPresent(heat -> detail.evidence(Measure.of("right after a run", heat, KILOWATT_HOUR)));
@@ -214,7 +213,6 @@ final class HouseRunning {
     return Detail.at(told)
         .observed(Measure.of("clock off by", off_min, MINUTE))
         .limit(Bound.of("off at most", most_min, limits.of(Limit.CLOCK_ERROR)))
-        .size(off_min / most_min - 1)
         .done();
   }
 
@@ -255,7 +253,6 @@ final class HouseRunning {
         .limit(
             Bound.reckoned(
                 "hottest the settings allow", hottest_C, CELSIUS, "settings and tolerances"))
-        .size(tap_C / hottest_C - 1)
         .basis("the highest setting with the tolerance of its sensor")
         .done();
   }

@@ -137,7 +137,7 @@ final class HygieneLadder {
     return Detail.at(diverter.limit_C(), disinfection.target_C())
         .observed(reached)
         .limit(needed)
-        .size(KELVIN.round(needed.measure().value() - reached.value()))
+        .size(Size.kelvin(KELVIN.round(needed.measure().value() - reached.value())))
         .evidence(evidence())
         .cures(raisedLimits())
         .done();
@@ -195,7 +195,6 @@ final class HygieneLadder {
         .limit(
             Bound.reckoned(
                 "tolerance of the tank sensor", tolerance_K, KELVIN, "tolerance of the sensor"))
-        .size(1 - spare_K / tolerance_K)
         .evidence(evidence())
         .cures(raisedLimits())
         .basis("tolerance of the tank sensor, IEC 60751 where it is platinum")
@@ -225,7 +224,7 @@ final class HygieneLadder {
     return Detail.at(immersion.thermostat_C(), disinfection.target_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
         .limit(targetBound())
-        .size(KELVIN.round(target_C - thermostat_C))
+        .size(Size.kelvin(KELVIN.round(target_C - thermostat_C)))
         .cure(Change.of(immersion.thermostat_C(), Dial.up_C(above_C)))
         .cure(Change.of(immersion.thermostat_C(), Dial.up_C(target_C)))
         .done();
@@ -292,7 +291,6 @@ final class HygieneLadder {
                             Detail.at(tank.circulationTimes(), tank.circulation())
                                 .observed(Measure.of("circulation runs", runs.get(), MINUTE))
                                 .limit(Bound.of("at least in a day", least.value(), least))
-                                .size(1 - runs.get() / least.value())
                                 .basis("minutes of the day")
                                 .done()),
                     runs.get(),
@@ -312,7 +310,7 @@ final class HygieneLadder {
     return Detail.at(at.toArray(new Pointer[0]))
         .observed(Measure.of("store may rest at", rest_C, CELSIUS))
         .limit(Bound.of("top of the growth band", top_C, top).firmIf(top.isFirm() && firm))
-        .size(KELVIN.round(top_C - rest_C));
+        .size(Size.kelvin(KELVIN.round(top_C - rest_C)));
   }
 
   /** Let the programme that is described run; else keep the store above the band. */

@@ -139,7 +139,7 @@ final class MeteringInputs {
     Told<Double> heater = setup.immersion().power_kW();
     Detail.Builder detail =
         Detail.at(sensor.phase(), setup.diverter().phase())
-            .size(heater.optional().orElse(0.0))
+            .size(Size.kilowatts(heater.optional()))
             .cure(Change.of(sensor.phase(), setup.diverter().phase().optional().orElseThrow()));
     return heater.isTold()
         ? detail
@@ -178,7 +178,7 @@ final class MeteringInputs {
         .ifPresent(
             power ->
                 detail
-                    .size(power)
+                    .size(Size.kilowatts(power))
                     .evidence(Measure.of("PV power not measured", power, Unit.KILOWATT)));
     return detail.done();
   }
@@ -248,7 +248,6 @@ final class MeteringInputs {
     return Detail.at(sensor.rated_A(), setup.solar().inverter_kW())
         .observed(Measure.of("highest current on a phase", highest_A, Unit.AMPERE))
         .limit(Bound.told("rated current", rated_A, Unit.AMPERE, sensor.rated_A()))
-        .size(highest_A / rated_A - 1)
         .basis("PV on its phases, or element, heat pump and charger together")
         .done();
   }
@@ -263,8 +262,7 @@ final class MeteringInputs {
         .makes(
             because ->
                 new SensorFacing(
-                    because.explained(() -> Detail.at(sensor.facing()).size(1).done()),
-                    checked.get()));
+                    because.explained(() -> Detail.at(sensor.facing()).done()), checked.get()));
   }
 
   private void leads() {
@@ -308,7 +306,7 @@ final class MeteringInputs {
     Detail.Builder detail =
         Detail.at(linked.stream().map(each -> each.role().pointer()).toArray(Pointer[]::new))
             .observed(Measure.of("leads in the group", (double) leads, ""))
-            .size(Math.abs(leads - 1));
+            .size(Size.share(Math.abs(leads - 1)));
     return leads == 0
         ? detail.cure(Change.of(linked.get(0).role(), Role.LEAD)).done()
         : detail.cure(onlyFirstLeads(linked)).done();
@@ -347,7 +345,6 @@ final class MeteringInputs {
                     because.explained(
                         () ->
                             Detail.at(controller.zeroOnLinkLoss())
-                                .size(1)
                                 .cure(Change.of(controller.zeroOnLinkLoss(), true))
                                 .done()),
                     falls.get()));

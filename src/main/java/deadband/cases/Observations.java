@@ -104,7 +104,7 @@ final class Observations {
     return Detail.at(Stream.concat(Stream.of(told), Stream.of(timers)).toArray(Told<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
         .limit(Bound.reckoned("timers allow", timer_min, MINUTE, "the heat pump's own timers"))
-        .size(timer_min / Math.max(1, seen_min) - 1)
+        .size(Size.share(timer_min / Math.max(1, seen_min) - 1))
         .done();
   }
 
@@ -159,7 +159,7 @@ final class Observations {
     Detail.Builder detail =
         Detail.at(observed.startsPerHour(), pump.startsPerHour())
             .observed(Measure.of("starts an hour observed", starts, "1/h"))
-            .size(starts / Math.max(1, most) - 1)
+            .size(Size.share(starts / Math.max(1, most) - 1))
             .basis("closed form of the relay's loop with the settings as found");
     return pump.startsPerHour().isTold()
         ? detail

@@ -70,8 +70,7 @@ final class OutletLadder {
         .makes(
             because ->
                 new WashingOutlet(
-                    because.explained(() -> Detail.at(setup.outlets()).size(1).done()),
-                    listed.get()));
+                    because.explained(() -> Detail.at(setup.outlets()).done()), listed.get()));
   }
 
   /**
@@ -130,7 +129,7 @@ final class OutletLadder {
     return Detail.at(Stream.concat(valve.filter(Told::isTold), hottest).toArray(Told<?>[]::new))
         .observed(Measure.of("hottest it gives", peak_C, CELSIUS))
         .limit(Bound.of("most at that outlet", most_C, limits.of(most)))
-        .size(KELVIN.round(peak_C - most_C))
+        .size(Size.kelvin(KELVIN.round(peak_C - most_C)))
         .evidence(top.evidence(peak_C))
         .done();
   }
@@ -178,7 +177,7 @@ final class OutletLadder {
     return Detail.at(outlet.mixed_C())
         .observed(Measure.of("mixed temperature", mixed_C, CELSIUS))
         .limit(most.bound())
-        .size(KELVIN.round(mixed_C - most_C))
+        .size(Size.kelvin(KELVIN.round(mixed_C - most_C)))
         .evidence(TankTop.timeToBurn(mixed_C).stream().toArray(Measure[]::new))
         .cure(Change.of(outlet.mixed_C(), Dial.down_C(lowest_C)))
         .done();

@@ -39,7 +39,7 @@ final class Paperwork {
         .makes(
             because ->
                 new AsFoundRecord(
-                    because.explained(() -> Detail.at(told).size(1).done()), photographed.get()));
+                    because.explained(() -> Detail.at(told).done()), photographed.get()));
   }
 
   /** One that was not made is enough to find; all must be told before none is open. */
@@ -61,7 +61,7 @@ final class Paperwork {
                         () ->
                             Detail.at(notMade.toArray(new Pointer[0]))
                                 .observed(Measure.of("not confirmed", (double) notMade.size(), ""))
-                                .size(notMade.size())
+                                .size(Size.entries(notMade.size()))
                                 .done()),
                     notMade.size()));
   }
@@ -139,7 +139,6 @@ final class Paperwork {
         .makes(
             because ->
                 new SurplusInputTrial(
-                    because.explained(() -> Detail.at(input.confirmed()).size(1).done()),
-                    confirmed.get()));
+                    because.explained(() -> Detail.at(input.confirmed()).done()), confirmed.get()));
   }
 }

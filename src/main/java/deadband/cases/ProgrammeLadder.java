@@ -120,7 +120,7 @@ final class ProgrammeLadder {
         Detail.at(programme.start_C(), programme.stop_C())
             .observed(Measure.of(named.name() + " stop", stop_C, CELSIUS))
             .limit(Bound.told(named.name() + " start", start_C, CELSIUS, programme.start_C()))
-            .size(programmes.startsPerHour())
+            .size(Size.startsPerHour(programmes.startsPerHour()))
             .evidence(Measure.of("starts an hour", programmes.startsPerHour(), "1/h"));
     if (stop_C < start_C) {
       return detail
@@ -201,7 +201,7 @@ final class ProgrammeLadder {
     return Detail.at(programme.start_C(), programme.stop_C(), heatPump.hotWaterOutput_kW())
         .observed(Measure.of("run from start to stop", run_min, MINUTE))
         .limit(runBound(run_min, least_min))
-        .size(programmes.startsPerHour())
+        .size(Size.startsPerHour(programmes.startsPerHour()))
         .evidence(
             Measure.of("volume the coil heats", heated_L, LITRE),
             Measure.of("swing", swing.stop_C() - swing.start_C(), KELVIN))
@@ -272,7 +272,7 @@ final class ProgrammeLadder {
         Detail.at(heatPump.surplus().stop_C(), setup.diverter().limit_C())
             .observed(Measure.of("stops lower by", KELVIN.round(opening_C - stop_C), KELVIN))
             .limit(Bound.of("may stop lower by", tolerated_K, limits.of(Limit.TOPS_APART)))
-            .size((opening_C - stop_C) / opening_C)
+            .size(Size.share((opening_C - stop_C) / opening_C))
             .evidence(
                 Measure.of("surplus stop", stop_C, CELSIUS),
                 Measure.of("diverter opens at", opening_C, CELSIUS))
@@ -315,7 +315,7 @@ final class ProgrammeLadder {
     return Detail.at(heatPump.surplus().start_C(), heatPump.everyday().stop_C())
         .observed(Measure.of("surplus start", start_C, CELSIUS))
         .limit(Bound.told("everyday stop", everydayStop_C, CELSIUS, heatPump.everyday().stop_C()))
-        .size(heatPump.hotWaterInput_kW().optional().orElse(0.0))
+        .size(Size.kilowatts(heatPump.hotWaterInput_kW().optional()))
         .evidence(
             Measure.of("call does nothing above", start_C, CELSIUS),
             Measure.of("out of use", KELVIN.round(everydayStop_C - start_C), KELVIN))

@@ -62,7 +62,6 @@ final class PumpPlate {
     return Detail.at(pump.hotWaterOutput_kW(), pump.hotWaterInput_kW())
         .observed(Measure.of("heat output", output_kW, KILOWATT))
         .limit(Bound.told("power input", input_kW, KILOWATT, pump.hotWaterInput_kW()))
-        .size(1 - output_kW / Math.max(LEAST, input_kW))
         .evidence(new Measure("COP of the two", ratio(output_kW, input_kW), ""))
         .done();
   }
@@ -109,7 +108,6 @@ final class PumpPlate {
                 "share of the Carnot bound",
                 HeatPumpCop.BEST_SHARE.source(),
                 HeatPumpCop.BEST_SHARE.known()))
-        .size(cop / most - 1)
         .evidence(Measure.of("flow for the lowest stop", flow_C, CELSIUS))
         .basis("0.6 of the Carnot bound from a warm source to the flow")
         .done();

@@ -99,7 +99,7 @@ final class RelayDelays {
                     "starts an hour",
                     limits.value(Limit.STARTS_PER_HOUR),
                     limits.of(Limit.STARTS_PER_HOUR)))
-        .size(starts)
+        .size(Size.startsPerHour(starts))
         .evidence(Measure.of("held for", held_min, Unit.MINUTE))
         .cure(Change.of(delay, CLOUD_DELAY_MIN))
         .cure(
@@ -134,7 +134,7 @@ final class RelayDelays {
     return Detail.at(relay.stopDelay_min())
         .observed(Measure.of("bought in one cloud", bought_kWh, Unit.KILOWATT_HOUR))
         .limit(Bound.of("tolerated in one cloud", limit.value(), limit))
-        .size(draw_kW)
+        .size(Size.kilowatts(draw_kW))
         .evidence(Measure.of("draw of the heat pump", draw_kW, Unit.KILOWATT))
         .cure(Change.of(relay.stopDelay_min(), Math.floor(60 * limit.value() / draw_kW)))
         .basis("control loop arithmetic")

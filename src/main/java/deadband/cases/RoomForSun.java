@@ -162,7 +162,7 @@ final class RoomForSun {
     return Detail.at(everyday.stop_C(), setup.heatPump().surplus().stop_C())
         .observed(Measure.of("room above the everyday stop", room_kWh, KILOWATT_HOUR))
         .limit(Bound.of("room the sun needs", needed_kWh, share, KILOWATT_HOUR))
-        .size(KILOWATT.round(short_kWh / SunnyDay.FULL_SUN_H.value()))
+        .size(Size.kilowatts(KILOWATT.round(short_kWh / SunnyDay.FULL_SUN_H.value())))
         .evidence(evidence())
         .cures(lowered(needed_kWh))
         .basis("heat between the everyday stop and the top, properties of water")

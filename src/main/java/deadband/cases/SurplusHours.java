@@ -64,7 +64,7 @@ final class SurplusHours {
   private Detail neverAnswers() {
     Detail.Builder detail =
         Detail.at(surplus.enabled(), surplus.blocked(), setup.relay().start_kW())
-            .size(new RelayLoop(setup).draw_kW().or(Derived.constant(1.0)).get());
+            .size(Size.kilowatts(new RelayLoop(setup).draw_kW().or(Derived.constant(1.0)).get()));
     return surplus.enabled().says(false)
         ? detail.cure(Change.of(surplus.enabled(), true)).done()
         : detail.cure(Change.of(surplus.blocked(), List.of())).done();
@@ -94,7 +94,7 @@ final class SurplusHours {
     return Detail.at(surplus.blocked())
         .observed(Measure.of("blocked of the hours around noon", blocked_min, MINUTE))
         .limit(Bound.of("may be blocked", most_min, limits.of(Limit.NOON_HOURS_BLOCKED), MINUTE))
-        .size(blocked_min / Math.max(1, noon.length_min()))
+        .size(Size.share(blocked_min / Math.max(1, noon.length_min())))
         .evidence(Measure.of("hours around noon", noon.length_min(), MINUTE))
         .basis("minutes of the day, " + noon)
         .done();

@@ -135,14 +135,14 @@ final class TankSensing {
             .observed(Measure.of("resistance measured", trial.measured_ohm(), OHM))
             .basis("curve and classes of IEC 60751");
     if (!trial.inRange()) {
-      return detail.size(1).done();
+      return detail.done();
     }
     double allowed_K = trial.allowed_K(lead_ohm);
     detail
         .limit(
             Bound.reckoned(
                 "resistance at the temperature displayed", trial.expected_ohm(), OHM, "IEC 60751"))
-        .size(trial.apart_K() / allowed_K - 1)
+        .size(Size.share(trial.apart_K() / allowed_K - 1))
         .evidence(
             Measure.of("displayed", trial.displayed_C(), CELSIUS),
             Measure.of("apart", trial.apart_K(), KELVIN),
@@ -179,7 +179,6 @@ final class TankSensing {
         .makes(
             because ->
                 new TankSensorSeat(
-                    because.explained(() -> Detail.at(sensor.inPocket()).size(1).done()),
-                    pocket.get()));
+                    because.explained(() -> Detail.at(sensor.inPocket()).done()), pocket.get()));
   }
 }

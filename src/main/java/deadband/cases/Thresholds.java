@@ -70,7 +70,9 @@ final class Thresholds {
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("stop threshold", stop_kW, KILOWATT))
         .limit(Bound.told("start threshold", start_kW, KILOWATT, relay.start_kW()))
-        .size(switchesElement ? evidence.callsOnDelays() : evidence.startsPerHour())
+        .size(
+            Size.startsPerHour(
+                switchesElement ? evidence.callsOnDelays() : evidence.startsPerHour()))
         .evidence(evidence.onDelays(switchesElement ? element.form() : loop.form()))
         .cures(cures(switchesElement).candidates())
         .basis(LOOP)
@@ -93,7 +95,7 @@ final class Thresholds {
   }
 
   private Detail blindToTheGrid() {
-    return Detail.at(relay.counts()).size(1).cure(counting(Counts.EXPORT)).done();
+    return Detail.at(relay.counts()).cure(counting(Counts.EXPORT)).done();
   }
 
   private Change counting(Counts power) {
@@ -139,7 +141,7 @@ final class Thresholds {
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("gap between start and stop", width_kW, KILOWATT))
         .limit(drawAsSeen("draw of the heat pump", draw_kW))
-        .size(evidence.startsPerHour())
+        .size(Size.startsPerHour(evidence.startsPerHour()))
         .evidence(evidence.ofHeatPump())
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(evidence.basis())
@@ -185,7 +187,7 @@ final class Thresholds {
         .limit(
             Bound.reckoned(
                 "power of the element", draw_kW, KILOWATT, "rated power at the site's voltage"))
-        .size(evidence.callsOnDelays())
+        .size(Size.startsPerHour(evidence.callsOnDelays()))
         .evidence(evidence.onDelays(element.form()))
         .cures(ThresholdCures.ofElement(setup, element).candidates())
         .basis(LOOP)
@@ -237,7 +239,7 @@ final class Thresholds {
                 draw_kW,
                 KILOWATT,
                 setup.heatPump().minimumInput_kW()))
-        .size(short_kW)
+        .size(Size.kilowatts(short_kW))
         .evidence(Measure.of("bought on starting", short_kW, KILOWATT))
         .cure(Change.of(relay.start_kW(), Dial.up_kW(start_kW + short_kW)))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
@@ -289,7 +291,7 @@ final class Thresholds {
     return Detail.at(relay.stop_kW())
         .observed(Measure.of("bought while the call is held", import_kW, KILOWATT))
         .limit(mostBought(import_kW, tolerated_kW))
-        .size(import_kW)
+        .size(Size.kilowatts(import_kW))
         .cures(edgeCures())
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(LOOP)
@@ -330,7 +332,7 @@ final class Thresholds {
     Detail.Builder detail =
         Detail.at(relay.counts(), setup.immersion().power_kW())
             .observed(Measure.of("surplus taken before the relay sees it", heater_kW, KILOWATT))
-            .size(heater_kW)
+            .size(Size.kilowatts(heater_kW))
             .cures(countedCures())
             .basis(LOOP);
     return closing.isKnown()
@@ -388,7 +390,7 @@ final class Thresholds {
                 reach_kW,
                 KILOWATT,
                 "sun, inverter and export limit less the house"))
-        .size(KILOWATT.round(start_kW - reach_kW))
+        .size(Size.kilowatts(KILOWATT.round(start_kW - reach_kW)))
         .cures(ThresholdCures.ofHeatPump(setup).withinReach())
         .basis(LOOP)
         .done();
@@ -429,7 +431,6 @@ final class Thresholds {
                 error_kW,
                 KILOWATT,
                 "IEC 61869-2 accuracy class of the grid sensor"))
-        .size(1 - spare_kW / error_kW)
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(LOOP)
         .done();
@@ -459,7 +460,6 @@ final class Thresholds {
     return Detail.at(threshold)
         .observed(Measure.of("threshold", size_kW, KILOWATT))
         .limit(Bound.of("most a domestic supply carries", limit.value(), limit))
-        .size(size_kW / limit.value() - 1)
         .cure(Change.of(threshold, Dial.nearest_kW(asWatts_kW(threshold))))
         .done();
   }

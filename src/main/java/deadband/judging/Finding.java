@@ -5,6 +5,7 @@ import deadband.cases.Detail;
 import deadband.cases.LimitOverride;
 import deadband.cases.Measure;
 import deadband.cases.Provenance;
+import deadband.cases.Size;
 import deadband.document.Pointer;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
@@ -49,7 +50,7 @@ public record Finding(
 
   /** How large it is. */
   public Size size() {
-    return Size.of(detail, check.consequence());
+    return detail.size();
   }
 
   /** The changes of the remedy to take; empty where nothing proved to cure it. */
@@ -84,7 +85,7 @@ public record Finding(
   /** Whether it is of a worse class than the same finding was, or larger in its own class. */
   boolean isWorseThan(Finding other) {
     int byClass = consequence.compareTo(other.consequence);
-    return byClass < 0 || (byClass == 0 && size().weight() > other.size().weight() + SAME_SIZE);
+    return byClass < 0 || (byClass == 0 && size().severity() > other.size().severity() + SAME_SIZE);
   }
 
   /** Whether nothing in it was assumed. */

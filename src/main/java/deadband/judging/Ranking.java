@@ -4,14 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The order of findings: class, size, certainty, name, subject. What another finding causes keeps
- * its own rank: the worst class comes first, whatever lies behind it.
+ * The order of findings: class, severity, certainty, name, subject. What another finding causes
+ * keeps its own rank: the worst class comes first, whatever lies behind it.
  */
 final class Ranking {
 
   static final Comparator<Finding> WORST_FIRST =
       Comparator.comparing(Finding::consequence)
-          .thenComparing(finding -> -finding.size().weight())
+          .thenComparing(finding -> -finding.size().severity())
           .thenComparing(finding -> !finding.isCertain())
           .thenComparing(finding -> finding.check().name())
           .thenComparing(Finding::subject);

@@ -2,6 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.cases.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +64,7 @@ class RankingTest {
         .allMatch(finding -> finding.size().value() > 0);
     assertThat(judgement.findings())
         .filteredOn(finding -> finding.check().name().equals("breaker-above-cable"))
-        .allMatch(finding -> finding.size().unit() == Size.Unit.SHARE)
+        .allMatch(finding -> finding.size().unit() == Size.Unit.OVERLOAD)
         .allMatch(finding -> Math.abs(finding.size().value() - (16 / 13.5 - 1)) < 1e-9);
   }
 }

@@ -308,7 +308,7 @@ class ProhibitionsTest {
         assertThat(finding.consequence()).as(home).isGreaterThanOrEqualTo(was.consequence());
         assertThat(
                 finding.consequence() == was.consequence()
-                    && finding.detail().size() > was.detail().size() + 1e-6)
+                    && finding.size().severity() > was.size().severity() + 1e-6)
             .as("%s: %s grew from %s", home, finding.key(), was.detail().size())
             .isFalse();
       }
