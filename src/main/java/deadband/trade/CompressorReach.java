@@ -2,10 +2,6 @@ package deadband.trade;
 
 /** How hot a compressor can make a store through its coil, and what is left of it near the top. */
 public final class CompressorReach {
-  /** Flow above tank across a coil [K]: 5 or more. */
-  public static final Figure FLOW_ABOVE_TANK_K =
-      new Figure("flow above tank across a coil", 5, "K", "none", Known.MEMORY);
-
   /** Coil area of a heat-pump cylinder, least [m²]. */
   public static final Figure COIL_AREA_M2 =
       new Figure("coil area of a heat-pump cylinder", 1.5, "m²", "trade", Known.SECOND_HAND);
@@ -15,32 +11,6 @@ public final class CompressorReach {
       new Figure("coil area for each kW of output", 0.25, "m²/kW", "none", Known.MEMORY);
 
   private CompressorReach() {}
-
-  /** Highest flow temperature by refrigerant, trade press. */
-  public enum Refrigerant {
-    R32(60, Known.SECOND_HAND),
-    R290(75, Known.SECOND_HAND),
-    R744(80, Known.SECOND_HAND),
-    R410A(55, Known.MEMORY);
-
-    private final double maximumFlow_C;
-    private final Known known;
-
-    Refrigerant(double maximumFlow_C, Known known) {
-      this.maximumFlow_C = maximumFlow_C;
-      this.known = known;
-    }
-
-    /** Highest flow temperature to expect [°C]; the data plate outranks it. */
-    public double maximumFlow_C() {
-      return maximumFlow_C;
-    }
-
-    /** How the figure is known. */
-    public Known known() {
-      return known;
-    }
-  }
 
   /**
    * Highest temperature the tank can reach: maximum flow less what the flow must lie above the

@@ -93,16 +93,6 @@ public record ControlLoop(
     return taken < least ? 0 : taken;
   }
 
-  /** What the relay sees before the pump starts, q₀ [kW], at a steady surplus [kW]. */
-  public double seenBeforeStart_kW(double surplus_kW) {
-    return seen_W(watts(surplus_kW), 0) / W_PER_KW;
-  }
-
-  /** What the relay sees while the pump draws P, q₁ [kW], at a steady surplus [kW]. */
-  public double seenRunning_kW(double surplus_kW) {
-    return seen_W(watts(surplus_kW), watts(draw_kW)) / W_PER_KW;
-  }
-
   /** Returns whether the relay closes at a steady surplus [kW] while the pump is off: q₀ ≥ P_on. */
   public boolean closes(double surplus_kW) {
     return seen_W(watts(surplus_kW), 0) >= watts(start_kW);

@@ -160,29 +160,6 @@ public final class HeatPumpCop {
   }
 
   /**
-   * Lorenz bound on the COP for streams that change temperature, T̄_sink/(T̄_sink − T̄_source) with
-   * logarithmic means T̄ = (T₁ − T₂)/ln(T₁/T₂) in kelvin. Equals {@link #carnot} where neither
-   * stream changes temperature.
-   *
-   * @param sinkIn_C water entering the condenser [°C]
-   * @param sinkOut_C water leaving the condenser [°C]
-   * @param sourceIn_C source entering the evaporator [°C]
-   * @param sourceOut_C source leaving the evaporator [°C]
-   */
-  public static double lorenz(
-      double sinkIn_C, double sinkOut_C, double sourceIn_C, double sourceOut_C) {
-    return carnot(logMean_C(sinkIn_C, sinkOut_C), logMean_C(sourceIn_C, sourceOut_C));
-  }
-
-  private static double logMean_C(double first_C, double second_C) {
-    if (first_C == second_C) {
-      return first_C;
-    }
-    double ratio = (first_C + ZERO_CELSIUS_K) / (second_C + ZERO_CELSIUS_K);
-    return (first_C - second_C) / Math.log(ratio) - ZERO_CELSIUS_K;
-  }
-
-  /**
    * Temperature that the fits of ground and water source are made for [°C]: brine, or water behind
    * its heat exchanger, 5 K below ground or ground water.
    */

@@ -11,8 +11,8 @@ public final class StandingLoss {
   public static final double TEST_DIFFERENCE_K = 45;
 
   /**
-   * Storage volumes the ecodesign limit and the label speak of: up to 2000 L (Regulation (EU)
-   * 814/2013) and, for the label, 500 L (812/2013). Both ends from memory.
+   * Storage volumes the ecodesign limit speaks of: up to 2000 L (Regulation (EU) 814/2013, from
+   * memory).
    */
   public static final ValidRange ECODESIGN_VOLUME_L =
       new ValidRange("storage volume", Double.MIN_VALUE, 2000, "L");
@@ -74,25 +74,6 @@ public final class StandingLoss {
   }
 
   /**
-   * Temperature of a mixed store after standing, T = T_room + (T_start − T_room)·exp(−H·t/C), C at
-   * the mean of store and room.
-   *
-   * @param volume_L water content [L], positive
-   * @param store_C temperature at the start [°C]
-   * @param room_C temperature around the store [°C]
-   * @param coefficient_W_per_K heat loss coefficient [W/K], 0 or more
-   * @param time_min time [min], 0 or more
-   * @return temperature [°C]
-   */
-  public static double cooled_C(
-      double volume_L, double store_C, double room_C, double coefficient_W_per_K, double time_min) {
-    double capacity =
-        Require.positive("volume_L", volume_L)
-            * Water.heatCapacity_kWh_per_LK((store_C + room_C) / 2);
-    return room_C + (store_C - room_C) * keptShare(coefficient_W_per_K, capacity, time_min);
-  }
-
-  /**
    * Ecodesign limit on the standing loss, S = 16.66 + 8.33·V^0.4. Regulation (EU) 814/2013, Annex
    * II (read).
    *
@@ -101,62 +82,6 @@ public final class StandingLoss {
    * @throws IllegalArgumentException outside that range
    */
   public static double ecodesignLimit_W(double volume_L) {
-    return LabelClass.C.upperLimit_W(ECODESIGN_VOLUME_L.check(volume_L));
-  }
-
-  /**
-   * Energy label classes of a store. Regulation (EU) 812/2013, Annex II (second-hand). Upper limit
-   * of the standing loss: (a + b·V^0.4) W; class G is what lies above F.
-   */
-  public enum LabelClass {
-    A_PLUS("A+", 5.5, 3.16),
-    A("A", 8.5, 4.25),
-    B("B", 12, 5.93),
-    C("C", 16.66, 8.33),
-    D("D", 21, 10.33),
-    E("E", 26, 13.66),
-    F("F", 31, 16.66),
-    G("G", Double.POSITIVE_INFINITY, 0);
-
-    private final String letter;
-    private final double a;
-    private final double b;
-
-    LabelClass(String letter, double a, double b) {
-      this.letter = letter;
-      this.a = a;
-      this.b = b;
-    }
-
-    /** The class as the label prints it. */
-    public String letter() {
-      return letter;
-    }
-
-    /**
-     * Upper limit of the class.
-     *
-     * @param volume_L storage volume [L], above 0, to 2000
-     * @return standing loss [W]; infinite for G
-     */
-    public double upperLimit_W(double volume_L) {
-      return a + b * Math.pow(ECODESIGN_VOLUME_L.check(volume_L), 0.4);
-    }
-
-    /**
-     * Class of a store; the upper limit itself counts as the worse class.
-     *
-     * @param loss_W standing loss [W], 0 or more
-     * @param volume_L storage volume [L], above 0, to 2000
-     */
-    public static LabelClass of(double loss_W, double volume_L) {
-      Require.notNegative("loss_W", loss_W);
-      for (LabelClass label : values()) {
-        if (loss_W < label.upperLimit_W(volume_L)) {
-          return label;
-        }
-      }
-      throw new AssertionError("every loss lies below the limit of G");
-    }
+    return 16.66 + 8.33 * Math.pow(ECODESIGN_VOLUME_L.check(volume_L), 0.4);
   }
 }

@@ -3,7 +3,6 @@ package deadband.dayrun;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.trade.StandingLoss;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import org.junit.jupiter.api.Tag;
@@ -107,8 +106,9 @@ class TankModelTest {
       tank.cool();
     }
     assertThat(tank.lost_kWh()).isCloseTo(1.8 / 24, within(2e-4));
-    double expected_C =
-        StandingLoss.cooled_C(300, 65, 20, StandingLoss.coefficient_W_per_K(1.8), 60);
+    // C at the mean of store and room: T = 20 + 45·exp(−H·t/C)
+    double capacity_kWh_per_K = 300 * Water.heatCapacity_kWh_per_LK((65 + 20) / 2.0);
+    double expected_C = 20 + 45 * Math.exp(-1.8 / 24 / 45 / capacity_kWh_per_K);
     assertThat(tank.top_C()).isCloseTo(expected_C, within(1e-3));
   }
 

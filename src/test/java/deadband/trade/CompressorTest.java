@@ -1,14 +1,12 @@
 package deadband.trade;
 
 import static deadband.trade.OutsideCheck.figure;
-import static deadband.trade.OutsideCheck.transcribed;
 import static deadband.trade.OutsideCheck.value;
 import static deadband.trade.OutsideCheck.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.trade.CompressorReach.Refrigerant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -21,13 +19,6 @@ class CompressorTest {
   static List<OutsideCheck> outside() {
     return List.of(
         figure(CompressorTimes.STARTS_PER_HOUR, 3),
-        transcribed(
-            "highest flow by refrigerant",
-            "trade press",
-            Known.SECOND_HAND,
-            value("R32 [°C]", 60, 0, Refrigerant.R32::maximumFlow_C),
-            value("R290 [°C]", 75, 0, Refrigerant.R290::maximumFlow_C),
-            value("R744 [°C]", 80, 0, Refrigerant.R744::maximumFlow_C)),
         figure(CompressorReach.COIL_AREA_M2, 1.5),
         worked(
             "coil area where 3 m² serve 12 kW",
@@ -44,11 +35,6 @@ class CompressorTest {
 
   @Test
   void figuresFromMemoryAreMarked() {
-    assertThat(Refrigerant.R410A.maximumFlow_C()).isEqualTo(55);
-    assertThat(Refrigerant.R410A.known()).isEqualTo(Known.MEMORY);
-    assertThat(Refrigerant.R290.known()).isEqualTo(Known.SECOND_HAND);
-    assertThat(CompressorReach.FLOW_ABOVE_TANK_K.value()).isEqualTo(5);
-    assertThat(CompressorReach.FLOW_ABOVE_TANK_K.known()).isEqualTo(Known.MEMORY);
     assertThat(CompressorReach.COIL_AREA_M2_PER_KW.value()).isEqualTo(0.25);
     assertThat(CompressorReach.COIL_AREA_M2_PER_KW.known()).isEqualTo(Known.MEMORY);
   }

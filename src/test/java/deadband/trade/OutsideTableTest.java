@@ -35,8 +35,8 @@ class OutsideTableTest {
               Kind.WORKED_EXAMPLE),
           new DataCheck(
               "standing_loss_limits.csv",
-              "Reg. (EU) 812/2013 and 814/2013, evaluated",
-              72,
+              "Reg. (EU) 814/2013, evaluated",
+              18,
               Known.DERIVED,
               Kind.WORKED_EXAMPLE),
           new DataCheck(

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.trade.StandingLoss.LabelClass;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -17,16 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 class StandingLossTest {
-  private static final LabelClass[] WITH_A_LIMIT = {
-    LabelClass.A_PLUS,
-    LabelClass.A,
-    LabelClass.B,
-    LabelClass.C,
-    LabelClass.D,
-    LabelClass.E,
-    LabelClass.F
-  };
-
   static List<OutsideCheck> outside() {
     return List.of(
         independent(
@@ -41,18 +30,7 @@ class StandingLossTest {
             value("100 L", 1.661, 0.0005, () -> limit_kWh_per_day(100)),
             value("200 L", 2.064, 0.0005, () -> limit_kWh_per_day(200)),
             value("300 L", 2.357, 0.0005, () -> limit_kWh_per_day(300)),
-            value("500 L", 2.801, 0.0005, () -> limit_kWh_per_day(500))),
-        worked(
-            "upper limits of the label classes at 200 L",
-            "Reg. (EU) 812/2013 Annex II, evaluated",
-            Known.DERIVED,
-            value("A+", 31.81, 0.005, () -> LabelClass.A_PLUS.upperLimit_W(200)),
-            value("A", 43.88, 0.005, () -> LabelClass.A.upperLimit_W(200)),
-            value("B", 61.37, 0.005, () -> LabelClass.B.upperLimit_W(200)),
-            value("C", 86.01, 0.005, () -> LabelClass.C.upperLimit_W(200)),
-            value("D", 107.0, 0.005, () -> LabelClass.D.upperLimit_W(200)),
-            value("E", 139.73, 0.005, () -> LabelClass.E.upperLimit_W(200)),
-            value("F", 169.7, 0.005, () -> LabelClass.F.upperLimit_W(200))));
+            value("500 L", 2.801, 0.0005, () -> limit_kWh_per_day(500))));
   }
 
   private static double limit_kWh_per_day(double volume_L) {
@@ -76,11 +54,8 @@ class StandingLossTest {
 
   private static void everyLimitIn(DataFile file, int row) {
     double volume_L = file.number(row, "V_litre");
-    for (LabelClass label : WITH_A_LIMIT) {
-      assertThat(label.upperLimit_W(volume_L))
-          .as("%s at %s L", label.letter(), volume_L)
-          .isCloseTo(file.number(row, label.letter() + "_upper_W"), within(0.0051));
-    }
+    assertThat(StandingLoss.ecodesignLimit_W(volume_L))
+        .isCloseTo(file.number(row, "C_upper_W"), within(0.0051));
     assertThat(limit_kWh_per_day(volume_L))
         .isCloseTo(file.number(row, "ecodesign_max_kWh_day(814/2013)"), within(0.00051));
   }
@@ -118,44 +93,10 @@ class StandingLossTest {
   }
 
   @Test
-  void aStoreCoolsTowardItsRoomAndNotPastIt() {
-    // 300 L at 60 in 20 °C, 1.5556 W/K, 24 h: C(40 °C) = 300 · 1.1518 Wh/LK = 345.5 Wh/K;
-    // 20 + 40·exp(−1.5556·24/345.5) = 20 + 40 · 0.8976 = 55.90
-    assertThat(StandingLoss.cooled_C(300, 60, 20, 1.5556, 1440)).isCloseTo(55.90, within(0.02));
-    assertThat(StandingLoss.cooled_C(300, 60, 20, 1.5556, 0)).isEqualTo(60);
-    assertThat(StandingLoss.cooled_C(300, 60, 20, 1.5556, 1e9)).isCloseTo(20, within(1e-9));
-    assertThatThrownBy(() -> StandingLoss.cooled_C(0, 60, 20, 1.5, 1))
-        .hasMessageContaining("volume_L");
-  }
-
-  @Test
-  void theLimitItselfBelongsToTheWorseClass() {
-    double limit_W = LabelClass.B.upperLimit_W(300);
-    assertThat(LabelClass.of(Math.nextDown(limit_W), 300)).isEqualTo(LabelClass.B);
-    assertThat(LabelClass.of(limit_W, 300)).isEqualTo(LabelClass.C);
-    assertThat(LabelClass.of(0, 300)).isEqualTo(LabelClass.A_PLUS);
-    assertThat(LabelClass.of(5000, 300)).isEqualTo(LabelClass.G);
-    assertThat(LabelClass.G.upperLimit_W(300)).isInfinite();
-    assertThat(Stream.of(LabelClass.values()).map(LabelClass::letter))
-        .containsExactly("A+", "A", "B", "C", "D", "E", "F", "G");
-    assertThatThrownBy(() -> LabelClass.of(-1, 300)).hasMessageContaining("loss_W");
-  }
-
-  @Test
-  void limitsRiseWithVolumeAndClass() {
-    for (int row = 1; row < WITH_A_LIMIT.length; row++) {
-      LabelClass label = WITH_A_LIMIT[row];
-      assertThat(label.upperLimit_W(200)).isGreaterThan(WITH_A_LIMIT[row - 1].upperLimit_W(200));
-      assertThat(label.upperLimit_W(210)).isGreaterThan(label.upperLimit_W(200));
-    }
-  }
-
-  @Test
   void refusesVolumesTheRegulationDoesNotSpeakOf() {
     assertThat(StandingLoss.ecodesignLimit_W(2000)).isPositive();
     assertThatThrownBy(() -> StandingLoss.ecodesignLimit_W(2001))
         .hasMessageContaining("storage volume 2001.0 L is outside");
     assertThatThrownBy(() -> StandingLoss.ecodesignLimit_W(0)).hasMessageContaining("0.0 L");
-    assertThatThrownBy(() -> LabelClass.A.upperLimit_W(2001)).hasMessageContaining("2001.0");
   }
 }
