@@ -95,6 +95,7 @@ public enum Limit {
   OUTLET_NEW_BATH_GB("outletNewBathGB_C", Scald.NEW_DWELLING_BATH_C, Weaker.ABOVE),
   OUTLET_AU("outletAU_C", Scald.AUSTRALIA_C, Weaker.ABOVE),
   OUTLET_NZ("outletNZ_C", Scald.NEW_ZEALAND_C, Weaker.ABOVE),
+  OUTLET_CARE_AU_NZ("outletCareAUNZ_C", Scald.CARE_AU_NZ_C, Weaker.ABOVE),
   OUTLET_FR("outletFR_C", Scald.FRANCE_C, Weaker.ABOVE),
   OUTLET_VULNERABLE_BODY("outletVulnerableBody_C", Scald.VULNERABLE_C, Weaker.ABOVE),
   OUTLET_VULNERABLE(

@@ -43,8 +43,7 @@ final class Observations {
     Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
     HeatPump pump = topic.pump;
     topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run, pump.minimumRun_min());
-    topic.phase(
-        topic.observed.typicalPause_min(), topic.typicalPause(), off, pump.minimumOff_min());
+    topic.pause(run, off);
     topic.cycle(Derived.sum(MINUTE, run, off));
     topic.starts();
   }
@@ -55,6 +54,22 @@ final class Observations {
 
   private Derived<Double> typicalPause() {
     return Derived.of(observed.typicalPause_min());
+  }
+
+  /** A run below its timer says all that a pause below its own would add. */
+  private void pause(Derived<Double> run, Derived<Double> off) {
+    Told<Double> told = observed.typicalPause_min();
+    boolean said =
+        typicalRun().with(least_min(run), (seen, least) -> seen < least).is(isShort -> isShort);
+    if (said) {
+      cases.into(ObservedPhase.class, told.pointer()).none();
+    } else {
+      phase(told, typicalPause(), off, pump.minimumOff_min());
+    }
+  }
+
+  private Derived<Double> least_min(Derived<Double> timer) {
+    return timer.map(min -> MINUTE.round(Math.max(0, min - limits.value(Limit.OBSERVED_TO))));
   }
 
   /** The longest that the cycles may have been: n starts within an hour are n − 1 whole cycles. */
@@ -87,8 +102,7 @@ final class Observations {
       inquiry.none();
       return;
     }
-    Derived<Double> least =
-        timer.map(min -> MINUTE.round(Math.max(0, min - limits.value(Limit.OBSERVED_TO))));
+    Derived<Double> least = least_min(timer);
     inquiry
         .given(seen, least)
         .makes(

@@ -65,6 +65,9 @@ record OutletCeiling(Limits.Entry limit, boolean law) {
     if (coversBody(kind) && setup.site().vulnerableOccupants().says(true)) {
       all.add(new OutletCeiling(limits.of(Limit.OUTLET_VULNERABLE_BODY), true));
     }
+    if (recommended(kind).isPresent() && mayBeCareDownUnder(setup)) {
+      all.add(new OutletCeiling(limits.of(Limit.OUTLET_CARE_AU_NZ), false));
+    }
     if (recommended(kind).isEmpty() && setup.site().vulnerableOccupants().says(true)) {
       all.add(new OutletCeiling(limits.of(Limit.OUTLET_VULNERABLE), false));
     }
@@ -101,6 +104,16 @@ record OutletCeiling(Limits.Entry limit, boolean law) {
                   case "FR" -> Optional.of(Limit.OUTLET_FR);
                   default -> Optional.empty();
                 });
+  }
+
+  /**
+   * Vulnerable people may live in a home or in care: whether the law of care holds is a question.
+   */
+  private static boolean mayBeCareDownUnder(Setup setup) {
+    return setup.site().vulnerableOccupants().says(true)
+        && national(setup)
+            .filter(law -> law == Limit.OUTLET_AU || law == Limit.OUTLET_NZ)
+            .isPresent();
   }
 
   private static boolean isNewBritishBath(Kind kind, Setup setup) {

@@ -129,6 +129,15 @@ public final class Scald {
           "Building Code G12/AS1 6.14.1",
           Known.SECOND_HAND);
 
+  /** Where people wash in care, schools and the like, Australia and New Zealand. */
+  public static final Figure CARE_AU_NZ_C =
+      new Figure(
+          "outlets where people wash in care and schools at most, Australia and New Zealand",
+          45,
+          "°C",
+          "AS/NZS 3500.4; Building Code G12/AS1 6.14.1",
+          Known.SECOND_HAND);
+
   /** Where people wash, France; 60 °C in other rooms. */
   public static final Figure FRANCE_C =
       new Figure(

@@ -96,8 +96,7 @@ class HeatPumpCopTest {
             "Lorenz COP, water returning at 25 °C, source 0 °C",
             COP_TABLE,
             Known.SECOND_HAND,
-            bySink(
-                (sink_C) -> lorenz(25, sink_C, 0, 0), 10.1, 8.8, 7.9, 7.1, 6.5, 6.1)),
+            bySink((sink_C) -> lorenz(25, sink_C, 0, 0), 10.1, 8.8, 7.9, 7.1, 6.5, 6.1)),
         independent(
             "Carnot COP at the test points of a heat pump, source 0 °C",
             "unit tests of the UK government's calculation engine",
