@@ -22,7 +22,7 @@ public final class Acceptances {
    * @param hazard whether what an entry names is a hazard
    * @param slip what is wrong with the name of its check, in words; empty where nothing is
    */
-  public static List<Cases.Entry> of(
+  public static Cases of(
       Setup setup,
       LocalDate asOf,
       Predicate<Accepted> matches,
@@ -45,7 +45,7 @@ public final class Acceptances {
                       matches.test(entry),
                       hazard.test(entry)));
     }
-    return cases.entries();
+    return cases;
   }
 
   private static Detail detail(Accepted entry, Optional<String> slip) {

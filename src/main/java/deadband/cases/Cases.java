@@ -7,6 +7,7 @@ import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -25,12 +26,15 @@ import org.jspecify.annotations.Nullable;
 public final class Cases {
 
   private final List<Entry> entries = new ArrayList<>();
+  private final List<Condition> conditions = new ArrayList<>();
+  private final AtomicReference<Reading> reading = new AtomicReference<>(Reading.WITHOUT_DEFAULTS);
 
   Cases() {}
 
-  /** Every case of a setup, put or not. */
-  public static List<Entry> of(Setup setup, Limits limits, DayRuns runs) {
+  /** Every fact of a setup. */
+  public static Cases of(Setup setup, Limits limits, DayRuns runs) {
     Cases cases = new Cases();
+    RelayFacts.derive(setup, cases);
     Thresholds.derive(setup, limits, cases);
     RelayDelays.derive(setup, limits, cases);
     TemperatureLadder.derive(setup, limits, cases);
@@ -57,7 +61,22 @@ public final class Cases {
     Paperwork.derive(setup, cases);
     AbsentParts.derive(setup, cases);
     DayCases.derive(setup, limits, runs, cases);
-    return cases.entries();
+    return cases;
+  }
+
+  /** From now on these facts are read so. */
+  public void readAs(Reading as) {
+    reading.setPlain(as);
+  }
+
+  /** A condition that rules may join. */
+  void add(Condition condition) {
+    conditions.add(condition);
+  }
+
+  /** The answer of a condition. */
+  Answer answer(Derived<Boolean> truth) {
+    return new Answer(truth, new Stance(reading, false, false));
   }
 
   /** An inquiry into one subject. */
@@ -65,8 +84,14 @@ public final class Cases {
     return new Inquiry(type, subject);
   }
 
-  List<Entry> entries() {
+  /** What became of each case, put or not. */
+  public List<Entry> entries() {
     return List.copyOf(entries);
+  }
+
+  /** What rules join with a case. */
+  public List<Condition> conditions() {
+    return List.copyOf(conditions);
   }
 
   /**
@@ -92,10 +117,20 @@ public final class Cases {
     PUT
   }
 
-  /** Makes the matter of a case once its explanation is given. */
-  @FunctionalInterface
-  interface Because {
-    Matter explained(Supplier<Detail> detail);
+  /** What a case is made of: its matter once its explanation is given, and its values as read. */
+  record Because(Matter.Draft draft, Stance stance) {
+
+    Matter explained(Supplier<Detail> detail) {
+      return draft.explained(detail);
+    }
+
+    Quantity quantity(Derived<? extends Number> number) {
+      return new Quantity(number, stance);
+    }
+
+    Answer answer(Derived<Boolean> truth) {
+      return new Answer(truth, stance);
+    }
   }
 
   /** The conditions of one case, asked for in order. */
@@ -178,6 +213,27 @@ public final class Cases {
       }
     }
 
+    /** Puts the case, its values known or open; the rule says where it arises. */
+    void poses(Function<Because, Case> make) {
+      try {
+        entries.add(posed(make));
+      } catch (RuntimeException fault) {
+        throw new CaseFault(type, fault);
+      }
+    }
+
+    private Entry posed(Function<Because, Case> make) {
+      if (fitted.is(is -> !is)) {
+        return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
+      }
+      Provenance all = fitted.provenance().and(arises.provenance()).and(needed);
+      boolean open = !all.missing().isEmpty() || leftOut;
+      Matter.Draft draft =
+          detail -> new Matter(subject, all, openIfFound, openIfClear, detail, true);
+      Stance stance = new Stance(reading, open || !openIfFound.isEmpty(), !openIfClear.isEmpty());
+      return new Entry(type, subject, Standing.PUT, all, make.apply(new Because(draft, stance)));
+    }
+
     private Entry entry(Function<Because, Case> make) {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
@@ -197,13 +253,16 @@ public final class Cases {
       }
       Case fact =
           make.apply(
-              detail ->
-                  new Matter(
-                      subject,
-                      all,
-                      Provenance.union(openIfFound, conditions.missing()),
-                      openIfClear,
-                      detail));
+              new Because(
+                  detail ->
+                      new Matter(
+                          subject,
+                          all,
+                          Provenance.union(openIfFound, conditions.missing()),
+                          openIfClear,
+                          detail,
+                          false),
+                  new Stance(reading, false, false)));
       return new Entry(type, subject, Standing.PUT, all, fact);
     }
   }

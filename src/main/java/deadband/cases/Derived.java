@@ -78,6 +78,11 @@ public final class Derived<T> {
     return value != null;
   }
 
+  /** Whether it rests on a default. */
+  public boolean isAssumed() {
+    return !provenance.assumed().isEmpty();
+  }
+
   /**
    * The value.
    *

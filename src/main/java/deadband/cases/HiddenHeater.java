@@ -1,4 +1,4 @@
 package deadband.cases;
 
 /** The power of an immersion heater that takes surplus before the relay sees it. */
-public record HiddenHeater(Matter matter, double power_kW) implements Case {}
+public record HiddenHeater(Matter matter, Quantity power_kW) implements Case {}

@@ -12,10 +12,19 @@ import java.util.function.Supplier;
  * @param openIfFound values not told without which a violation is not proven
  * @param openIfClear values not told without which the absence of a violation is not proven
  * @param detail made only where a rule fires
+ * @param posed whether its values are read, open ones too
  */
 public record Matter(
     Pointer subject,
     Provenance provenance,
     List<Pointer> openIfFound,
     List<Pointer> openIfClear,
-    Supplier<Detail> detail) {}
+    Supplier<Detail> detail,
+    boolean posed) {
+
+  /** A matter that lacks its explanation. */
+  @FunctionalInterface
+  interface Draft {
+    Matter explained(Supplier<Detail> detail);
+  }
+}

@@ -42,17 +42,16 @@ final class RelayDelays {
     Derived<Double> allowed = allowedPerHour();
     cases
         .into(ShortestPhase.class, delay.pointer())
-        .fitted(loop.fitted())
-        .where(loop.drivesHeatPump(), Derived.of(delay).map(min -> min <= 0))
         .given(held, allowed)
         .foundOnlyWith(held.is(min -> min > 0) ? openStarts() : List.of())
-        .makes(
+        .poses(
             because ->
                 new ShortestPhase(
                     because.explained(() -> unheld(delay, timer, held.get())),
-                    held.get(),
-                    starts,
-                    allowed.get()));
+                    because.quantity(Derived.of(delay)),
+                    because.quantity(held),
+                    because.quantity(Derived.constant(starts)),
+                    because.quantity(allowed)));
   }
 
   /**
@@ -118,14 +117,14 @@ final class RelayDelays {
     double tolerated_kWh = limits.value(Limit.CLOUD_COST);
     cases
         .into(CloudCost.class, relay.stopDelay_min().pointer())
-        .fitted(loop.fitted())
-        .where(loop.drivesHeatPump())
         .given(bought)
         .clearOnlyWith(loop.openDraw())
-        .makes(
+        .poses(
             because ->
                 new CloudCost(
-                    because.explained(() -> lingers(bought.get())), bought.get(), tolerated_kWh));
+                    because.explained(() -> lingers(bought.get())),
+                    because.quantity(bought),
+                    tolerated_kWh));
   }
 
   private Detail lingers(double bought_kWh) {

@@ -1,4 +1,4 @@
 package deadband.cases;
 
 /** The two thresholds of the relay. */
-public record RelayThresholds(Matter matter, double start_kW, double stop_kW) implements Case {}
+public record RelayThresholds(Matter matter, Quantity start_kW, Quantity stop_kW) implements Case {}

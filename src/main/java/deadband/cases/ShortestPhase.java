@@ -5,4 +5,9 @@ package deadband.cases;
  * compressor start.
  */
 public record ShortestPhase(
-    Matter matter, double held_min, double startsPerHour, double allowedPerHour) implements Case {}
+    Matter matter,
+    Quantity delay_min,
+    Quantity held_min,
+    Quantity startsPerHour,
+    Quantity allowedPerHour)
+    implements Case {}

@@ -2,7 +2,6 @@ package deadband.cases;
 
 import static deadband.setup.Unit.KILOWATT;
 
-import deadband.document.Pointer;
 import deadband.setup.Change;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Counts;
@@ -42,7 +41,7 @@ final class Thresholds {
     topic.gap();
     topic.elementGap();
     topic.surplusAtStart();
-    topic.stopEdges();
+    topic.stopEdge();
     topic.hiddenHeater();
     topic.startReach();
     topic.gapMargin();
@@ -55,14 +54,13 @@ final class Thresholds {
     Derived<Double> stop = loop.stop_kW();
     cases
         .into(RelayThresholds.class, loop.subject())
-        .fitted(Derived.of(relay.part().isFitted()))
         .given(start, stop)
-        .makes(
+        .poses(
             because ->
                 new RelayThresholds(
                     because.explained(() -> runsFree(start.get(), stop.get())),
-                    start.get(),
-                    stop.get()));
+                    because.quantity(start),
+                    because.quantity(stop)));
   }
 
   private Detail runsFree(double start_kW, double stop_kW) {
@@ -86,12 +84,9 @@ final class Thresholds {
   }
 
   private void countedPowers() {
-    Derived<Boolean> export = loop.countsExport();
     cases
         .into(CountedPowers.class, relay.counts().pointer())
-        .fitted(Derived.of(relay.part().isFitted()))
-        .given(export)
-        .makes(because -> new CountedPowers(because.explained(this::blindToTheGrid), export.get()));
+        .poses(because -> new CountedPowers(because.explained(this::blindToTheGrid)));
   }
 
   private Detail blindToTheGrid() {
@@ -105,36 +100,21 @@ final class Thresholds {
     return Change.of(relay.counts(), List.copyOf(counted));
   }
 
-  /**
-   * A gap no wider than the draw hunts; unless a heater that the relay does not count must give way
-   * first, and its power with the gap is wider than the draw.
-   */
+  /** A gap no wider than the draw hunts. */
   private void gap() {
     Derived<Double> width = loop.gap_kW();
     Derived<Double> draw = loop.seenDraw_kW();
-    Derived<Boolean> rescued = Derived.all(loop.heaterGivesWay(), widerThanDraw(width, draw));
     cases
         .into(RelayGap.class, loop.subject())
-        .fitted(loop.fitted())
-        .where(
-            loop.drivesHeatPump(),
-            loop.countsExport(),
-            Derived.not(loop.countsHeatPump()),
-            loop.stopBelowStart(),
-            Derived.not(rescued))
         .given(width, draw)
         .clearOnlyWith(loop.openDraw())
         .foundOnlyWith(loop.openSight())
-        .makes(
+        .poses(
             because ->
                 new RelayGap(
                     because.explained(() -> hunts(width.get(), draw.get())),
-                    width.get(),
-                    draw.get()));
-  }
-
-  private Derived<Boolean> widerThanDraw(Derived<Double> gap, Derived<Double> draw) {
-    return Derived.sum(KILOWATT, gap, loop.heater_kW()).with(draw, (width, power) -> width > power);
+                    because.quantity(width),
+                    because.quantity(draw)));
   }
 
   private Detail hunts(double width_kW, double draw_kW) {
@@ -165,20 +145,13 @@ final class Thresholds {
     Derived<Double> draw = element.draw_kW();
     cases
         .into(ElementGap.class, loop.subject())
-        .fitted(element.fitted())
-        .where(
-            element.drivesElement(),
-            element.isRelaysAlone(),
-            loop.countsExport(),
-            Derived.not(element.countsElement()),
-            loop.stopBelowStart())
         .given(width, draw)
-        .makes(
+        .poses(
             because ->
                 new ElementGap(
                     because.explained(() -> chatters(width.get(), draw.get())),
-                    width.get(),
-                    draw.get()));
+                    because.quantity(width),
+                    because.quantity(draw)));
   }
 
   private Detail chatters(double width_kW, double draw_kW) {
@@ -198,24 +171,19 @@ final class Thresholds {
   private void surplusAtStart() {
     Derived<Double> draw = loop.leastDraw_kW();
     Derived<Double> withHeater = Derived.sum(KILOWATT, loop.start_kW(), loop.heater_kW());
-    Derived<Boolean> covered =
-        Derived.all(
-            loop.heaterRunsAtStart(), withHeater.with(draw, (surplus, power) -> surplus >= power));
     boolean onTop = loop.heaterRunsAtStart().is(runs -> runs) && withHeater.isKnown();
     Derived<Double> surplus = onTop ? withHeater : loop.start_kW();
     Derived<Double> error = meterError_kW(surplus, draw);
     cases
         .into(SurplusAtStart.class, loop.subject())
-        .fitted(loop.fitted())
-        .where(loop.drivesHeatPump(), loop.countsExport(), Derived.not(covered))
         .given(surplus, draw, error)
         .foundOnlyWith(loop.openLeastDraw())
-        .makes(
+        .poses(
             because ->
                 new SurplusAtStart(
                     because.explained(() -> uncovered(surplus.get(), draw.get())),
-                    KILOWATT.round(draw.get() - surplus.get()),
-                    error.get()));
+                    because.quantity(Derived.difference(KILOWATT, draw, surplus)),
+                    because.quantity(error)));
   }
 
   /**
@@ -248,36 +216,21 @@ final class Thresholds {
   }
 
   /** What is bought at the stop edge: below zero as the stop says, or what a counted pump hides. */
-  private void stopEdges() {
+  private void stopEdge() {
     Derived<Double> bought = loop.importWhileHeld_kW().map(power -> Math.max(0, power));
-    Derived<Boolean> belowZero = loop.stop_kW().map(stop -> stop < 0);
-    stopEdge(
-        Derived.all(Derived.not(loop.countsHeatPump()), belowZero),
-        bought,
-        List.of(),
-        loop.openDraw());
-    stopEdge(loop.countsHeatPump(), bought, loop.openDraw(), List.of());
-  }
-
-  private void stopEdge(
-      Derived<Boolean> counted,
-      Derived<Double> bought,
-      List<Pointer> openIfClear,
-      List<Pointer> openIfFound) {
     Derived<Double> tolerated = tolerated_kW(bought);
+    boolean counted = loop.countsHeatPump().is(is -> is);
     cases
         .into(StopEdge.class, loop.subject())
-        .fitted(loop.fitted())
-        .where(loop.drivesHeatPump(), loop.countsExport(), counted)
         .given(bought, tolerated)
-        .clearOnlyWith(openIfClear)
-        .foundOnlyWith(openIfFound)
-        .makes(
+        .clearOnlyWith(counted ? loop.openDraw() : List.of())
+        .foundOnlyWith(counted ? List.of() : loop.openDraw())
+        .poses(
             because ->
                 new StopEdge(
                     because.explained(() -> buys(bought.get(), tolerated.get())),
-                    bought.get(),
-                    tolerated.get()));
+                    because.quantity(bought),
+                    because.quantity(tolerated)));
   }
 
   /** A share of the draw, and the error of the sensor that is to see it. */
@@ -318,12 +271,11 @@ final class Thresholds {
     Derived<Double> heater = loop.heater_kW();
     cases
         .into(HiddenHeater.class, loop.subject())
-        .fitted(loop.fitted(), loop.heaterFitted())
-        .where(loop.drivesHeatPump(), loop.heaterHidden())
         .given(heater)
-        .makes(
+        .poses(
             because ->
-                new HiddenHeater(because.explained(() -> swallowed(heater.get())), heater.get()));
+                new HiddenHeater(
+                    because.explained(() -> swallowed(heater.get())), because.quantity(heater)));
   }
 
   private Detail swallowed(double heater_kW) {
@@ -361,20 +313,17 @@ final class Thresholds {
     Derived<Double> start = loop.start_kW();
     Derived<Double> reach = sight.most_kW();
     Derived<Double> error = meterError_kW(reach, start);
-    List<Pointer> uncounted = loop.countsExport().provenance().missing();
     cases
         .into(StartReach.class, loop.subject())
-        .fitted(loop.fitted(), Derived.of(setup.solar().part().isFitted()))
-        .where(loop.drivesHeatPump(), loop.countsExport().or(Derived.constant(true)))
         .given(start, reach, error)
-        .clearOnlyWith(uncounted)
+        .clearOnlyWith(loop.countsExport().provenance().missing())
         .clearOnlyWith(start.isKnown() ? sight.open(start.get()) : List.of())
-        .makes(
+        .poses(
             because ->
                 new StartReach(
                     because.explained(() -> outOfReach(start.get(), reach.get())),
-                    KILOWATT.round(start.get() - reach.get()),
-                    error.get()));
+                    because.quantity(Derived.difference(KILOWATT, start, reach)),
+                    because.quantity(error)));
   }
 
   private Detail outOfReach(double start_kW, double reach_kW) {
@@ -402,24 +351,16 @@ final class Thresholds {
     Derived<Double> error = loop.sensorError_kW(draw).map(one -> KILOWATT.round(2 * one));
     cases
         .into(GapMargin.class, loop.subject())
-        .fitted(loop.fitted(), Derived.of(setup.gridSensor().part().isFitted()))
-        .where(
-            loop.drivesHeatPump(),
-            loop.countsExport(),
-            Derived.not(loop.countsHeatPump()),
-            loop.stopBelowStart(),
-            Derived.not(loop.heaterGivesWay()),
-            spare.map(more -> more > 0),
-            draw.map(seen -> seen > 0))
         .given(spare, error)
         .clearOnlyWith(Provenance.union(loop.openDraw(), new SensedPhases(setup).openLoaded()))
         .foundOnlyWith(loop.openSight())
-        .makes(
+        .poses(
             because ->
                 new GapMargin(
                     because.explained(() -> thin(spare.get(), error.get())),
-                    spare.get(),
-                    error.get()));
+                    because.quantity(draw),
+                    because.quantity(spare),
+                    because.quantity(error)));
   }
 
   private Detail thin(double spare_kW, double error_kW) {
@@ -441,13 +382,12 @@ final class Thresholds {
     Limits.Entry limit = limits.of(Limit.THRESHOLD_PLAUSIBLE);
     cases
         .into(ThresholdSize.class, threshold.pointer())
-        .fitted(Derived.of(relay.part().isFitted()))
         .given(size)
-        .makes(
+        .poses(
             because ->
                 new ThresholdSize(
                     because.explained(() -> implausible(threshold, size.get(), limit)),
-                    size.get(),
+                    because.quantity(size),
                     limit.value()));
   }
 

@@ -43,7 +43,7 @@ record Acceptance(Setup setup, List<Accepted> entries, LocalDate asOf) {
   }
 
   /** What is wrong with the entries, seen against what they are to accept. */
-  List<Cases.Entry> cases(RuleBook book, List<Finding> findings, List<NotJudged> open) {
+  Cases cases(RuleBook book, List<Finding> findings, List<NotJudged> open) {
     return Acceptances.of(
         setup,
         asOf,

@@ -1,6 +1,7 @@
 package deadband.judging;
 
 import deadband.cases.Case;
+import deadband.cases.Presence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param askedOnAssumption whether a finding that rests on an assumption is no more than a query
  * @param causes checks whose findings may lie behind this one's
  * @param caseType the case the rule looks at
+ * @param presences what must be there for the check to be about anything
  * @param housePage the page that a house rule brings along, null for a built-in check
  */
 public record Check(
@@ -26,6 +28,7 @@ public record Check(
     boolean askedOnAssumption,
     List<String> causes,
     Class<? extends Case> caseType,
+    List<Class<? extends Presence>> presences,
     @Nullable RulePage housePage) {
 
   /** Whether this is its name, or once was. */

@@ -1,6 +1,9 @@
 package deadband.judging;
 
 import deadband.cases.Case;
+import deadband.cases.Fact;
+import java.util.ArrayList;
+import java.util.List;
 import org.kie.api.runtime.rule.RuleContext;
 
 /** The one consequence of every rule. */
@@ -10,6 +13,10 @@ public final class Found {
 
   /** Reports the case that the rule matched. */
   public static void found(RuleContext context, Case found) {
-    context.getKieRuntime().insert(new Violation(context.getRule().getName(), found));
+    List<Fact> joined = new ArrayList<>();
+    for (Object fact : context.getMatch().getObjects()) {
+      joined.add((Fact) fact);
+    }
+    context.getKieRuntime().insert(new Match(context.getRule().getName(), found, joined));
   }
 }

@@ -7,11 +7,12 @@ import deadband.cases.Cases;
 import deadband.cases.Detail;
 import deadband.cases.LimitOverride;
 import deadband.cases.Matter;
+import deadband.cases.Presence;
+import deadband.cases.Provenance;
 import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -62,19 +63,29 @@ final class Outcomes {
    *
    * @throws IllegalStateException where nothing was said of a case that one of them looks at
    */
-  static Outcomes of(RuleBook book, List<Check> checks, Collection<Cases.Entry> entries) {
-    Set<Violation> violations =
-        book.violations(entries.stream().map(Cases.Entry::fact).filter(Objects::nonNull).toList());
+  static Outcomes of(RuleBook book, List<Check> checks, Cases facts) {
+    Matches.Read matches = Matches.of(book, facts);
     Map<Class<? extends Case>, List<Cases.Entry>> byType = new HashMap<>();
-    entries.forEach(
-        entry -> byType.computeIfAbsent(entry.type(), type -> new ArrayList<>()).add(entry));
+    facts
+        .entries()
+        .forEach(
+            entry -> byType.computeIfAbsent(entry.type(), type -> new ArrayList<>()).add(entry));
+    Set<Class<?>> absent = new HashSet<>();
+    facts.conditions().stream()
+        .filter(condition -> condition instanceof Presence thing && thing.isAbsent())
+        .forEach(condition -> absent.add(condition.getClass()));
     Map<Check, List<Outcome>> byCheck = byName();
     for (Check check : checks) {
       List<Cases.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
-      byCheck.put(check, concerned.stream().map(e -> outcome(check, e, violations)).toList());
+      boolean fitted = check.presences().stream().noneMatch(absent::contains);
+      byCheck.put(
+          check,
+          concerned.stream()
+              .map(e -> fitted ? outcome(check, e, matches) : new Outcome.NotFitted())
+              .toList());
     }
     return new Outcomes(byCheck);
   }
@@ -90,26 +101,44 @@ final class Outcomes {
     record NotFitted() implements Outcome {}
   }
 
-  private static Outcome outcome(Check check, Cases.Entry entry, Set<Violation> violations) {
+  private static Outcome outcome(Check check, Cases.Entry entry, Matches.Read matches) {
     return switch (entry.standing()) {
       case NOT_FITTED -> new Outcome.NotFitted();
       case DOES_NOT_ARISE -> clear(check, entry.subject(), entry.provenance().assumed());
       case LEFT_OUT -> new Outcome.Open(entry.subject(), List.of());
       case NOT_KNOWN -> new Outcome.Open(entry.subject(), entry.provenance().missing());
-      case PUT -> judged(check, Objects.requireNonNull(entry.fact()), violations);
+      case PUT -> judged(check, Objects.requireNonNull(entry.fact()), matches);
     };
   }
 
-  private static Outcome judged(Check check, Case fact, Set<Violation> violations) {
+  private static Outcome judged(Check check, Case fact, Matches.Read matches) {
     Matter matter = fact.matter();
-    boolean found = violations.contains(new Violation(check.name(), fact));
-    List<Pointer> open = found ? matter.openIfFound() : matter.openIfClear();
-    if (!open.isEmpty()) {
-      return new Outcome.Open(matter.subject(), open);
+    Optional<Match> surely = matches.surely().of(check.name(), fact);
+    if (surely.isPresent() && matter.openIfFound().isEmpty()) {
+      return new Outcome.Found(finding(check, matter, surely.get().provenance()));
     }
-    return found
-        ? new Outcome.Found(finding(check, matter))
-        : clear(check, matter.subject(), matter.provenance().assumed());
+    Optional<Match> atBest = matches.atBest().of(check.name(), fact);
+    if (atBest.isPresent()) {
+      return new Outcome.Open(matter.subject(), missing(matter, atBest.get().provenance()));
+    }
+    Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
+    if (!matter.posed() && !matter.openIfClear().isEmpty()) {
+      return new Outcome.Open(matter.subject(), matter.openIfClear());
+    }
+    List<Assumption> assumed =
+        loosely
+            .map(match -> match.provenance().assumed())
+            .orElse(matter.posed() ? List.of() : matter.provenance().assumed());
+    return clear(check, matter.subject(), assumed);
+  }
+
+  private static List<Pointer> missing(Matter matter, Provenance joined) {
+    TreeSet<Pointer> missing = new TreeSet<>(joined.missing());
+    missing.addAll(matter.openIfFound());
+    if (matter.posed()) {
+      missing.addAll(matter.openIfClear());
+    }
+    return List.copyOf(missing);
   }
 
   private static Outcome clear(Check check, Pointer subject, List<Assumption> assumed) {
@@ -119,16 +148,16 @@ final class Outcomes {
     return new Outcome.Clear(assumed);
   }
 
-  private static Finding finding(Check check, Matter matter) {
+  private static Finding finding(Check check, Matter matter, Provenance provenance) {
     Detail told = detail(check, matter);
     Detail detail = check.isHouse() ? told.unlimited() : told;
     return new Finding(
         check,
-        consequence(check, matter, detail.limit()),
+        consequence(check, provenance, detail.limit()),
         matter.subject(),
         detail,
         List.of(),
-        matter.provenance(),
+        provenance,
         null,
         null);
   }
@@ -145,8 +174,9 @@ final class Outcomes {
    * Hazard, damage and waste only on a firm limit; a hazard, and what a day run shows, only on what
    * is told; else the same finding is a question.
    */
-  private static Consequence consequence(Check check, Matter matter, @Nullable Bound limit) {
-    boolean sure = !check.askedOnAssumption() || matter.provenance().assumed().isEmpty();
+  private static Consequence consequence(
+      Check check, Provenance provenance, @Nullable Bound limit) {
+    boolean sure = !check.askedOnAssumption() || provenance.assumed().isEmpty();
     boolean firm = limit == null || limit.firm();
     return check.consequence().blocksSignOff() && !(sure && firm)
         ? Consequence.QUERY

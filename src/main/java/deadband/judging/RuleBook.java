@@ -1,6 +1,8 @@
 package deadband.judging;
 
 import deadband.cases.Case;
+import deadband.cases.Fact;
+import deadband.cases.Presence;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,14 +12,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.drools.base.base.ClassObjectType;
 import org.drools.base.definitions.rule.impl.RuleImpl;
 import org.drools.base.rule.Pattern;
@@ -122,34 +123,34 @@ public final class RuleBook {
     return Optional.ofNullable(byName.get(name));
   }
 
-  /** What the rules find in these cases; in no order. */
-  Set<Violation> violations(Collection<? extends Case> cases) {
-    Set<Violation> found = fired(sessions, cases, rule -> {});
+  /** What the rules match in these facts, as they are read at the time. */
+  Matches matches(Collection<? extends Fact> facts) {
+    List<Match> matched = fired(sessions, facts, rule -> {});
     if (house != null) {
-      found.addAll(ofHouse(house, cases));
+      matched.addAll(ofHouse(house, facts));
     }
-    return found;
+    return new Matches(matched);
   }
 
   /** A house rule finds in its own name only; whatever it throws is its own failure. */
-  private Set<Violation> ofHouse(KieSessionsPool house, Collection<? extends Case> cases) {
+  private List<Match> ofHouse(KieSessionsPool house, Collection<? extends Fact> facts) {
     AtomicReference<String> firing = new AtomicReference<>("");
     try {
-      Set<Violation> found = fired(house, cases, firing::set);
-      found.removeIf(violation -> find(violation.check()).filter(Check::isHouse).isEmpty());
-      return found;
+      List<Match> matched = fired(house, facts, firing::set);
+      matched.removeIf(match -> find(match.check()).filter(Check::isHouse).isEmpty());
+      return matched;
     } catch (RuntimeException | Error failure) {
       throw new HouseRuleFailure(firing.get(), failure);
     }
   }
 
   /**
-   * What one set of rules finds.
+   * What one set of rules matches.
    *
    * @param firing is told the name of each rule before it fires
    */
-  private static Set<Violation> fired(
-      KieSessionsPool sessions, Collection<? extends Case> cases, Consumer<String> firing) {
+  private static List<Match> fired(
+      KieSessionsPool sessions, Collection<? extends Fact> facts, Consumer<String> firing) {
     KieSession session = sessions.newKieSession();
     AgendaFilter told =
         match -> {
@@ -157,7 +158,7 @@ public final class RuleBook {
           return true;
         };
     try {
-      cases.forEach(session::insert);
+      facts.forEach(session::insert);
       int fired = 0;
       // a rule that halts the session ends its own turn, not that of the rest
       for (int more = -1; more != 0 && fired < MOST_FIRINGS; fired += more) {
@@ -166,11 +167,9 @@ public final class RuleBook {
       if (fired >= MOST_FIRINGS) {
         throw new IllegalStateException("the rules fire without end");
       }
-      Set<Violation> found = new HashSet<>();
-      session
-          .getObjects(Violation.class::isInstance)
-          .forEach(violation -> found.add((Violation) violation));
-      return found;
+      List<Match> matched = new ArrayList<>();
+      session.getObjects(Match.class::isInstance).forEach(match -> matched.add((Match) match));
+      return matched;
     } finally {
       session.dispose();
     }
@@ -190,6 +189,7 @@ public final class RuleBook {
         asked || consequence == Consequence.HAZARD,
         names(text(declared, "causedBy")),
         caseType(rule).orElseThrow(),
+        presences(rule),
         house
             ? RulePage.ofHouse(rule.getName(), text(declared, "title"), text(declared, "why"))
             : null);
@@ -203,18 +203,25 @@ public final class RuleBook {
     return listed.isEmpty() ? List.of() : List.of(listed.split(", *", -1));
   }
 
-  /** A rule looks at one case; its pattern says which. Empty where it is none. */
+  /** A rule reports one case; the pattern of one says which. Empty where there is none. */
   static Optional<Class<? extends Case>> caseType(Rule rule) {
-    boolean one =
-        ((RuleImpl) rule).getLhs().getChildren().get(0) instanceof Pattern pattern
-            && pattern.getObjectType() instanceof ClassObjectType type
-            && Case.class.isAssignableFrom(type.getClassType());
-    if (!one) {
-      return Optional.empty();
-    }
-    Pattern pattern = (Pattern) ((RuleImpl) rule).getLhs().getChildren().get(0);
-    return Optional.of(
-        ((ClassObjectType) pattern.getObjectType()).getClassType().asSubclass(Case.class));
+    return types(rule, Case.class).findFirst();
+  }
+
+  /** The things that must be there for a rule to be about anything. */
+  private static List<Class<? extends Presence>> presences(Rule rule) {
+    return types(rule, Presence.class).toList();
+  }
+
+  private static <T> Stream<Class<? extends T>> types(Rule rule, Class<T> kind) {
+    return ((RuleImpl) rule)
+        .getLhs().getChildren().stream()
+            .filter(Pattern.class::isInstance)
+            .map(pattern -> ((Pattern) pattern).getObjectType())
+            .filter(ClassObjectType.class::isInstance)
+            .map(type -> ((ClassObjectType) type).getClassType())
+            .filter(kind::isAssignableFrom)
+            .map(type -> type.asSubclass(kind));
   }
 
   private static List<Model> models() {

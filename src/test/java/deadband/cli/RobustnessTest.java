@@ -65,7 +65,7 @@ class RobustnessTest {
           @title("Fails on some homes")
           @why("To see what becomes of the others.")
       when
-          $gap : RelayGap( width_kW < 0.5 )
+          $gap : RelayGap( width_kW.isBelow( 0.5 ) )
       then
           throw new StackOverflowError("round\\nand round");
       end

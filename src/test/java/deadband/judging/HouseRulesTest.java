@@ -154,7 +154,8 @@ class HouseRulesTest {
 
   @Test
   void aRuleLooksAtACase() throws IOException {
-    String drl = example().replace("RelayGap( width_kW <= draw_kW + 0.5 )", "String()");
+    String drl =
+        example().replace("RelayGap( width_kW.isAtMost( draw_kW.plus( 0.5 ) ) )", "String()");
     assertThat(problems(drl.replace("found( kcontext, $gap );", "")).get(0).right())
         .contains("one case");
   }
@@ -203,13 +204,15 @@ class HouseRulesTest {
         "for (Object fact : new java.util.ArrayList<Object>(kcontext.getKieRuntime().getObjects())) {"
             + " kcontext.getKieRuntime().delete(kcontext.getKieRuntime().getFactHandle(fact)); }",
         "kcontext.getKieRuntime().insert("
-            + "new deadband.judging.Violation(\"no-cloud-delay\", $gap));",
+            + "new deadband.judging.Match(\"no-cloud-delay\", $gap, java.util.List.of($gap)));",
       })
   void noRuleSilencesABuiltInCheckOrFindsInItsName(String deed) throws IOException {
     String wide =
         example()
             .replace("\nwhen\n", "\n    salience 1000\nwhen\n")
-            .replace("width_kW <= draw_kW + 0.5", "width_kW <= draw_kW + 99");
+            .replace(
+                "width_kW.isAtMost( draw_kW.plus( 0.5 ) )",
+                "width_kW.isAtMost( draw_kW.plus( 99 ) )");
     RuleBook book =
         book(wide.replace("found( kcontext, $gap );", deed + " found( kcontext, $gap );"));
     String sample = "faulty/stop-a-whisker-under-start.json";

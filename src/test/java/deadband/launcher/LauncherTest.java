@@ -70,7 +70,7 @@ class LauncherTest {
             @title("There is a gap")
             @why("Tried by a test.")
         when
-            $gap : RelayGap( width_kW < 99 )
+            $gap : RelayGap( width_kW.isBelow( 99 ) )
         then
             found( kcontext, $gap );
         end
