@@ -63,7 +63,8 @@ class RuleBookTest {
             "Cure",
             "What it misses",
             "Fires",
-            "Stays silent");
+            "Stays silent",
+            "Not judged");
   }
 
   @ParameterizedTest

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import deadband.cases.DayEvidence;
+import deadband.cases.DayRuns;
+import deadband.cases.Detail;
 import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
@@ -14,13 +17,18 @@ import deadband.reading.SetupReading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
-import java.util.regex.Matcher;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** A page of the rule book is a test: every block and every row of it is run. */
@@ -28,6 +36,8 @@ class RulePageTest {
 
   private static final Pattern BLOCK =
       Pattern.compile("^```(jsonc|json)\\n(.*?)^```", Pattern.MULTILINE | Pattern.DOTALL);
+
+  private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
   @TestFactory
   Stream<DynamicContainer> everyPageHolds() {
@@ -69,7 +79,7 @@ class RulePageTest {
       String finding = findings.get(i);
       tests.add(dynamicTest("setup " + (i + 1), () -> assertFires(check, setup, finding)));
     }
-    tests.add(dynamicTest("in numbers", () -> assertNumbers(check, page, setups.get(0))));
+    tests.add(dynamicTest("in numbers", () -> assertNumbers(check, page, setups)));
     return tests.stream();
   }
 
@@ -88,29 +98,54 @@ class RulePageTest {
         .anyMatch(finding -> Fragment.isIn(fragment, finding));
   }
 
-  /** Every quantity that the sentence names is one that the finding has. */
-  private static void assertNumbers(String check, RulePage page, String setup) {
-    Finding finding =
-        Setups.judge(setup).findings().stream()
-            .filter(found -> found.check().name().equals(check))
-            .findFirst()
-            .orElseThrow();
-    List<String> known = new ArrayList<>();
-    finding.detail().evidence().forEach(measure -> known.add(measure.quantity()));
-    if (finding.detail().observed() != null) {
-      known.add(finding.detail().observed().quantity());
+  /**
+   * Every clause of the sentence is one that the finding of at least one setup fills: a quantity
+   * that no finding has would never be printed.
+   */
+  private static void assertNumbers(String check, RulePage page, List<String> setups) {
+    List<String> clauses = new ArrayList<>(List.of(page.inNumbers().split("; ", -1)));
+    clauses.removeIf(clause -> named(clause).isEmpty());
+    for (int i = 0; i < setups.size() && !clauses.isEmpty(); i++) {
+      Setups.judge(setups.get(i)).findings().stream()
+          .filter(finding -> finding.check().name().equals(check))
+          .map(RulePageTest::quantities)
+          .forEach(known -> clauses.removeIf(clause -> known.containsAll(named(clause))));
     }
-    if (finding.detail().limit() != null) {
-      known.add(finding.detail().limit().measure().quantity());
+    assertThat(clauses).as("clauses that no finding under \"Fires\" fills").isEmpty();
+  }
+
+  private static Set<String> named(String clause) {
+    return QUANTITY
+        .matcher(clause)
+        .results()
+        .map(quantity -> quantity.group(1))
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> quantities(Finding finding) {
+    Detail detail = finding.detail();
+    Set<String> known = new HashSet<>();
+    detail.evidence().forEach(measure -> known.add(measure.quantity()));
+    Optional.ofNullable(detail.observed()).ifPresent(measure -> known.add(measure.quantity()));
+    Optional.ofNullable(detail.limit()).ifPresent(limit -> known.add(limit.measure().quantity()));
+    return known;
+  }
+
+  /** Every quantity that a page quotes of the days is one that the days of some sample show. */
+  @Test
+  void daysShowWhatPagesQuote() {
+    Set<String> quoted = new TreeSet<>();
+    Setups.pages().forEach(page -> quoted.addAll(RulePage.parse(Setups.text(page)).quotedOfDays()));
+    DayRuns runs = DayRuns.remembered();
+    for (Path sample : Setups.files("sample-configs", ".json")) {
+      if (quoted.isEmpty()) {
+        break;
+      }
+      DayEvidence.days(Setups.read("sample", Setups.text(sample)).setup(), runs).stream()
+          .flatMap(days -> DayEvidence.of(days).stream())
+          .forEach(measure -> quoted.remove(measure.quantity()));
     }
-    Matcher named = Pattern.compile("\\{([^}]+)}").matcher(page.inNumbers());
-    List<String> quantities = named.results().map(quantity -> quantity.group(1)).toList();
-    if (quantities.isEmpty()) {
-      return;
-    }
-    assertThat(quantities)
-        .as("at least one quantity of \"%s\" is in %s", page.inNumbers(), known)
-        .anyMatch(known::contains);
+    assertThat(quoted).as("quantities of \"A day\" that no day shows").isEmpty();
   }
 
   private static Stream<DynamicTest> silent(String check, RulePage page) {
@@ -145,6 +180,9 @@ class RulePageTest {
     List<String> setups = blocks(page, "Not judged", "jsonc");
     List<String> expected = blocks(page, "Not judged", "json");
     assertThat(expected).hasSameSizeAs(setups);
+    if (setups.isEmpty()) {
+      return Stream.of(dynamicTest("never", () -> assertNeverOpen(check, page)));
+    }
     List<DynamicTest> tests = new ArrayList<>();
     for (int i = 0; i < setups.size(); i++) {
       String setup = setups.get(i);
@@ -152,6 +190,12 @@ class RulePageTest {
       tests.add(dynamicTest("setup " + (i + 1), () -> assertOpen(check, setup, missing)));
     }
     return tests.stream();
+  }
+
+  /** A page without an example says that nothing can keep its check from being judged. */
+  private static void assertNeverOpen(String check, RulePage page) {
+    assertThat(page.sections().getOrDefault("Not judged", "")).startsWith("Never: ");
+    assertThat(outcome(check, "{}")).doesNotStartWith("not judged");
   }
 
   private static void assertOpen(String check, String setup, String expected) {
