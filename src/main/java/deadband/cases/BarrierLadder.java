@@ -68,7 +68,7 @@ final class BarrierLadder {
     return Detail.at(cutOut, tank.unvented())
         .observed(Measure.of("cut-out acts at", acts_C, CELSIUS))
         .limit(
-            Bound.of("highest of a cut-out", most.value(), most)
+            Bound.of("maximum cut-out temperature", most.value(), most)
                 .firmIf(most.isFirm() && !tank.relief_C().isTold()))
         .size(Size.kelvin(KELVIN.round(acts_C - most.value())))
         .done();
@@ -290,7 +290,7 @@ final class BarrierLadder {
     return Detail.at(tank.relief_C())
         .observed(Measure.of("relief valve opens at", relief_C, CELSIUS))
         .limit(
-            Bound.of("class A opens from", reliefLeast_C(), limits.of(Limit.RELIEF_CLASS_A))
+            Bound.of("minimum for class A", reliefLeast_C(), limits.of(Limit.RELIEF_CLASS_A))
                 .firmIf(false))
         .size(Size.kelvin(KELVIN.round(reliefLeast_C() - relief_C)))
         .done();
@@ -333,11 +333,11 @@ final class BarrierLadder {
       lowered.addAll(culprit.loweredTo(most_C));
     }
     return Detail.at(at.toArray(new Told<?>[0]))
-        .observed(Measure.of("cut-out above the hottest the tank gets", margin_K, KELVIN))
-        .limit(Bound.of("least margin", needed_K, limits.of(Limit.CUT_OUT_MARGIN)))
+        .observed(Measure.of("cut-out above the maximum tank temperature", margin_K, KELVIN))
+        .limit(Bound.of("minimum margin", needed_K, limits.of(Limit.CUT_OUT_MARGIN)))
         .evidence(
             Measure.of("cut-out", Derived.of(cutOut).get(), CELSIUS),
-            Measure.of("hottest the tank gets", peak_C, CELSIUS))
+            Measure.of("maximum tank temperature", peak_C, CELSIUS))
         .cures(List.of(List.copyOf(lowered)))
         .done();
   }

@@ -72,7 +72,7 @@ final class BlendingLadder {
     culprits.forEach(source -> lowered.addAll(source.loweredTo(most_C)));
     Detail.Builder detail =
         Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Told<?>[]::new))
-            .observed(Measure.of("hottest the tank gets", peak_C, CELSIUS))
+            .observed(Measure.of("maximum tank temperature", peak_C, CELSIUS))
             .limit(asSet ? valve.bound() : valve.bound().brokenByToleranceAlone())
             .size(Size.kelvin(KELVIN.round(peak_C - most_C)))
             .evidence(top.evidence(peak_C))
@@ -123,7 +123,7 @@ final class BlendingLadder {
         .limit(
             byValve
                 ? valve.bound()
-                : Bound.of("usual at most", most_C, limits.of(Limit.THERMOSTAT_USUAL)))
+                : Bound.of("usual maximum", most_C, limits.of(Limit.THERMOSTAT_USUAL)))
         .evidence(TankTop.timeToBurn(thermostat_C).stream().toArray(Measure[]::new))
         .cure(Change.of(immersion.thermostat_C(), Dial.down_C(most_C)))
         .done();
@@ -200,11 +200,11 @@ final class BlendingLadder {
 
   private Detail lukewarm(double supply_C, double mixed_C) {
     return Detail.at(setup.heatPump().everyday().start_C())
-        .observed(Measure.of("coolest everyday supply", supply_C, CELSIUS))
+        .observed(Measure.of("lowest everyday supply", supply_C, CELSIUS))
         .limit(
             Bound.reckoned(
-                "warmest mixed water", mixed_C, CELSIUS, "mixed temperatures of the outlets"))
-        .evidence(Measure.of("cooler by", KELVIN.round(mixed_C - supply_C), KELVIN))
+                "highest mixed temperature", mixed_C, CELSIUS, "mixed temperatures of the outlets"))
+        .evidence(Measure.of("below it by", KELVIN.round(mixed_C - supply_C), KELVIN))
         .done();
   }
 
@@ -262,18 +262,18 @@ final class BlendingLadder {
   private Detail tooCool(double supply_C, double least_C) {
     Programme everyday = setup.heatPump().everyday();
     return Detail.at(everyday.start_C())
-        .observed(Measure.of("coolest everyday supply", supply_C, CELSIUS))
+        .observed(Measure.of("lowest everyday supply", supply_C, CELSIUS))
         .limit(leastBound(least_C))
         .cures(warmer(everyday, Dial.up_C(least_C), supply_C))
         .done();
   }
 
   private Bound leastBound(double least_C) {
-    String quantity = "least supply of the mixing valve";
+    String quantity = "minimum supply of the mixing valve";
     return typeNeeds().is(type_C -> type_C == least_C)
         ? Bound.of(quantity, least_C, limits.of(Limit.LEAST_SUPPLY_TYPE_3))
         : Bound.reckoned(
-            quantity, least_C, CELSIUS, "mixed temperature and least differential of the valve");
+            quantity, least_C, CELSIUS, "mixed temperature plus minimum differential of the valve");
   }
 
   /** A warmer start; and the stop as much warmer where it must be. */

@@ -123,19 +123,19 @@ final class BoughtHeat {
   private Detail timedDaily(double timed_min, double needed_min) {
     Detail.Builder detail =
         Detail.at(heater.timed(), heater.thermostat_C())
-            .observed(Measure.of("fed by the timer each day", timed_min, MINUTE))
+            .observed(Measure.of("time on the timer per day", timed_min, MINUTE))
             .limit(
                 Bound.reckoned(
-                    "needed of the timer",
+                    "time needed per day",
                     needed_min,
                     MINUTE,
-                    "by a disinfection it alone carries, or to heat the store once"))
+                    "to heat the store once, or for a disinfection that only it carries"))
             .cures(
                 needed_min > 0 ? List.of() : List.of(List.of(Change.of(heater.timed(), List.of()))))
-            .basis("heat above the element, from the everyday start to its thermostat");
+            .basis("heat above the element, from the everyday start to the thermostat setting");
     Derived<Double> bought = bought_kWh(timed_min);
     if (bought.isKnown()) {
-      detail.evidence(Measure.of("bought each day, up to", bought.get(), KILOWATT_HOUR));
+      detail.evidence(Measure.of("import per day, up to", bought.get(), KILOWATT_HOUR));
     }
     return detail.size(Size.kilowatts(loop.element_kW())).done();
   }
@@ -177,7 +177,7 @@ final class BoughtHeat {
     double error_kW = loop.coarseSensorError_kW(Derived.constant(bought_kW)).get();
     Detail.Builder detail =
         Detail.at(told)
-            .observed(Measure.of("bought while the element runs", bought_kW, KILOWATT))
+            .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
             .limit(
                 Bound.reckoned(
                     "tolerated", error_kW, KILOWATT, "error of the grid sensor by its class"))
@@ -185,10 +185,10 @@ final class BoughtHeat {
             .cure(Change.of(told, 0.0))
             .evidence(
                 Measure.of(
-                    "bought on a clear day, up to",
+                    "import on a clear day, up to",
                     bought_kW * SunnyDay.DAYLIGHT_H.value(),
                     KILOWATT_HOUR))
-            .basis("the grid held at the margin while the element runs");
+            .basis("grid held at the margin while the element runs");
     setup
         .house()
         .baseLoad_kW()

@@ -75,7 +75,7 @@ public record Bound(
   /** A limit that the setup itself tells. */
   public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
     return new Bound(
-        Measure.of(quantity, value, unit), by.pointer().dotted(), THIS_SETUP, "as told", true);
+        Measure.of(quantity, value, unit), by.pointer().dotted(), THIS_SETUP, "as entered", true);
   }
 
   /** A limit that stands in for one not told: it may raise a question, nothing more. */
@@ -95,6 +95,6 @@ public record Bound(
 
   /** A limit reckoned from values told. */
   public static Bound reckoned(String quantity, double value, Unit unit, String how) {
-    return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "reckoned", true);
+    return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "calculated", true);
   }
 }

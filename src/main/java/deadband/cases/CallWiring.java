@@ -145,7 +145,7 @@ final class CallWiring {
         selectsNormal
             ? Detail.at(input.sgReadyState())
             : Detail.at(relay.contact(), input.closedMeans()).cure(otherContact());
-    return costing(detail, "drawn while nothing is left over").done();
+    return costing(detail, "power input without surplus").done();
   }
 
   private Change otherContact() {
@@ -176,7 +176,7 @@ final class CallWiring {
   private Detail blockedAt(boolean selectsBlock) {
     Detail.Builder detail =
         Detail.at(selectsBlock ? input.sgReadyState() : input.closedMeans(), relay.contact());
-    return costing(detail, "kept from running on surplus").done();
+    return costing(detail, "power input blocked on surplus").done();
   }
 
   /** A relay may open again as soon as its stop delay is over. */
@@ -204,9 +204,9 @@ final class CallWiring {
   }
 
   private Detail tooShort(double shortest_min, double least_min) {
-    String asked = "least call the input asks for";
+    String asked = "minimum call of the input";
     return Detail.at(relay.stopDelay_min(), input.hold_min())
-        .observed(Measure.of("shortest call the relay makes", shortest_min, MINUTE))
+        .observed(Measure.of("shortest call of the relay", shortest_min, MINUTE))
         .limit(
             input.hold_min().isTold()
                 ? Bound.told(asked, least_min, MINUTE, input.hold_min())
@@ -224,8 +224,7 @@ final class CallWiring {
   }
 
   private Detail unending() {
-    return costing(
-            Detail.at(input.endsOnLinkLoss(), input.via()), "drawn while nothing is left over")
+    return costing(Detail.at(input.endsOnLinkLoss(), input.via()), "power input without surplus")
         .cure(Change.of(input.endsOnLinkLoss(), true))
         .done();
   }
@@ -284,7 +283,7 @@ final class CallWiring {
   private Detail otherPhase() {
     double between_V = Math.rint(HeaterCircuit.betweenPhases_V(supply_V()));
     return Detail.at(setup.diverter().demandInput().phase(), setup.diverter().phase())
-        .evidence(Measure.of("between the two phases", between_V, Unit.VOLT))
+        .evidence(Measure.of("voltage between the two phases", between_V, Unit.VOLT))
         .done();
   }
 

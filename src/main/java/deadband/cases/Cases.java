@@ -200,7 +200,7 @@ public final class Cases {
       given(Derived.missing(value.pointer()))
           .makes(
               because -> {
-                throw new IllegalStateException("a case of what is not told: " + value);
+                throw new IllegalStateException("a case of what is not entered: " + value);
               });
     }
 

@@ -89,11 +89,11 @@ final class Coordination {
     Derived<Double> covered = covered_kW();
     Detail.Builder detail =
         Detail.at(battery.mayDischargeInto(), setup.relay().stop_kW())
-            .observed(Measure.of("seen while the battery carries it", seen_kW, KILOWATT))
+            .observed(Measure.of("seen while the battery supplies it", seen_kW, KILOWATT))
             .limit(Bound.told("stop threshold", stop_kW, KILOWATT, setup.relay().stop_kW()))
             .cures(without(Consumer.HEAT_PUMP))
             .cures(ThresholdCures.ofHeatPump(setup).candidates())
-            .basis("control loop arithmetic, no sun, the battery charged");
+            .basis("control loop arithmetic, no PV, battery charged");
     addDrain(covered, detail);
     return detail.size(Size.kilowatts(covered)).done();
   }
@@ -108,7 +108,7 @@ final class Coordination {
 
   private void addDrain(Derived<Double> covered, Detail.Builder detail) {
     if (covered.is(power -> power > 0)) {
-      detail.evidence(Measure.of("drawn from the battery", covered.get(), KILOWATT));
+      detail.evidence(Measure.of("power from the battery", covered.get(), KILOWATT));
       battery
           .capacity_kWh()
           .optional()
@@ -147,10 +147,10 @@ final class Coordination {
   private Detail takesFirst(double power_kW) {
     Detail.Builder detail =
         Detail.at(setup.relay().counts(), battery.power_kW(), battery.chargesBefore())
-            .observed(Measure.of("surplus the battery takes unseen", power_kW, KILOWATT))
+            .observed(Measure.of("surplus taken by the battery", power_kW, KILOWATT))
             .size(Size.kilowatts(power_kW))
             .cure(countingBattery())
-            .basis("control loop arithmetic, the battery not yet full");
+            .basis("control loop arithmetic, battery not yet full");
     return loop.start_kW().isKnown()
         ? detail
             .evidence(
@@ -191,16 +191,16 @@ final class Coordination {
     Programme everyday = setup.heatPump().everyday();
     Detail.Builder detail =
         Detail.at(battery.mayDischargeInto(), everyday.blocked())
-            .observed(Measure.of("night in which it may start", free_min, MINUTE))
+            .observed(Measure.of("night hours in which it may start", free_min, MINUTE))
             .cures(without(Consumer.HEAT_PUMP))
-            .basis("times of day as told, the battery charged");
+            .basis("times of day as entered, battery charged");
     Derived<Double> covered = covered_kW();
     if (covered.is(power -> power > 0)) {
-      detail.evidence(Measure.of("drawn from the battery", covered.get(), KILOWATT));
+      detail.evidence(Measure.of("power from the battery", covered.get(), KILOWATT));
     }
     Derived<Double> run = run_kWh();
     if (run.isKnown()) {
-      detail.evidence(Measure.of("electricity one run takes", run.get(), KILOWATT_HOUR));
+      detail.evidence(Measure.of("electricity per run", run.get(), KILOWATT_HOUR));
     }
     return detail.size(Size.kilowatts(covered)).done();
   }
@@ -289,15 +289,15 @@ final class Coordination {
 
   private Detail chase(VehicleCharger charger) {
     List<Measure> powers = new ArrayList<>();
-    add("charger takes at least", Derived.of(charger.minimum_kW()), powers);
-    add("charger takes at most", Derived.of(charger.maximum_kW()), powers);
-    add("draw of the heat pump", loop.draw_kW(), powers);
+    add("minimum charger power", Derived.of(charger.minimum_kW()), powers);
+    add("maximum charger power", Derived.of(charger.maximum_kW()), powers);
+    add("power input of the heat pump", loop.draw_kW(), powers);
     double starts = loop.timing().withTimers().startsPerHour();
-    powers.add(Measure.of("starts an hour", starts, "1/h"));
+    powers.add(Measure.of("starts per hour", starts, "1/h"));
     return Detail.at(charger.ordered(), setup.relay().start_kW())
         .size(Size.startsPerHour(starts))
         .evidence(powers.toArray(new Measure[0]))
-        .basis("starts as the heat pump's own timers let them through")
+        .basis("starts as the heat pump's own timers allow")
         .done();
   }
 

@@ -117,20 +117,20 @@ final class Cycling {
                 buffer.systemVolume_L(),
                 buffer.swing_K(),
                 setup.heatPump().minimumRun_min())
-            .observed(Measure.of("buffer and system hold", held_L, LITRE))
+            .observed(Measure.of("volume of buffer and system", held_L, LITRE))
             .limit(bufferBound(needed_L))
             .size(Size.startsPerHour(load.startsPerHour(held_L)))
             .evidence(
                 Measure.of("short by", needed_L - held_L, LITRE),
-                Measure.of("run it gives", load.run_min(held_L), MINUTE),
-                Measure.of("starts an hour", load.startsPerHour(held_L), "1/h"))
+                Measure.of("resulting run", load.run_min(held_L), MINUTE),
+                Measure.of("starts per hour", load.startsPerHour(held_L), "1/h"))
             .basis("heat between the switching points, properties of water at 35 °C");
     return widerSwing(load, held_L).map(detail::cure).orElse(detail).done();
   }
 
   private Bound bufferBound(double needed_L) {
-    String quantity = "least for the minimum run";
-    String how = "minimum run times the least output less the least demand, over the swing";
+    String quantity = "volume for the minimum run";
+    String how = "minimum run × (minimum output − minimum demand), over the differential";
     return setup.heatPump().minimumRun_min().isTold()
         ? Bound.reckoned(quantity, needed_L, LITRE, how)
         : Bound.assumed(quantity, needed_L, LITRE, how + "; minimum run assumed");
@@ -211,13 +211,13 @@ final class Cycling {
             setup.heatPump().hotWaterOutput_kW(),
             setup.tank().volume_L(),
             setup.tank().coil().bottom_mm())
-        .observed(Measure.of("longest run the tank gives", run_min, MINUTE))
+        .observed(Measure.of("longest run", run_min, MINUTE))
         .limit(runBound(least_min))
         .size(Size.startsPerHour(programmes.startsPerHour()))
         .evidence(
             Measure.of("volume the coil heats", new HeatedVolume(setup).aboveCoil_L().get(), LITRE),
-            Measure.of("widest swing", widestSwing_K(), KELVIN))
-        .basis("heat the coil puts into the widest swing, properties of water at 50 °C")
+            Measure.of("maximum differential", widestSwing_K(), KELVIN))
+        .basis("heat from the coil over the maximum differential, properties of water at 50 °C")
         .done();
   }
 
@@ -257,7 +257,7 @@ final class Cycling {
         .observed(Measure.of("coil area", area_m2, SQUARE_METRE))
         .limit(
             Bound.of(
-                "coil area it needs",
+                "coil area needed",
                 least_m2,
                 least_m2 > whole.value() ? each : whole,
                 SQUARE_METRE))
@@ -284,8 +284,8 @@ final class Cycling {
 
   private Detail crowded(double each_L, double least_L) {
     return Detail.at(setup.tank().volume_L(), setup.house().occupants())
-        .observed(Measure.of("water content for each person", each_L, LITRE))
-        .limit(Bound.of("for each person", least_L, limits.of(Limit.STORE_PER_PERSON)))
+        .observed(Measure.of("volume per person", each_L, LITRE))
+        .limit(Bound.of("minimum per person", least_L, limits.of(Limit.STORE_PER_PERSON)))
         .done();
   }
 }

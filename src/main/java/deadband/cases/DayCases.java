@@ -111,8 +111,8 @@ final class DayCases {
         .evidence(Measure.of("relay closures in the worst hour", closures, NONE))
         .limit(
             plate.isTold()
-                ? Bound.told("starts an hour on the plate", allowed, NONE, plate)
-                : Bound.of("starts an hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
+                ? Bound.told("starts per hour on the plate", allowed, NONE, plate)
+                : Bound.of("starts per hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
         .size(Size.startsPerHour(starts))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
@@ -141,8 +141,8 @@ final class DayCases {
 
   private Detail keptGoing(double share) {
     return Detail.at(relay.stop_kW(), relay.start_kW(), setup.heatPump().minimumRun_min())
-        .observed(Measure.of("runs that only the timer kept going", 100 * share, "%"))
-        .limit(Bound.share("share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
+        .observed(Measure.of("runs extended by the timer", 100 * share, "%"))
+        .limit(Bound.share("permitted share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
         .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
@@ -178,7 +178,7 @@ final class DayCases {
         .observed(Measure.of("shortest run", shortest_min, MINUTE))
         .limit(
             Bound.told(
-                "its own minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
+                "minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
         .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .basis(BASIS)
         .done();
@@ -211,12 +211,12 @@ final class DayCases {
             : Limit.CLOUD_COST;
     double draw_kW = setup.heatPump().hotWaterInput_kW().optional().orElse(0.0);
     return Detail.at(relay.start_kW(), relay.stop_kW())
-        .observed(Measure.of("bought on surplus in a clear day", bought_kWh, KILOWATT_HOUR))
+        .observed(Measure.of("import on surplus calls on a clear day", bought_kWh, KILOWATT_HOUR))
         .limit(Bound.of("tolerated", tolerated_kWh, limits.of(by), KILOWATT_HOUR))
         .size(Size.kilowatts(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh())))
         .evidence(
             Measure.of(
-                "used on surplus in a clear day", day.heatPumpOnSurplus_kWh(), KILOWATT_HOUR))
+                "input on surplus calls on a clear day", day.heatPumpOnSurplus_kWh(), KILOWATT_HOUR))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
         .done();
@@ -265,14 +265,14 @@ final class DayCases {
   private Detail lost(double lost_kWh, double tolerated_kWh, double aim_C) {
     Result clear = ran().clear();
     return Detail.at(relay.start_kW(), setup.diverter().limit_C())
-        .observed(Measure.of("PV energy the tank had room for", lost_kWh, KILOWATT_HOUR))
+        .observed(Measure.of("PV energy the tank could have stored", lost_kWh, KILOWATT_HOUR))
         .limit(Bound.of("tolerated", tolerated_kWh, limits.of(Limit.SUN_LOST)))
         .size(Size.kilowatts(lost_kWh / HOURS_PER_DAY))
         .evidence(
-            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
-            Measure.of("curtailed in a clear day", clear.curtailed_kWh(), KILOWATT_HOUR),
-            Measure.of("warmest the tank gets", clear.tankSensor_C().max(), CELSIUS),
-            Measure.of("tank may reach", aim_C, CELSIUS))
+            Measure.of("exported on a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            Measure.of("curtailed on a clear day", clear.curtailed_kWh(), KILOWATT_HOUR),
+            Measure.of("maximum at the tank sensor", clear.tankSensor_C().max(), CELSIUS),
+            Measure.of("highest set point", aim_C, CELSIUS))
         .basis(BASIS)
         .done();
   }
@@ -310,8 +310,8 @@ final class DayCases {
     return Detail.at(setup.heatPump().surplus().start_C(), relay.start_kW())
         .size(Size.kilowatts(clear.immersion_kWh() / HOURS_PER_DAY))
         .evidence(
-            Measure.of("into the element in a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
-            Measure.of("exported in a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            Measure.of("into the element on a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
+            Measure.of("exported on a clear day", clear.export_kWh(), KILOWATT_HOUR),
             coolestWhenCalled(),
             seasons())
         .basis(SEASONS)
@@ -319,11 +319,11 @@ final class DayCases {
   }
 
   private Measure coolestWhenCalled() {
-    return Measure.of("coolest when called", ran().year().result().coolestWhenCalled_C(), CELSIUS);
+    return Measure.of("lowest tank temperature during a call", ran().year().result().coolestWhenCalled_C(), CELSIUS);
   }
 
   private Measure seasons() {
-    return Measure.of("days run", ran().year().days(), NONE);
+    return Measure.of("days simulated", ran().year().days(), NONE);
   }
 
   private void startInYear() {
@@ -337,7 +337,7 @@ final class DayCases {
     double most_kW = ran().year().result().mostCounted_kW();
     double start_kW = relay.start_kW().optional().orElse(0.0);
     return Detail.at(relay.start_kW(), setup.solar().peak_kW())
-        .observed(Measure.of("most it counts in a minute", most_kW, KILOWATT))
+        .observed(Measure.of("maximum counted in a minute", most_kW, KILOWATT))
         .limit(Bound.told("relay start", start_kW, KILOWATT, relay.start_kW()))
         .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
         .evidence(
@@ -408,11 +408,11 @@ final class DayCases {
             setup.diverter().phase(),
             setup.solar().phase(),
             setup.supply().billing())
-        .observed(Measure.of("bought for the element in a clear day", bought_kWh, KILOWATT_HOUR))
+        .observed(Measure.of("import for the element on a clear day", bought_kWh, KILOWATT_HOUR))
         .size(Size.kilowatts(bought_kWh / HOURS_PER_DAY))
         .evidence(
-            Measure.of("PV energy into the element in a clear day", rest_kWh, KILOWATT_HOUR),
-            Measure.of("exported in a clear day", ran().clear().export_kWh(), KILOWATT_HOUR))
+            Measure.of("PV energy into the element on a clear day", rest_kWh, KILOWATT_HOUR),
+            Measure.of("exported on a clear day", ran().clear().export_kWh(), KILOWATT_HOUR))
         .basis(BASIS)
         .done();
   }
@@ -444,9 +444,9 @@ final class DayCases {
 
   private Detail seesNothing(double seen_kW, double needed_kW) {
     return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
-        .observed(Measure.of("export it can see above its margin", seen_kW, KILOWATT))
+        .observed(Measure.of("export above its margin", seen_kW, KILOWATT))
         .limit(
-            Bound.told("least power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
+            Bound.told("minimum power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
         .size(Size.kilowatts(setup.immersion().power_kW().optional().orElse(needed_kW)))
         .done();
   }
@@ -471,7 +471,7 @@ final class DayCases {
     return Detail.at(
             setup.heatPump().everyday().start_C(), setup.heatPump().disinfection().enabled())
         .observed(Measure.of("time at 20 to 45 °C in a day", time_min, MINUTE))
-        .limit(Bound.of("without a second look", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
+        .limit(Bound.of("permitted time", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
         .basis(BASIS)
         .done();
   }
@@ -520,7 +520,7 @@ final class DayCases {
     Disinfection programme = setup.heatPump().disinfection();
     return ofCycle(
             Detail.at(programme.target_C(), programme.hold_min(), programme.timeAllowed_min()))
-        .observed(Measure.of("hottest at the top", cycleRun().result().tankTop_C().max(), CELSIUS))
+        .observed(Measure.of("maximum at the top", cycleRun().result().tankTop_C().max(), CELSIUS))
         .done();
   }
 
@@ -528,7 +528,7 @@ final class DayCases {
     Disinfection programme = setup.heatPump().disinfection();
     return ofCycle(Detail.at(programme.heater(), programme.sensor_mm()))
         .observed(Measure.of("share of the store held at the target", 100 * share, "%"))
-        .limit(Bound.share("share to reach", limits.of(Limit.CYCLE_SHARE)))
+        .limit(Bound.share("share required", limits.of(Limit.CYCLE_SHARE)))
         .size(Size.share(1 - share / least))
         .done();
   }
@@ -539,7 +539,7 @@ final class DayCases {
         .evidence(
             Measure.of("log reduction at the top", result.logReductionTop(), ""),
             Measure.of("log reduction at the bottom", result.logReductionBottom(), ""),
-            Measure.of("hottest at the bottom", result.tankBottom_C().max(), CELSIUS))
+            Measure.of("maximum at the bottom", result.tankBottom_C().max(), CELSIUS))
         .basis("day run, minute by minute: a disinfection cycle by itself");
   }
 }

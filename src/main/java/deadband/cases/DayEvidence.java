@@ -52,11 +52,12 @@ public final class DayEvidence {
         .cycles()
         .ifPresent(
             cycles -> {
-              measures.add(count("calls", day, cycles.relayClosings()));
+              measures.add(count("relay closures", day, cycles.relayClosings()));
               if (cycles.relayClosings() == 0) {
-                measures.add(named("most counted", day, result.mostCounted_kW(), "kW"));
+                measures.add(named("maximum counted", day, result.mostCounted_kW(), "kW"));
               }
-              measures.add(count("calls in the worst hour", day, cycles.closingsInWorstHour()));
+              measures.add(
+                  count("relay closures in the worst hour", day, cycles.closingsInWorstHour()));
               measures.add(count("starts", day, cycles.heatPumpStarts()));
               measures.add(count("starts in the worst hour", day, cycles.startsInWorstHour()));
               measures.add(count("runs ended by the timer", day, cycles.runsEndedByTimer()));
@@ -64,16 +65,18 @@ public final class DayEvidence {
     measures.add(energy("heat pump", day, result.heatPump_kWh()));
     measures.add(energy("immersion heater", day, result.immersion_kWh()));
     measures.add(energy("back-up heater", day, result.backup_kWh()));
-    measures.add(energy("bought", day, result.import_kWh()));
-    measures.add(energy("bought on surplus", day, result.importWhileOnSurplus_kWh()));
+    measures.add(energy("import", day, result.import_kWh()));
+    measures.add(energy("import on surplus calls", day, result.importWhileOnSurplus_kWh()));
     measures.add(energy("exported", day, result.export_kWh()));
     measures.add(energy("curtailed", day, result.curtailed_kWh()));
-    measures.add(energy("sun kept", day, result.solarKept_kWh()));
+    measures.add(energy("PV energy into the tank", day, result.solarKept_kWh()));
     warmWhenCalled(result)
-        .ifPresent(each -> measures.add(named("tank when called in vain", day, each, "°C")));
-    measures.add(named("hours in the growth band", day, hours(result), "h"));
-    measures.add(named("hottest at the top", day, result.tankTop_C().max(), "°C"));
-    measures.add(named("hottest at the diverter's sensor", day, result.tankSensor_C().max(), "°C"));
+        .ifPresent(
+            each ->
+                measures.add(named("tank temperature at calls without a start", day, each, "°C")));
+    measures.add(named("time in the growth band", day, hours(result), "h"));
+    measures.add(named("maximum at the top", day, result.tankTop_C().max(), "°C"));
+    measures.add(named("maximum at the diverter's sensor", day, result.tankSensor_C().max(), "°C"));
   }
 
   /**
@@ -95,8 +98,8 @@ public final class DayEvidence {
     measures.add(named("log reduction at the top", day, cycle.result().logReductionTop(), ""));
     measures.add(
         named("log reduction at the bottom", day, cycle.result().logReductionBottom(), ""));
-    measures.add(named("hottest at the top", day, cycle.result().tankTop_C().max(), "°C"));
-    measures.add(named("hottest at the bottom", day, cycle.result().tankBottom_C().max(), "°C"));
+    measures.add(named("maximum at the top", day, cycle.result().tankTop_C().max(), "°C"));
+    measures.add(named("maximum at the bottom", day, cycle.result().tankBottom_C().max(), "°C"));
     cycle
         .toTarget_min()
         .ifPresent(minutes -> measures.add(named("time to the target", day, minutes, "min")));

@@ -91,8 +91,6 @@ public record DayModel(
   /** Whether a thing is there; one of which nothing is told is taken not to be. */
   static Derived<Boolean> isThere(Told<Boolean> fitted) {
     return Derived.of(fitted)
-        .or(
-            Derived.assumed(
-                fitted.pointer(), false, "nothing told of it, left out of the day run"));
+        .or(Derived.assumed(fitted.pointer(), false, "not entered, left out of the day run"));
   }
 }

@@ -90,7 +90,7 @@ public final class Derived<T> {
    */
   public T get() {
     if (value == null) {
-      throw new IllegalStateException("not known for want of " + provenance.missing());
+      throw new IllegalStateException("not known, missing: " + provenance.missing());
     }
     return value;
   }
@@ -204,6 +204,6 @@ public final class Derived<T> {
 
   @Override
   public String toString() {
-    return value == null ? "not known for want of " + provenance.missing() : value.toString();
+    return value == null ? "not known, missing: " + provenance.missing() : value.toString();
   }
 }

@@ -71,7 +71,7 @@ public record Detail(
     private @Nullable Measure observed;
     private @Nullable Bound limit;
     private @Nullable Size size;
-    private String basis = "comparison of the values told";
+    private String basis = "comparison of the values entered";
 
     private Builder() {}
 

@@ -82,18 +82,18 @@ final class DisinfectedStore {
     double volume_L = setup.tank().volume_L().optional().orElse(0.0);
     Detail.Builder detail =
         Detail.at(heater.heightTold(), setup.tank().height_mm(), programme.heater())
-            .observed(percent("share of the store it treats", treated))
+            .observed(percent("share of the store treated", treated))
             .limit(shareBound(needed))
             .size(duty.missed())
             .basis("upright store, treated above the heater's lower edge");
     return volume_L > 0
-        ? detail.evidence(Measure.of("stays cold", (1 - treated) * volume_L, LITRE)).done()
+        ? detail.evidence(Measure.of("volume not heated", (1 - treated) * volume_L, LITRE)).done()
         : detail.done();
   }
 
   private Bound shareBound(double needed) {
     DisinfectionCycle cycle = duty.cycle().get();
-    String quantity = "share the cycle must reach";
+    String quantity = "share required by the cycle";
     boolean whole = cycle.treatments().stream().allMatch(treatment -> treatment.share() == 1);
     Limits.Entry limit = limits.of(Limit.TREATED_SHARE_OF_WHOLE);
     return whole
@@ -147,10 +147,10 @@ final class DisinfectedStore {
   private Detail blind(double below, double most) {
     Limits.Entry limit = limits.of(Limit.SHARE_BELOW_SENSOR);
     return Detail.at(programme.sensor_mm(), setup.tank().height_mm())
-        .observed(percent("store below the sensor", below))
+        .observed(percent("share of the store below the sensor", below))
         .limit(
             new Bound(
-                percent("share that may lie below it", most),
+                percent("permitted share below the sensor", most),
                 limit.name(),
                 limit.source(),
                 limit.known().words(),

@@ -79,9 +79,9 @@ final class DisinfectionCare {
     double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
     double short_K = cycle.leastTarget_C() - start_C;
     return Detail.at(culprits().toArray(new Pointer[0]))
-        .observed(Measure.of("the store may rest at", start_C, CELSIUS))
+        .observed(Measure.of("lowest store temperature", start_C, CELSIUS))
         .limit(
-            DisinfectionDuty.bound(cycle, "reached in each cycle", cycle.leastTarget_C(), CELSIUS))
+            DisinfectionDuty.bound(cycle, "temperature to reach", cycle.leastTarget_C(), CELSIUS))
         .size(short_K > 0 ? Size.kelvin(short_K) : Size.WHOLE)
         .evidence(
             Measure.of("held for", asked.hold_min(), Unit.MINUTE),
@@ -143,10 +143,10 @@ final class DisinfectionCare {
   private Detail neverHot(List<Pointer> at, double rest_C) {
     Limits.Entry hot = limits.of(Limit.DISINFECTION_TEMPERATURE);
     return Detail.at(at.toArray(new Pointer[0]))
-        .observed(Measure.of("the store may rest at", rest_C, CELSIUS))
-        .limit(Bound.of("reached in each cycle", hot.value(), hot).firmIf(false))
+        .observed(Measure.of("lowest store temperature", rest_C, CELSIUS))
+        .limit(Bound.of("temperature to reach", hot.value(), hot).firmIf(false))
         .size(Size.kelvin(hot.value() - rest_C))
-        .basis("good practice: no law that is listed speaks of this store")
+        .basis("good practice: no listed law covers this store")
         .done();
   }
 
@@ -198,8 +198,8 @@ final class DisinfectionCare {
     Limits.Entry limit = limits.of(Limit.EVERYDAY_HEAT);
     Detail.Builder detail =
         Detail.at(at.toArray(new Pointer[0]))
-            .observed(Measure.of("heats at most", runs_min, Unit.MINUTE))
-            .limit(Bound.of("asked for in a day", least_min, limit).firmIf(runs_min == 0))
+            .observed(Measure.of("maximum heating time per day", runs_min, Unit.MINUTE))
+            .limit(Bound.of("required per day", least_min, limit).firmIf(runs_min == 0))
             .size(Size.time(runs_min, least_min));
     return setup.heatPump().everyday().enabled().says(false)
         ? detail.cure(Change.of(setup.heatPump().everyday().enabled(), true)).done()
@@ -288,7 +288,7 @@ final class DisinfectionCare {
     double least_C = cycle.leastTarget_C();
     return Detail.at(programme.target_C())
         .observed(Measure.of("disinfection target", target_C, CELSIUS))
-        .limit(DisinfectionDuty.bound(cycle, "lowest target of the cycle", least_C, CELSIUS))
+        .limit(DisinfectionDuty.bound(cycle, "minimum target of the cycle", least_C, CELSIUS))
         .size(Size.kelvin(least_C - target_C))
         .cure(Change.of(programme.target_C(), least_C))
         .done();
@@ -318,11 +318,11 @@ final class DisinfectionCare {
     return Detail.at(programme.hold_min(), programme.target_C())
         .observed(Measure.of("hold", hold_min, Unit.MINUTE))
         .limit(
-            DisinfectionDuty.bound(cycle, "shortest hold at that target", least_min, Unit.MINUTE))
+            DisinfectionDuty.bound(cycle, "minimum hold at that target", least_min, Unit.MINUTE))
         .size(Size.time(hold_min, least_min))
         .evidence(reduction(hold_min))
         .cure(Change.of(programme.hold_min(), least_min))
-        .basis("the national cycle; log reduction by the slowest kill rate any source gives")
+        .basis("the national cycle; log reduction at the slowest kill rate of any source")
         .done();
   }
 
@@ -330,7 +330,7 @@ final class DisinfectionCare {
   private Measure reduction(double hold_min) {
     double target_C = programme.target_C().optional().orElse(0.0);
     double log = DecimalReduction.hold_log(Math.min(target_C, HOTTEST_WATER_C), hold_min);
-    return Measure.of("log reduction of the hold, 8 at most counted", log, "log");
+    return Measure.of("log reduction of the hold, counted up to 8", log, "log");
   }
 
   private void interval() {
@@ -353,8 +353,8 @@ final class DisinfectionCare {
 
   private Detail tooRare(double every_days, double most_days, DisinfectionCycle cycle) {
     return Detail.at(programme.every_days())
-        .observed(Measure.of("from one to the next", every_days, Unit.DAY))
-        .limit(DisinfectionDuty.bound(cycle, "longest interval of the cycle", most_days, Unit.DAY))
+        .observed(Measure.of("interval entered", every_days, Unit.DAY))
+        .limit(DisinfectionDuty.bound(cycle, "maximum interval of the cycle", most_days, Unit.DAY))
         .size(Size.time(every_days, most_days))
         .cure(Change.of(programme.every_days(), most_days))
         .done();

@@ -164,7 +164,7 @@ final class DisinfectionCourse {
     Detail.Builder detail =
         Detail.at(allowed, programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
-            .limit(Bound.told("time it may take", allowed_min, MINUTE, allowed))
+            .limit(Bound.told("time allowed", allowed_min, MINUTE, allowed))
             .size(Size.kelvin(missedWhenTimeIsUp_K(needed_min - allowed_min)))
             .evidence(pace())
             .basis("heat from the everyday start to the target, properties of water");

@@ -73,7 +73,7 @@ final class GridDraw {
   private Derived<Measure> boughtOnStarting() {
     Derived<Double> both = Derived.sum(KILOWATT, loop.draw_kW(), Derived.of(heater().power_kW()));
     return Derived.difference(KILOWATT, both, loop.start_kW())
-        .map(power -> Measure.of("bought on starting", Math.max(0, power), KILOWATT));
+        .map(power -> Measure.of("import on starting", Math.max(0, power), KILOWATT));
   }
 
   private void startCommand() {
@@ -119,16 +119,16 @@ final class GridDraw {
   private Detail spread(double drawn, double fed) {
     Detail.Builder detail =
         Detail.at(setup.heatPump().phases(), setup.solar().phases(), setup.supply().billing())
-            .observed(Measure.of("phases the sun feeds", fed, ""))
+            .observed(Measure.of("phases with PV", fed, ""))
             .limit(
                 Bound.told(
-                    "phases the heat pump draws from", drawn, Unit.NONE, setup.heatPump().phases()))
-            .basis("balanced draw, phase by phase");
+                    "phases of the heat pump", drawn, Unit.NONE, setup.heatPump().phases()))
+            .basis("balanced load, phase by phase");
     Derived<Double> bought = boughtPhaseByPhase();
     return bought.isKnown()
         ? detail
             .size(Size.kilowatts(bought.get()))
-            .evidence(Measure.of("bought phase by phase", bought.get(), KILOWATT))
+            .evidence(Measure.of("import by phase", bought.get(), KILOWATT))
             .done()
         : detail.done();
   }
@@ -167,11 +167,11 @@ final class GridDraw {
                     phases.supplied().get(),
                     Unit.NONE,
                     setup.supply().phases()))
-            .basis("balanced draw, phase by phase");
+            .basis("balanced load, phase by phase");
     return hidden.is(power -> power > 0)
         ? detail
             .size(Size.kilowatts(hidden.get()))
-            .evidence(Measure.of("drawn on phases not measured", hidden.get(), KILOWATT))
+            .evidence(Measure.of("power input on phases not measured", hidden.get(), KILOWATT))
             .done()
         : detail.done();
   }
@@ -196,7 +196,7 @@ final class GridDraw {
     return draw.isKnown()
         ? detail
             .size(Size.kilowatts(draw.get()))
-            .evidence(Measure.of("drawn without being seen", draw.get(), KILOWATT))
+            .evidence(Measure.of("power input not measured", draw.get(), KILOWATT))
             .done()
         : detail.done();
   }

@@ -153,9 +153,9 @@ final class HeaterWiring {
         .limit(
             BritishText.bound(
                 setup,
-                Measure.of("volt drop at most", most_V, VOLT),
+                Measure.of("maximum volt drop", most_V, VOLT),
                 limits.of(Limit.VOLT_DROP_SHARE)))
-        .evidence(Measure.of("longest run of this cable", most_V / perMetre_V, METRE))
+        .evidence(Measure.of("maximum length of this cable", most_V / perMetre_V, METRE))
         .basis("mV/A/m of the cable, current and length")
         .done();
   }
@@ -240,7 +240,7 @@ final class HeaterWiring {
   }
 
   private Detail shared(double from_L) {
-    Measure limit = Measure.of("own circuit above", from_L, LITRE);
+    Measure limit = Measure.of("own circuit required above", from_L, LITRE);
     Detail.Builder detail =
         Detail.at(circuit.ownCircuit(), setup.tank().volume_L())
             .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)))

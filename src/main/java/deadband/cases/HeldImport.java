@@ -15,7 +15,7 @@ public final class HeldImport {
     Derived<Boolean> calls = Derived.all(loop.fitted(), loop.drivesHeatPump(), loop.countsExport());
     Derived<Double> bought = loop.importWhileHeld_kW();
     return calls.is(does -> does) && bought.is(power_kW -> power_kW > 0)
-        ? Optional.of(Measure.of("bought while the call is held", bought.get(), Unit.KILOWATT))
+        ? Optional.of(Measure.of("import while the call is held", bought.get(), Unit.KILOWATT))
         : Optional.empty();
   }
 }

@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class HotSupplyLimit {
 
-  private static final String QUANTITY = "hottest supply of the mixing valve";
+  private static final String QUANTITY = "maximum supply of the mixing valve";
 
   private final Blending blending;
   private final List<Outlet> outlets;

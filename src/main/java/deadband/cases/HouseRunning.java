@@ -112,8 +112,8 @@ final class HouseRunning {
     Pointer blocked = everyday.blocked().pointer();
     Detail.Builder detail = asked.equals(blocked) ? Detail.at(blocked) : Detail.at(asked, blocked);
     return detail
-        .observed(Measure.of("blocked of it", blocked_min, MINUTE))
-        .limit(Bound.reckoned("asked for", asked_min, MINUTE, "length of the window"))
+        .observed(Measure.of("blocked part of the window", blocked_min, MINUTE))
+        .limit(Bound.reckoned("length of the window", asked_min, MINUTE, "window as entered"))
         .size(Size.WHOLE)
         .basis("minutes of the day")
         .done();
@@ -173,8 +173,8 @@ final class HouseRunning {
     Detail.Builder detail =
         Detail.at(subject, everyday.timed().pointer())
             .observed(Measure.of("starts after the run", after_min, MINUTE))
-            .limit(Bound.of("follows it within", most_min, limits.of(Limit.TOP_UP_AFTER_RUN)))
-            .basis("heat between the temperatures told");
+            .limit(Bound.of("should follow within", most_min, limits.of(Limit.TOP_UP_AFTER_RUN)))
+            .basis("heat between the temperatures entered");
     topUp_kWh(everyday.stop_C())
         .ifPresent(heat -> detail.evidence(Measure.of("right after a run", heat, KILOWATT_HOUR)));
     topUp_kWh(everyday.start_C())
@@ -211,8 +211,8 @@ final class HouseRunning {
 
   private Detail astray(Told<Double> told, double off_min, double most_min) {
     return Detail.at(told)
-        .observed(Measure.of("clock off by", off_min, MINUTE))
-        .limit(Bound.of("off at most", most_min, limits.of(Limit.CLOCK_ERROR)))
+        .observed(Measure.of("clock error", off_min, MINUTE))
+        .limit(Bound.of("maximum clock error", most_min, limits.of(Limit.CLOCK_ERROR)))
         .done();
   }
 
@@ -252,7 +252,7 @@ final class HouseRunning {
         .observed(Measure.of("at the tap", tap_C, CELSIUS))
         .limit(
             Bound.reckoned(
-                "hottest the settings allow", hottest_C, CELSIUS, "settings and tolerances"))
+                "maximum the settings allow", hottest_C, CELSIUS, "settings and tolerances"))
         .basis("the highest setting with the tolerance of its sensor")
         .done();
   }
@@ -278,7 +278,7 @@ final class HouseRunning {
   private Detail circulates(Tank tank, double runs_min, double most_min) {
     return Detail.at(tank.circulationTimes(), tank.circulation())
         .observed(Measure.of("circulation runs", runs_min, MINUTE))
-        .limit(Bound.of("at most in a day", most_min, limits.of(Limit.CIRCULATION_RUNS)))
+        .limit(Bound.of("maximum per day", most_min, limits.of(Limit.CIRCULATION_RUNS)))
         .basis("minutes of the day")
         .done();
   }

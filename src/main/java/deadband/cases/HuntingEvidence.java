@@ -51,7 +51,7 @@ final class HuntingEvidence {
   /** About a relay that hunts on its delays alone: the band, and its closures. */
   Measure[] onDelays(Optional<LoopForm> form) {
     List<Measure> evidence = band(form);
-    evidence.add(Measure.of("relay closures an hour", callsOnDelays(), "1/h"));
+    evidence.add(Measure.of("relay closures per hour", callsOnDelays(), "1/h"));
     return evidence.toArray(new Measure[0]);
   }
 
@@ -59,7 +59,7 @@ final class HuntingEvidence {
   Measure[] ofHeatPump() {
     List<Measure> evidence = band(loop.form());
     HuntingCycle cycle = timing.withTimers();
-    evidence.add(Measure.of("starts an hour", startsPerHour(), "1/h"));
+    evidence.add(Measure.of("starts per hour", startsPerHour(), "1/h"));
     evidence.add(Measure.of("run", cycle.run_min(), Unit.MINUTE));
     evidence.add(Measure.of("period", cycle.period_min(), Unit.MINUTE));
     loop.form().filter(form -> seesWholeDraw()).ifPresent(form -> addImport(form, evidence));
@@ -71,8 +71,8 @@ final class HuntingEvidence {
     List<Measure> evidence = new ArrayList<>();
     List<SurplusBand> bands = form.map(LoopForm::hunting).orElse(List.of());
     if (!bands.isEmpty()) {
-      addEdge("hunting from", bands.get(0).from_kW(), evidence);
-      addEdge("hunting to", bands.get(bands.size() - 1).to_kW(), evidence);
+      addEdge("short-cycling from", bands.get(0).from_kW(), evidence);
+      addEdge("short-cycling to", bands.get(bands.size() - 1).to_kW(), evidence);
     }
     return evidence;
   }
@@ -110,6 +110,6 @@ final class HuntingEvidence {
     }
     double rise_K = cycle.rise_K(output.get(), heated.get(), from.get());
     long starts = HuntingCycle.startsInARow(start.get(), from.get(), rise_K);
-    return Optional.of(Measure.of("starts in a row at most", (double) starts, ""));
+    return Optional.of(Measure.of("maximum starts in a row", (double) starts, ""));
   }
 }

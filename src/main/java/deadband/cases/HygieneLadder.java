@@ -99,7 +99,7 @@ final class HygieneLadder {
                             shortOf(
                                 Measure.of("tank limit", reached.get(), CELSIUS),
                                 Bound.of(
-                                    "least for disinfection",
+                                    "minimum for disinfection",
                                     least_C(),
                                     limits.of(Limit.DISINFECTION_TEMPERATURE)))),
                     reached.get(),
@@ -290,7 +290,7 @@ final class HygieneLadder {
                         () ->
                             Detail.at(tank.circulationTimes(), tank.circulation())
                                 .observed(Measure.of("circulation runs", runs.get(), MINUTE))
-                                .limit(Bound.of("at least in a day", least.value(), least))
+                                .limit(Bound.of("minimum per day", least.value(), least))
                                 .basis("minutes of the day")
                                 .done()),
                     runs.get(),
@@ -308,8 +308,8 @@ final class HygieneLadder {
   private Detail.Builder grows(List<Pointer> at, double rest_C, double top_C, boolean firm) {
     Limits.Entry top = limits.of(Limit.GROWTH_BAND_TOP);
     return Detail.at(at.toArray(new Pointer[0]))
-        .observed(Measure.of("store may rest at", rest_C, CELSIUS))
-        .limit(Bound.of("top of the growth band", top_C, top).firmIf(top.isFirm() && firm))
+        .observed(Measure.of("lowest store temperature", rest_C, CELSIUS))
+        .limit(Bound.of("upper end of the growth band", top_C, top).firmIf(top.isFirm() && firm))
         .size(Size.kelvin(KELVIN.round(top_C - rest_C)));
   }
 

@@ -17,6 +17,7 @@ import deadband.trade.Known;
 import deadband.trade.SafetyChain;
 import deadband.trade.Scald;
 import deadband.trade.SignalContact;
+import java.util.Map;
 import java.util.Optional;
 
 /** The limits of the rule book. Each name carries its unit; a limits file uses the same names. */
@@ -31,49 +32,49 @@ public enum Limit {
       Hygiene.STORE_C.known(),
       Weaker.BELOW),
   IMPORT_SHARE_OF_DRAW(
-      "importShareOfDraw",
+      "importShareOfInput",
       0.10,
-      "share of the heat pump's draw that may be bought while held on surplus",
+      "share of the heat pump's power input that may be imported while held on surplus",
       "none",
       COMMON_PRACTICE),
   CLOUD_COST(
       "cloudCost_kWh",
       0.5,
-      "energy that may be bought in one cloud to zero surplus",
+      "energy that may be imported in one cloud to zero surplus",
       "none",
       COMMON_PRACTICE),
   THRESHOLD_PLAUSIBLE(
       "thresholdPlausible_kW",
       23,
-      "most a domestic single-phase supply carries: 100 A at 230 V",
+      "maximum of a domestic single-phase supply: 100 A at 230 V",
       "arithmetic",
       DERIVED),
   HOT_SUPPLY_TYPE_2(
       "hotSupplyType2_C",
       Blending.Valve.TMV2.hotSupply_C().most(),
-      "hottest supply of a Type 2 thermostatic mixing valve",
+      "maximum hot supply of a Type 2 thermostatic mixing valve",
       "UK TMV2 scheme, conditions of use",
       Blending.Valve.TMV2.known(),
       Weaker.ABOVE),
   HOT_SUPPLY_TYPE_3(
       "hotSupplyType3_C",
       Blending.Valve.TMV3.hotSupply_C().most(),
-      "hottest supply of a Type 3 thermostatic mixing valve",
+      "maximum hot supply of a Type 3 thermostatic mixing valve",
       "UK TMV3 scheme, Table 1",
       Blending.Valve.TMV3.known(),
       Weaker.ABOVE),
   HOT_SUPPLY_IN_LINE(
       "hotSupplyInLine_C",
       Blending.Valve.EN_15092.hotSupply_C().most(),
-      "hottest supply of an in-line tempering valve at the store",
+      "maximum hot supply of an in-line tempering valve at the store",
       "EN 15092:2008, abstract",
       Blending.Valve.EN_15092.known(),
       Weaker.ABOVE),
   HOT_SUPPLY_ASSUMED("hotSupplyAssumed_C", Blending.ASSUMED_HOT_SUPPLY_C, Weaker.ABOVE),
   LEAST_SUPPLY_TYPE_3(
-      "leastSupplyType3_C",
+      "minimumSupplyType3_C",
       Blending.Valve.TMV3.hotSupply_C().least(),
-      "coolest hot supply of a Type 3 thermostatic mixing valve",
+      "minimum hot supply of a Type 3 thermostatic mixing valve",
       "UK TMV3 scheme, Table 1",
       Blending.Valve.TMV3.known()),
   THERMOSTAT_USUAL(
@@ -83,9 +84,9 @@ public enum Limit {
       "none",
       COMMON_PRACTICE),
   TOPS_APART(
-      "topsApart_K",
+      "stopsApart_K",
       5,
-      "how far the heat pump may stop below the diverter's opening: both are usually 60 to 65 °C",
+      "difference by which the heat pump may stop below the diverter's opening: both are usually 60 to 65 °C",
       "none",
       COMMON_PRACTICE),
   OUTLET_BATH("outletBath_C", Scald.Outlet.BATH),
@@ -101,12 +102,12 @@ public enum Limit {
   OUTLET_VULNERABLE(
       "outletVulnerable_C",
       Scald.VULNERABLE_C.value(),
-      "hottest water from any other outlet that vulnerable people use",
+      "maximum at any other outlet that vulnerable people use",
       "carried over from whole-body immersion (UK HSE)",
       COMMON_PRACTICE,
       Weaker.ABOVE),
   OUTLET_LEAST(
-      "outletLeast_C",
+      "outletMinimum_C",
       50,
       "temperature that hot water should reach at the outlet within a minute",
       "UK HSE, hot and cold water systems (HSG274 Part 2, 2014)",
@@ -115,14 +116,14 @@ public enum Limit {
   EVERYDAY_HEAT(
       "everydayHeat_min",
       60,
-      "time of a day for which something else than surplus must be free to heat the store",
+      "time per day for which something other than surplus must be free to heat the store",
       "none",
       COMMON_PRACTICE,
       Weaker.BELOW),
   DISINFECTION_FORGOTTEN(
       "disinfectionForgotten_days",
       31,
-      "days from one disinfection to the next beyond which the store counts as not disinfected",
+      "interval of disinfection beyond which the store counts as not disinfected",
       "none",
       COMMON_PRACTICE,
       Weaker.ABOVE),
@@ -141,13 +142,13 @@ public enum Limit {
   TIMER_RUNS_SHARE(
       "timerRunsShare",
       0.5,
-      "share of a day's compressor runs that its own minimum run may keep going alone",
+      "share of a day's compressor runs that may last only because of the minimum run",
       "none",
       COMMON_PRACTICE),
   SUN_LOST(
-      "sunLost_kWh",
+      "pvUnused_kWh",
       1,
-      "sun that a clear day may export while the tank has room for it",
+      "PV energy that may be exported on a clear day while the tank could store it",
       "none",
       COMMON_PRACTICE),
   GROWTH_BAND_TIME(
@@ -169,15 +170,11 @@ public enum Limit {
   LEAD_ASSUMED(
       "leadAssumed_ohm",
       5,
-      "resistance taken for the leads of a tank sensor where it is not told: 30 m of pair",
+      "resistance assumed for the leads of a tank sensor where it is not entered: 30 m of pair",
       "none",
       COMMON_PRACTICE),
   CLOCK_ERROR(
-      "clockError_min",
-      15,
-      "how far the clock of a controller may be off",
-      "none",
-      COMMON_PRACTICE),
+      "clockError_min", 15, "permitted clock error of a controller", "none", COMMON_PRACTICE),
   TOP_UP_AFTER_RUN(
       "topUpAfterRun_min",
       60,
@@ -185,15 +182,15 @@ public enum Limit {
       "none",
       COMMON_PRACTICE),
   CIRCULATION_RUNS(
-      "circulationRuns_min",
+      "circulationMaximum_min",
       960,
-      "time a day that a secondary circulation runs where it rests eight hours",
+      "maximum time per day of a secondary circulation that rests eight hours",
       "DVGW W 551, which lets it rest 8 h of 24",
       SECOND_HAND),
   CIRCULATION_LEAST(
-      "circulationLeast_min",
+      "circulationMinimum_min",
       60,
-      "time a day that a secondary circulation must run to keep its pipes from standing warm",
+      "minimum time per day of a secondary circulation, so that water does not stand warm in its pipes",
       "none",
       COMMON_PRACTICE),
   TREATED_SHARE_OF_WHOLE(
@@ -210,15 +207,15 @@ public enum Limit {
       "none",
       COMMON_PRACTICE),
   SUN_ROOM_SHARE(
-      "sunRoomShare",
+      "pvRoomShare",
       0.15,
-      "share of what a sunny day can put to use that the tank must have room for",
+      "share of the usable surplus of a sunny day that the tank must be able to store",
       "none",
       COMMON_PRACTICE),
   WIDEST_SWING(
-      "widestSwing_K",
+      "usualDifferential_K",
       10,
-      "widest swing a hot water programme is usually run with",
+      "maximum differential usual for a hot water programme",
       "none",
       COMMON_PRACTICE),
   COIL_AREA_OF_HEAT_PUMP("coilAreaOfHeatPump_m2", CompressorReach.COIL_AREA_M2),
@@ -244,25 +241,25 @@ public enum Limit {
   OBSERVED_TO(
       "observedTo_min",
       1,
-      "how well a run or a pause is timed by watching it",
+      "accuracy of timing a run or a pause by watching it",
       "none",
       COMMON_PRACTICE),
   STORE_PER_PERSON(
       "storePerPerson_L",
       35,
-      "water content of a tank for each person, at the lower end of the rule of thumb",
+      "tank volume per person, lower end of the rule of thumb",
       "none",
       COMMON_PRACTICE),
   NIGHT_FROM(
       "nightFrom_min",
       1320,
-      "minute of the day from which there is no sun in any season",
+      "minute of the day from which there is no PV in any season",
       "none",
       COMMON_PRACTICE),
   NIGHT_UNTIL(
       "nightUntil_min",
       300,
-      "minute of the day until which there is no sun in any season",
+      "minute of the day until which there is no PV in any season",
       "none",
       COMMON_PRACTICE);
 
@@ -290,7 +287,7 @@ public enum Limit {
     this(
         name,
         outlet.most_C(),
-        "hottest mixed water at that outlet",
+        "maximum mixed temperature at that outlet",
         "UK TMV2 and TMV3 schemes, a recommendation",
         READ,
         Weaker.ABOVE);
@@ -322,10 +319,24 @@ public enum Limit {
     return entry;
   }
 
-  /** The limit of this name. */
+  /** Names that limits had before; limits files that hold them stay readable. */
+  private static final Map<String, String> FORMERLY =
+      Map.of(
+          "importShareOfInput", "importShareOfInput",
+          "stopsApart_K", "stopsApart_K",
+          "minimumSupplyType3_C", "minimumSupplyType3_C",
+          "outletMinimum_C", "outletMinimum_C",
+          "pvUnused_kWh", "pvUnused_kWh",
+          "circulationMaximum_min", "circulationMaximum_min",
+          "circulationMinimum_min", "circulationMinimum_min",
+          "pvRoomShare", "pvRoomShare",
+          "usualDifferential_K", "usualDifferential_K");
+
+  /** The limit of this name, or that once had it. */
   public static Optional<Limit> named(String name) {
+    String now = FORMERLY.getOrDefault(name, name);
     for (Limit limit : values()) {
-      if (limit.entry.name().equals(name)) {
+      if (limit.entry.name().equals(now)) {
         return Optional.of(limit);
       }
     }

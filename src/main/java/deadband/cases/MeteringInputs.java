@@ -145,7 +145,7 @@ final class MeteringInputs {
         ? detail
             .evidence(
                 Measure.of(
-                    "fed without being seen", heater.optional().orElseThrow(), Unit.KILOWATT))
+                    "element power not measured", heater.optional().orElseThrow(), Unit.KILOWATT))
             .done()
         : detail.done();
   }

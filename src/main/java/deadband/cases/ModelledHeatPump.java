@@ -179,7 +179,7 @@ final class ModelledHeatPump {
             most_kW.then(
                 most ->
                     Derived.assumed(
-                        pump.minimumInput_kW().pointer(), most, "taken not to turn down")));
+                        pump.minimumInput_kW().pointer(), most, "assumed not to modulate")));
   }
 
   private Derived<Double> reach_C(Derived<Double> stop_C, Derived<Double> flow_K) {
@@ -190,7 +190,9 @@ final class ModelledHeatPump {
                 .then(
                     flow ->
                         Derived.assumed(
-                            pump.maximumFlow_C().pointer(), flow, "taken to reach its programme")));
+                            pump.maximumFlow_C().pointer(),
+                            flow,
+                            "assumed to reach its programme")));
   }
 
   /** Entered or assumed, it is taken for what a test bench says: the field gets less of it. */
@@ -250,7 +252,7 @@ final class ModelledHeatPump {
     var every_days = parts.with(told.every_days());
     var sensor_mm = parts.with(Derived.of(told.sensor_mm()).or(tank.sensor_mm(pump.sensor_mm())));
     var allowed_min =
-        parts.with(told.timeAllowed_min(), LONGEST_MIN, "not told: no limit in the day run");
+        parts.with(told.timeAllowed_min(), LONGEST_MIN, "not entered: no limit in the day run");
     var allowed = parts.with(told.allowed(), List.of(), "not entered: at any time in the day run");
     return parts.into(
         () ->

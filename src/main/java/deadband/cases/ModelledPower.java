@@ -110,7 +110,7 @@ final class ModelledPower {
     return Derived.of(limit)
         .or(
             all_kW.then(
-                all -> Derived.assumed(limit.pointer(), all, "not told: taken not to limit")));
+                all -> Derived.assumed(limit.pointer(), all, "not entered: assumed not to limit")));
   }
 
   Derived<Generator> generator() {

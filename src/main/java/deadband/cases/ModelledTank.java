@@ -35,7 +35,7 @@ final class ModelledTank {
   private static final double SENSOR_SHARE = 0.5;
   private static final double USUAL_HYSTERESIS_K = 2;
   private static final String USUAL = "common practice, for the day run only";
-  private static final String NOT_OPENING = "not told: taken not to open first in the day run";
+  private static final String NOT_OPENING = "not entered: assumed not to open first in the day run";
 
   private final Setup setup;
   private final Tank tank;

@@ -117,7 +117,7 @@ final class Observations {
       Told<?> told, double seen_min, double timer_min, Told<?>... timers) {
     return Detail.at(Stream.concat(Stream.of(told), Stream.of(timers)).toArray(Told<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
-        .limit(Bound.reckoned("timers allow", timer_min, MINUTE, "the heat pump's own timers"))
+        .limit(Bound.reckoned("allowed by the timers", timer_min, MINUTE, "the heat pump's own timers"))
         .size(Size.share(timer_min / Math.max(1, seen_min) - 1))
         .done();
   }
@@ -172,21 +172,21 @@ final class Observations {
   private Detail unexplained(double starts, double most) {
     Detail.Builder detail =
         Detail.at(observed.startsPerHour(), pump.startsPerHour())
-            .observed(Measure.of("starts an hour observed", starts, "1/h"))
+            .observed(Measure.of("starts per hour observed", starts, "1/h"))
             .size(Size.share(starts / Math.max(1, most) - 1))
             .basis("closed form of the relay's loop with the settings as found");
     return pump.startsPerHour().isTold()
         ? detail
             .limit(
                 new Bound(
-                    Measure.of("starts an hour allowed", most, "1/h"),
+                    Measure.of("starts per hour allowed", most, "1/h"),
                     pump.startsPerHour().pointer().dotted(),
                     Bound.THIS_SETUP,
-                    "as told",
+                    "as entered",
                     true))
             .done()
         : detail
-            .limit(Bound.of("starts an hour allowed", most, limits.of(Limit.STARTS_PER_HOUR)))
+            .limit(Bound.of("starts per hour allowed", most, limits.of(Limit.STARTS_PER_HOUR)))
             .done();
   }
 }

@@ -21,7 +21,7 @@ record OutletCeiling(Limits.Entry limit, boolean law) {
 
   /** A limit of the table, firm where it is law. */
   Bound bound() {
-    Bound bound = Bound.of("most at that outlet", limit.value(), limit);
+    Bound bound = Bound.of("maximum at that outlet", limit.value(), limit);
     return law ? bound : bound.advised();
   }
 

@@ -127,8 +127,8 @@ final class OutletLadder {
     Stream<Told<?>> hottest =
         top.culprits(hot_C -> hot_C > most_C).stream().limit(1).map(TankTop.Source::setting);
     return Detail.at(Stream.concat(valve.filter(Told::isTold), hottest).toArray(Told<?>[]::new))
-        .observed(Measure.of("hottest it gives", peak_C, CELSIUS))
-        .limit(Bound.of("most at that outlet", most_C, limits.of(most)))
+        .observed(Measure.of("maximum at the outlet", peak_C, CELSIUS))
+        .limit(Bound.of("maximum at that outlet", most_C, limits.of(most)))
         .size(Size.kelvin(KELVIN.round(peak_C - most_C)))
         .evidence(top.evidence(peak_C))
         .done();

@@ -121,7 +121,7 @@ final class ProgrammeLadder {
             .observed(Measure.of(named.name() + " stop", stop_C, CELSIUS))
             .limit(Bound.told(named.name() + " start", start_C, CELSIUS, programme.start_C()))
             .size(Size.startsPerHour(programmes.startsPerHour()))
-            .evidence(Measure.of("starts an hour", programmes.startsPerHour(), "1/h"));
+            .evidence(Measure.of("starts per hour", programmes.startsPerHour(), "1/h"));
     if (stop_C < start_C) {
       return detail
           .cure(Change.of(programme.start_C(), stop_C), Change.of(programme.stop_C(), start_C))
@@ -204,9 +204,9 @@ final class ProgrammeLadder {
         .size(Size.startsPerHour(programmes.startsPerHour()))
         .evidence(
             Measure.of("volume the coil heats", heated_L, LITRE),
-            Measure.of("swing", swing.stop_C() - swing.start_C(), KELVIN))
+            Measure.of("differential", swing.stop_C() - swing.start_C(), KELVIN))
         .cures(heated_L > 0 ? widened(named, swing, heated_L, least_min) : List.of())
-        .basis("heat the coil puts between start and stop, properties of water")
+        .basis("heat from the coil between start and stop, properties of water")
         .done();
   }
 
@@ -271,7 +271,7 @@ final class ProgrammeLadder {
     Detail.Builder detail =
         Detail.at(heatPump.surplus().stop_C(), setup.diverter().limit_C())
             .observed(Measure.of("stops lower by", KELVIN.round(opening_C - stop_C), KELVIN))
-            .limit(Bound.of("may stop lower by", tolerated_K, limits.of(Limit.TOPS_APART)))
+            .limit(Bound.of("permitted difference", tolerated_K, limits.of(Limit.TOPS_APART)))
             .size(Size.share((opening_C - stop_C) / opening_C))
             .evidence(
                 Measure.of("surplus stop", stop_C, CELSIUS),
@@ -317,7 +317,7 @@ final class ProgrammeLadder {
         .limit(Bound.told("everyday stop", everydayStop_C, CELSIUS, heatPump.everyday().stop_C()))
         .size(Size.kilowatts(heatPump.hotWaterInput_kW().optional()))
         .evidence(
-            Measure.of("call does nothing above", start_C, CELSIUS),
+            Measure.of("call has no effect above", start_C, CELSIUS),
             Measure.of("out of use", KELVIN.round(everydayStop_C - start_C), KELVIN))
         .cure(Change.of(heatPump.surplus().start_C(), Dial.up_C(everydayStop_C)))
         .cure(Change.of(heatPump.everyday().stop_C(), Dial.down_C(start_C)))

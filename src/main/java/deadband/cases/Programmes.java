@@ -14,7 +14,7 @@ import java.util.List;
 final class Programmes {
 
   private static final double STEP_MIN = 1;
-  private static final String REACH = "most the compressor reaches";
+  private static final String REACH = "maximum the compressor reaches";
 
   private final HeatPump heatPump;
   private final Relay relay;

@@ -79,7 +79,7 @@ final class PumpPlate {
             Derived.of(pump.flowAboveTank_K()));
     Derived<Double> most =
         Derived.of(pump.source())
-            .or(Derived.assumed(pump.source().pointer(), HeatPump.Source.AIR, "the warmest source"))
+            .or(Derived.assumed(pump.source().pointer(), HeatPump.Source.AIR, "warmest source"))
             .with(flow, (source, flow_C) -> HeatPumpCop.best(flow_C, warm_C(source)));
     cases
         .into(PlateCop.class, pump.hotWaterOutput_kW().pointer())

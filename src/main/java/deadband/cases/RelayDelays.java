@@ -90,12 +90,12 @@ final class RelayDelays {
     double starts = new HuntingEvidence(setup, loop).startsPerHour();
     Told<Double> plate = setup.heatPump().startsPerHour();
     return Detail.at(delay, timer)
-        .observed(Measure.of("starts an hour that the timers let through", starts, "1/h"))
+        .observed(Measure.of("starts per hour allowed by the timers", starts, "1/h"))
         .limit(
             plate.isTold()
-                ? Bound.told("starts an hour", allowedPerHour().get(), Unit.NONE, plate)
+                ? Bound.told("starts per hour", allowedPerHour().get(), Unit.NONE, plate)
                 : Bound.of(
-                    "starts an hour",
+                    "starts per hour",
                     limits.value(Limit.STARTS_PER_HOUR),
                     limits.of(Limit.STARTS_PER_HOUR)))
         .size(Size.startsPerHour(starts))
@@ -131,10 +131,10 @@ final class RelayDelays {
     Limits.Entry limit = limits.of(Limit.CLOUD_COST);
     double draw_kW = loop.draw_kW().get();
     return Detail.at(relay.stopDelay_min())
-        .observed(Measure.of("bought in one cloud", bought_kWh, Unit.KILOWATT_HOUR))
+        .observed(Measure.of("import in one cloud", bought_kWh, Unit.KILOWATT_HOUR))
         .limit(Bound.of("tolerated in one cloud", limit.value(), limit))
         .size(Size.kilowatts(draw_kW))
-        .evidence(Measure.of("draw of the heat pump", draw_kW, Unit.KILOWATT))
+        .evidence(Measure.of("power input of the heat pump", draw_kW, Unit.KILOWATT))
         .cure(Change.of(relay.stopDelay_min(), Math.floor(60 * limit.value() / draw_kW)))
         .basis("control loop arithmetic")
         .done();

@@ -229,7 +229,9 @@ final class RelayLoop {
     return sensorError_kW(
         power_kW,
         Derived.toldOnly(sensor.accuracyClass())
-            .or(Derived.assumed(sensor.accuracyClass().pointer(), 1.0, "the coarsest class known")),
+            .or(
+                Derived.assumed(
+                    sensor.accuracyClass().pointer(), 1.0, "the lowest accuracy class known")),
         Derived.toldOnly(sensor.rated_A())
             .or(Derived.assumed(sensor.rated_A().pointer(), 100.0, "common practice")));
   }

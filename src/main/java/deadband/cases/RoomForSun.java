@@ -160,19 +160,19 @@ final class RoomForSun {
     Limits.Entry share = limits.of(Limit.SUN_ROOM_SHARE);
     double short_kWh = KILOWATT_HOUR.round(needed_kWh - room_kWh);
     return Detail.at(everyday.stop_C(), setup.heatPump().surplus().stop_C())
-        .observed(Measure.of("room above the everyday stop", room_kWh, KILOWATT_HOUR))
-        .limit(Bound.of("room the sun needs", needed_kWh, share, KILOWATT_HOUR))
+        .observed(Measure.of("heat the tank takes above the everyday stop", room_kWh, KILOWATT_HOUR))
+        .limit(Bound.of("heat to leave for PV", needed_kWh, share, KILOWATT_HOUR))
         .size(Size.kilowatts(KILOWATT.round(short_kWh / SunnyDay.FULL_SUN_H.value())))
         .evidence(evidence())
         .cures(lowered(needed_kWh))
-        .basis("heat between the everyday stop and the top, properties of water")
+        .basis("heat between everyday stop and maximum tank temperature, properties of water")
         .done();
   }
 
   private Measure[] evidence() {
     List<Measure> evidence = new ArrayList<>();
     evidence.add(Measure.of("everyday stop", swing().get().from_C(), CELSIUS));
-    evidence.add(Measure.of("top the sun may reach", swing().get().to_C(), CELSIUS));
+    evidence.add(Measure.of("maximum tank temperature on PV", swing().get().to_C(), CELSIUS));
     add("surplus of a sunny day", surplus_kWh(), evidence);
     add("hot water of a summer's day", use_kWh(), evidence);
     return evidence.toArray(new Measure[0]);

@@ -49,7 +49,7 @@ final class Siting {
         .observed(Measure.of(side, free_mm, Unit.MILLIMETRE))
         .limit(
             Bound.told(
-                "asked for by its instructions",
+                "required by its instructions",
                 needed_mm,
                 Unit.MILLIMETRE,
                 diverter.clearanceNeeded_mm()))
@@ -87,10 +87,8 @@ final class Siting {
 
   private Detail tooWarm(double warmest_C, double rated_C) {
     return Detail.at(diverter.ambient_C(), diverter.ambientMax_C())
-        .observed(Measure.of("warmest air around it", warmest_C, Unit.CELSIUS))
-        .limit(
-            Bound.told(
-                "warmest air it is rated for", rated_C, Unit.CELSIUS, diverter.ambientMax_C()))
+        .observed(Measure.of("highest air temperature around it", warmest_C, Unit.CELSIUS))
+        .limit(Bound.told("rated air temperature", rated_C, Unit.CELSIUS, diverter.ambientMax_C()))
         .done();
   }
 }

@@ -92,8 +92,8 @@ final class SurplusHours {
 
   private Detail blocksNoon(ClockWindow noon, double blocked_min, double most_min) {
     return Detail.at(surplus.blocked())
-        .observed(Measure.of("blocked of the hours around noon", blocked_min, MINUTE))
-        .limit(Bound.of("may be blocked", most_min, limits.of(Limit.NOON_HOURS_BLOCKED), MINUTE))
+        .observed(Measure.of("blocked around noon", blocked_min, MINUTE))
+        .limit(Bound.of("permitted", most_min, limits.of(Limit.NOON_HOURS_BLOCKED), MINUTE))
         .size(Size.share(blocked_min / Math.max(1, noon.length_min())))
         .evidence(Measure.of("hours around noon", noon.length_min(), MINUTE))
         .basis("minutes of the day, " + noon)

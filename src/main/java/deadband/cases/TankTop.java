@@ -169,7 +169,7 @@ final class TankTop {
   /** Time that water of a temperature takes to burn, where one is stated. */
   static Optional<Measure> timeToBurn(double water_C) {
     String quantity =
-        Scald.isAtMost(water_C) ? "most time to a serious burn" : "time to a serious burn";
+        Scald.isAtMost(water_C) ? "maximum time to a serious burn" : "time to a serious burn";
     return Scald.RANGE_C.holds(water_C)
         ? Optional.of(Measure.of(quantity, Scald.timeToBurn_s(water_C), "s"))
         : Optional.empty();

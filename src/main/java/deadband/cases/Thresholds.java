@@ -120,7 +120,7 @@ final class Thresholds {
   private Detail hunts(double width_kW, double draw_kW) {
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("gap between start and stop", width_kW, KILOWATT))
-        .limit(drawAsSeen("draw of the heat pump", draw_kW))
+        .limit(drawAsSeen("power input of the heat pump", draw_kW))
         .size(Size.startsPerHour(evidence.startsPerHour()))
         .evidence(evidence.ofHeatPump())
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
@@ -203,12 +203,12 @@ final class Thresholds {
         .observed(Measure.of("surplus when the relay closes", surplus_kW, KILOWATT))
         .limit(
             Bound.told(
-                "least draw of the heat pump",
+                "minimum power input of the heat pump",
                 draw_kW,
                 KILOWATT,
                 setup.heatPump().minimumInput_kW()))
         .size(Size.kilowatts(short_kW))
-        .evidence(Measure.of("bought on starting", short_kW, KILOWATT))
+        .evidence(Measure.of("import on starting", short_kW, KILOWATT))
         .cure(Change.of(relay.start_kW(), Dial.up_kW(start_kW + short_kW)))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(LOOP)
@@ -242,7 +242,7 @@ final class Thresholds {
 
   private Detail buys(double import_kW, double tolerated_kW) {
     return Detail.at(relay.stop_kW())
-        .observed(Measure.of("bought while the call is held", import_kW, KILOWATT))
+        .observed(Measure.of("import while the call is held", import_kW, KILOWATT))
         .limit(mostBought(import_kW, tolerated_kW))
         .size(Size.kilowatts(import_kW))
         .cures(edgeCures())
@@ -283,7 +283,7 @@ final class Thresholds {
     Derived<Double> closing = loop.start_kW().map(start -> before ? start : start + heater_kW);
     Detail.Builder detail =
         Detail.at(relay.counts(), setup.immersion().power_kW())
-            .observed(Measure.of("surplus taken before the relay sees it", heater_kW, KILOWATT))
+            .observed(Measure.of("surplus the element takes first", heater_kW, KILOWATT))
             .size(Size.kilowatts(heater_kW))
             .cures(countedCures())
             .basis(LOOP);
@@ -335,10 +335,10 @@ final class Thresholds {
         .observed(Measure.of("start threshold", start_kW, KILOWATT))
         .limit(
             Bound.reckoned(
-                "most the relay can ever see",
+                "maximum the relay can see",
                 reach_kW,
                 KILOWATT,
-                "sun, inverter and export limit less the house"))
+                "PV, inverter and export limit less the base load"))
         .size(Size.kilowatts(KILOWATT.round(start_kW - reach_kW)))
         .cures(ThresholdCures.ofHeatPump(setup).withinReach())
         .basis(LOOP)
@@ -365,10 +365,10 @@ final class Thresholds {
 
   private Detail thin(double spare_kW, double error_kW) {
     return Detail.at(relay.stop_kW(), relay.start_kW())
-        .observed(Measure.of("gap beyond the draw", spare_kW, KILOWATT))
+        .observed(Measure.of("gap beyond the power input", spare_kW, KILOWATT))
         .limit(
             Bound.reckoned(
-                "twice the meter's error at that draw",
+                "twice the meter error at that power",
                 error_kW,
                 KILOWATT,
                 "IEC 61869-2 accuracy class of the grid sensor"))
@@ -399,7 +399,7 @@ final class Thresholds {
   private static Detail implausible(Told<Double> threshold, double size_kW, Limits.Entry limit) {
     return Detail.at(threshold)
         .observed(Measure.of("threshold", size_kW, KILOWATT))
-        .limit(Bound.of("most a domestic supply carries", limit.value(), limit))
+        .limit(Bound.of("maximum of a domestic supply", limit.value(), limit))
         .cure(Change.of(threshold, Dial.nearest_kW(asWatts_kW(threshold))))
         .done();
   }

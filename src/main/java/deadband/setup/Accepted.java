@@ -10,5 +10,5 @@ public record Accepted(
     @Described("why it is accepted") Told<String> reason,
     @Described("who accepts it") Told<String> by,
     @Described("date of acceptance") Told<LocalDate> on,
-    @Described("last day it holds") Told<LocalDate> until,
-    @Described("value that stays untold, as a JSON Pointer") Told<Pointer> pointer) {}
+    @Described("last day of validity") Told<LocalDate> until,
+    @Described("value that stays missing, as a JSON Pointer") Told<Pointer> pointer) {}

@@ -7,6 +7,6 @@ import java.util.List;
 public record Battery(
     Part part,
     @Described("usable capacity") Told<Double> capacity_kWh,
-    @Described("greatest charge and discharge power") Told<Double> power_kW,
+    @Described("maximum charge and discharge power") Told<Double> power_kW,
     @Described("what it charges before") Told<List<Consumer>> chargesBefore,
     @Described("what it may discharge into") Told<List<Consumer>> mayDischargeInto) {}

@@ -6,12 +6,12 @@ public record Blending(
     Part part,
     @Described("standard the valve is made to") Told<Valve> valve,
     @Described(
-            value = "greatest hot supply temperature, as on the valve or in its instructions",
+            value = "maximum hot supply temperature, as on the valve or in its instructions",
             least = 30,
             most = 100)
         Told<Double> hotSupplyMax_C,
     @Described(
-            value = "least that the hot supply must lie above the mixed water",
+            value = "minimum difference of the hot supply above the mixed water",
             least = 0,
             most = 40,
             assumed = "10",

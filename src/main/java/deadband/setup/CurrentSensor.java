@@ -6,7 +6,7 @@ public record CurrentSensor(
     Part part,
     @Described(value = "number of the input", least = 1, most = 99, whole = true)
         Told<Double> input,
-    @Described("what it is said to measure") Told<Assigned> assigned) {
+    @Described("what it is set to measure") Told<Assigned> assigned) {
 
   /** What a current sensor is said to measure. */
   public enum Assigned implements Choice {

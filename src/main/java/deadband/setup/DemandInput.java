@@ -4,7 +4,7 @@ package deadband.setup;
 @Equipment
 public record DemandInput(
     Part part,
-    @Described("device the demand comes from") Told<From> from,
+    @Described("device that sends the demand") Told<From> from,
     @Described("kind of signal that arrives") Told<Signal> signal,
     @Described("kind of signal the input accepts") Told<Signal> accepts,
     @Described("phase the signal comes from") Told<Phase> phase,

@@ -11,15 +11,15 @@ public record Diverter(
         Told<Double> hysteresis_K,
     @Described("on which side of the limit the hysteresis lies")
         Told<HysteresisLies> hysteresisLies,
-    @Described(value = "least power it feeds", assumed = "0.15", because = "common practice")
+    @Described(value = "minimum power it feeds", assumed = "0.15", because = "common practice")
         Told<Double> minimum_kW,
     @Described(
-            value = "most power it may feed, as on its data plate",
+            value = "maximum power it may feed, as on its data plate",
             assumed = "3.68",
             because = "common practice: 16 A at 230 V")
         Told<Double> maximum_kW,
     @Described(
-            value = "export it leaves untouched",
+            value = "export that it leaves at the meter",
             least = -20,
             most = 20,
             assumed = "0",
@@ -29,13 +29,13 @@ public record Diverter(
     @Described("its tank sensor") TankSensor sensor,
     @Described("free space above it") Told<Double> clearanceAbove_mm,
     @Described("free space below it") Told<Double> clearanceBelow_mm,
-    @Described("free space its instructions ask for") Told<Double> clearanceNeeded_mm,
+    @Described("free space its instructions require") Told<Double> clearanceNeeded_mm,
     @Described("whether a hot surface lies below it") Told<Boolean> hotSurfaceBelow,
-    @Described(value = "warmest air around it", least = -40, most = 80) Told<Double> ambient_C,
-    @Described(value = "warmest air it is rated for", least = 0, most = 100)
+    @Described(value = "maximum air temperature around it", least = -40, most = 80) Told<Double> ambient_C,
+    @Described(value = "rated maximum air temperature", least = 0, most = 100)
         Told<Double> ambientMax_C,
     @Described("its current-sensor inputs") Told<List<CurrentSensor>> currentSensors,
-    @Described("the input that another device calls for the immersion heater through")
+    @Described("the input through which another device requests the immersion heater")
         DemandInput demandInput) {
 
   /** On which side of the limit the hysteresis lies. */

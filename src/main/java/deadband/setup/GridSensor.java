@@ -11,7 +11,7 @@ public record GridSensor(
     @Described(value = "accuracy class, IEC 61869-2", least = 0.1, most = 10)
         Told<Double> accuracyClass,
     @Described("whether its direction was checked") Told<Facing> facing,
-    @Described("whether the heat pump lies on the house side of it") Told<Boolean> heatPumpBehind) {
+    @Described("whether the heat pump is downstream of it") Told<Boolean> heatPumpBehind) {
 
   /** Where the sensor sits. */
   public enum Place implements Choice {

@@ -4,17 +4,17 @@ package deadband.setup;
 @Equipment
 public record HeatPump(
     Part part,
-    @Described("where it takes its heat from") Told<Source> source,
-    @Described(value = "phases it draws from", least = 1, most = 3, whole = true)
+    @Described("heat source") Told<Source> source,
+    @Described(value = "phases it is connected to", least = 1, most = 3, whole = true)
         Told<Double> phases,
-    @Described("phase it draws from where it draws from one") Told<Phase> phase,
-    @Described("least electrical input") Told<Double> minimumInput_kW,
-    @Described("most electrical input while heating the tank") Told<Double> hotWaterInput_kW,
-    @Described("heat it gives the tank") Told<Double> hotWaterOutput_kW,
-    @Described(value = "highest flow temperature the compressor reaches", least = 20, most = 100)
+    @Described("phase it is connected to, where it is on one") Told<Phase> phase,
+    @Described("minimum electrical power input") Told<Double> minimumInput_kW,
+    @Described("maximum electrical power input while heating the tank") Told<Double> hotWaterInput_kW,
+    @Described("heat output while heating the tank") Told<Double> hotWaterOutput_kW,
+    @Described(value = "maximum flow temperature of the compressor", least = 20, most = 100)
         Told<Double> maximumFlow_C,
     @Described(
-            value = "how far the flow must lie above the tank",
+            value = "difference that the flow needs above the tank",
             least = 0,
             most = 40,
             assumed = "5",
@@ -29,7 +29,7 @@ public record HeatPump(
         Told<Double> minimumRun_min,
     @Described(value = "its own minimum off time", assumed = "10", because = "common practice")
         Told<Double> minimumOff_min,
-    @Described(value = "starts an hour its plate allows", least = 0, most = 60)
+    @Described(value = "starts per hour permitted by its plate", least = 0, most = 60)
         Told<Double> startsPerHour,
     @Described("height of its tank sensor above the base") Told<Double> sensor_mm,
     @Described(

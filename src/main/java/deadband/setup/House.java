@@ -3,8 +3,8 @@ package deadband.setup;
 /** The household and its use of power and water. */
 public record House(
     Part part,
-    @Described("power the house always draws") Told<Double> baseLoad_kW,
-    @Described(value = "people who live there", least = 0, most = 1000, whole = true)
+    @Described("base load of the home") Told<Double> baseLoad_kW,
+    @Described(value = "number of residents", least = 0, most = 1000, whole = true)
         Told<Double> occupants,
     @Described(
             value = "temperature of the cold water",

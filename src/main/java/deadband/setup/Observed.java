@@ -7,9 +7,9 @@ public record Observed(
         Told<Double> startsPerHour,
     @Described("length of a typical run") Told<Double> typicalRun_min,
     @Described("length of a typical pause") Told<Double> typicalPause_min,
-    @Described("weather in which it was seen") Told<Weather> weather,
+    @Described("weather during the observation") Told<Weather> weather,
     @Described(
-            value = "how far the clock furthest out is off, ahead positive",
+            value = "largest clock error of the controllers, ahead positive",
             least = -1440,
             most = 1440)
         Told<Double> clockError_min,

@@ -8,7 +8,7 @@ public record Relay(
     Part part,
     @Described("what it calls") Told<Drives> drives,
     @Described("powers it counts as surplus") Told<List<Counts>> counts,
-    @Described("whether it compares the instant or a mean") Told<Reads> reads,
+    @Described("whether it compares the instantaneous value or a mean") Told<Reads> reads,
     @Described(value = "surplus at which it closes", least = -100, most = 100)
         Told<Double> start_kW,
     @Described(value = "surplus at which it opens", least = -100, most = 100) Told<Double> stop_kW,
@@ -16,7 +16,7 @@ public record Relay(
     @Described("time below the stop before it opens") Told<Double> stopDelay_min,
     @Described("contact at rest") Told<Contact> contact,
     @Described("whether the contact is volt-free") Told<Boolean> voltFree,
-    @Described("whether its wiring is kept apart from mains") Told<Boolean> segregated,
+    @Described("whether its wiring is separated from mains") Told<Boolean> segregated,
     @Described("whether it is declared on the form of the installation") Told<Boolean> declared) {
 
   /** What the relay calls. */

@@ -26,7 +26,7 @@ public record Setup(
     @Described("the settings as they were found") AsFound asFound,
     @Described("what was isolated and proved dead") Isolation isolation,
     @Described("findings accepted with a reason") Told<List<Accepted>> accepted,
-    @Described("what was seen on site") Observed observed) {
+    @Described("what was observed on site") Observed observed) {
 
   /**
    * The installation as it was found: every setting that {@code asFound.settings} tells, in place

@@ -8,7 +8,7 @@ public record Site(
     @Described("whether young children, old or ill people use the hot water")
         Told<Boolean> vulnerableOccupants,
     @Described("whether the dwelling is new, or new by change of use") Told<Boolean> newDwelling,
-    @Described("disinfection cycle it is held to, where that is not its country's")
+    @Described("disinfection cycle required, where it is not the country's own")
         Told<DisinfectionCycle> disinfectionCycle) {
 
   /** National disinfection cycles, by the short name of the document. */

@@ -5,12 +5,12 @@ package deadband.setup;
 public record SurplusInput(
     Part part,
     @Described("terminal, as its instructions name it") Told<String> terminal,
-    @Described("whether the input was tried and seen to work") Told<Boolean> confirmed,
-    @Described("way the call travels") Told<Via> via,
+    @Described("whether the input was tested and found to work") Told<Boolean> confirmed,
+    @Described("how the call is made") Told<Via> via,
     @Described("what a closed contact means to it") Told<ClosedMeans> closedMeans,
-    @Described("kind of signal it expects") Told<Signal> expects,
-    @Described("time a call must last at least") Told<Double> hold_min,
-    @Described("whether the call raises room heating too") Told<Boolean> alsoHeatsRooms,
+    @Described("signal it expects") Told<Signal> expects,
+    @Described("minimum time of a call") Told<Double> hold_min,
+    @Described("whether the call also raises room heating") Told<Boolean> alsoHeatsRooms,
     @Described(value = "SG Ready state the call selects", least = 1, most = 4, whole = true)
         Told<Double> sgReadyState,
     @Described("whether a call over the network ends when the link is lost")

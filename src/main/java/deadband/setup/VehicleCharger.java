@@ -7,10 +7,10 @@ import java.util.List;
 public record VehicleCharger(
     Part part,
     @Described("whether it follows surplus") Told<Boolean> followsSurplus,
-    @Described("least power it charges at") Told<Double> minimum_kW,
-    @Described("greatest power it charges at") Told<Double> maximum_kW,
-    @Described(value = "phases it draws from", least = 1, most = 3, whole = true)
+    @Described("minimum charging power") Told<Double> minimum_kW,
+    @Described("maximum charging power") Told<Double> maximum_kW,
+    @Described(value = "phases it is connected to", least = 1, most = 3, whole = true)
         Told<Double> phases,
     @Described("what it takes surplus before") Told<List<Consumer>> before,
-    @Described("whether an order is set between it and the relay that calls the heat pump")
+    @Described("whether a priority is set between it and the relay that calls the heat pump")
         Told<Boolean> ordered) {}

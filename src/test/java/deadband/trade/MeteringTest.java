@@ -48,7 +48,7 @@ class MeteringTest {
             value("imported", 1.6, 1e-12, () -> 2.4 - Metering.balancedLoadCovered_kW(2.4, 2.4)),
             value("exported", 1.6, 1e-12, () -> Metering.perPhaseExport(2.4 / 3 - 2.4, 0.8, 0.8))),
         worked(
-            "6 kW of sun on L1, 2 kW of load on each phase [kW]",
+            "6 kW of PV on L1, 2 kW of load on each phase [kW]",
             "account from practice, arithmetic",
             Known.DERIVED,
             value("netted import", 0, 1e-12, () -> Metering.nettedImport(2 - 6, 2, 2)),

@@ -37,7 +37,7 @@ class ScaldTest {
             value("52 °C [s]", 97.5, 0.05, () -> Scald.byRegression_s(52)),
             value("55 °C [s]", 19.9, 0.05, () -> Scald.byRegression_s(55))),
         transcribed(
-            "outlet maxima behind a thermostatic valve",
+            "outlet maxima downstream of a thermostatic valve",
             "UK TMV2 and TMV3 schemes",
             Known.READ,
             value("bath [°C]", 44, 0, Outlet.BATH::most_C),

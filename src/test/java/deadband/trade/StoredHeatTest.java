@@ -54,7 +54,7 @@ class StoredHeatTest {
             Known.READ,
             value("1 kWh offered", 0.8717, 0.0175, () -> StoredHeat.heat_kWh(150, 55, 60))),
         independent(
-            "heat of hot water drawn, to 1.5 %",
+            "heat of hot water drawn off, to 1.5 %",
             "unit test of the UK government's calculation engine (1 kg a litre)",
             Known.READ,
             heat(5, 5, 40, 0.20339),
