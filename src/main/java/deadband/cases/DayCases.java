@@ -176,9 +176,7 @@ final class DayCases {
             setup.heatPump().everyday().stop_C(),
             setup.heatPump().minimumRun_min())
         .observed(Measure.of("shortest run", shortest_min, MINUTE))
-        .limit(
-            Bound.told(
-                "minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
+        .limit(Bound.told("minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
         .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .basis(BASIS)
         .done();
@@ -216,7 +214,9 @@ final class DayCases {
         .size(Size.kilowatts(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh())))
         .evidence(
             Measure.of(
-                "input on surplus calls on a clear day", day.heatPumpOnSurplus_kWh(), KILOWATT_HOUR))
+                "input on surplus calls on a clear day",
+                day.heatPumpOnSurplus_kWh(),
+                KILOWATT_HOUR))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
         .basis(BASIS)
         .done();
@@ -319,7 +319,10 @@ final class DayCases {
   }
 
   private Measure coolestWhenCalled() {
-    return Measure.of("lowest tank temperature during a call", ran().year().result().coolestWhenCalled_C(), CELSIUS);
+    return Measure.of(
+        "lowest tank temperature during a call",
+        ran().year().result().coolestWhenCalled_C(),
+        CELSIUS);
   }
 
   private Measure seasons() {
@@ -446,7 +449,8 @@ final class DayCases {
     return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
         .observed(Measure.of("export above its margin", seen_kW, KILOWATT))
         .limit(
-            Bound.told("minimum power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
+            Bound.told(
+                "minimum power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
         .size(Size.kilowatts(setup.immersion().power_kW().optional().orElse(needed_kW)))
         .done();
   }

@@ -317,8 +317,7 @@ final class DisinfectionCare {
   private Detail tooShort(double hold_min, double least_min, DisinfectionCycle cycle) {
     return Detail.at(programme.hold_min(), programme.target_C())
         .observed(Measure.of("hold", hold_min, Unit.MINUTE))
-        .limit(
-            DisinfectionDuty.bound(cycle, "minimum hold at that target", least_min, Unit.MINUTE))
+        .limit(DisinfectionDuty.bound(cycle, "minimum hold at that target", least_min, Unit.MINUTE))
         .size(Size.time(hold_min, least_min))
         .evidence(reduction(hold_min))
         .cure(Change.of(programme.hold_min(), least_min))

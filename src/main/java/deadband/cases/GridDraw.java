@@ -121,8 +121,7 @@ final class GridDraw {
         Detail.at(setup.heatPump().phases(), setup.solar().phases(), setup.supply().billing())
             .observed(Measure.of("phases with PV", fed, ""))
             .limit(
-                Bound.told(
-                    "phases of the heat pump", drawn, Unit.NONE, setup.heatPump().phases()))
+                Bound.told("phases of the heat pump", drawn, Unit.NONE, setup.heatPump().phases()))
             .basis("balanced load, phase by phase");
     Derived<Double> bought = boughtPhaseByPhase();
     return bought.isKnown()

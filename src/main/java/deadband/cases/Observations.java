@@ -117,7 +117,9 @@ final class Observations {
       Told<?> told, double seen_min, double timer_min, Told<?>... timers) {
     return Detail.at(Stream.concat(Stream.of(told), Stream.of(timers)).toArray(Told<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
-        .limit(Bound.reckoned("allowed by the timers", timer_min, MINUTE, "the heat pump's own timers"))
+        .limit(
+            Bound.reckoned(
+                "allowed by the timers", timer_min, MINUTE, "the heat pump's own timers"))
         .size(Size.share(timer_min / Math.max(1, seen_min) - 1))
         .done();
   }

@@ -160,7 +160,8 @@ final class RoomForSun {
     Limits.Entry share = limits.of(Limit.SUN_ROOM_SHARE);
     double short_kWh = KILOWATT_HOUR.round(needed_kWh - room_kWh);
     return Detail.at(everyday.stop_C(), setup.heatPump().surplus().stop_C())
-        .observed(Measure.of("heat the tank takes above the everyday stop", room_kWh, KILOWATT_HOUR))
+        .observed(
+            Measure.of("heat the tank takes above the everyday stop", room_kWh, KILOWATT_HOUR))
         .limit(Bound.of("heat to leave for PV", needed_kWh, share, KILOWATT_HOUR))
         .size(Size.kilowatts(KILOWATT.round(short_kWh / SunnyDay.FULL_SUN_H.value())))
         .evidence(evidence())

@@ -16,12 +16,14 @@ public record Circuit(
         Told<Boolean> secondSwitch,
     @Described("type of the residual-current device") Told<RcdType> rcdType,
     @Described(
-            value = "current-carrying capacity of the cable as installed, by the tables that apply there",
+            value =
+                "current-carrying capacity of the cable as installed, by the tables that apply there",
             least = 1,
             most = 1000)
         Told<Double> cableRating_A,
     @Described(
-            value = "current-carrying capacity of the flexible cord, by the tables that apply there",
+            value =
+                "current-carrying capacity of the flexible cord, by the tables that apply there",
             least = 1,
             most = 200)
         Told<Double> flexRating_A) {

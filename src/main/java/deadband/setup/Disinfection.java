@@ -8,8 +8,7 @@ public record Disinfection(
     @Described("whether it runs") Told<Boolean> enabled,
     @Described(value = "temperature it heats to", least = 20, most = 100) Told<Double> target_C,
     @Described("time it holds the target") Told<Double> hold_min,
-    @Described(value = "interval of the cycles", least = 0.01, most = 3650)
-        Told<Double> every_days,
+    @Described(value = "interval of the cycles", least = 0.01, most = 3650) Told<Double> every_days,
     @Described("heater that brings the store to the target") Told<Heater> heater,
     @Described("height of the sensor it watches, above the base") Told<Double> sensor_mm,
     @Described("time allowed before it stops trying") Told<Double> timeAllowed_min,

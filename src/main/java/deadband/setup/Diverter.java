@@ -31,7 +31,8 @@ public record Diverter(
     @Described("free space below it") Told<Double> clearanceBelow_mm,
     @Described("free space its instructions require") Told<Double> clearanceNeeded_mm,
     @Described("whether a hot surface lies below it") Told<Boolean> hotSurfaceBelow,
-    @Described(value = "maximum air temperature around it", least = -40, most = 80) Told<Double> ambient_C,
+    @Described(value = "maximum air temperature around it", least = -40, most = 80)
+        Told<Double> ambient_C,
     @Described(value = "rated maximum air temperature", least = 0, most = 100)
         Told<Double> ambientMax_C,
     @Described("its current-sensor inputs") Told<List<CurrentSensor>> currentSensors,

@@ -9,7 +9,8 @@ public record HeatPump(
         Told<Double> phases,
     @Described("phase it is connected to, where it is on one") Told<Phase> phase,
     @Described("minimum electrical power input") Told<Double> minimumInput_kW,
-    @Described("maximum electrical power input while heating the tank") Told<Double> hotWaterInput_kW,
+    @Described("maximum electrical power input while heating the tank")
+        Told<Double> hotWaterInput_kW,
     @Described("heat output while heating the tank") Told<Double> hotWaterOutput_kW,
     @Described(value = "maximum flow temperature of the compressor", least = 20, most = 100)
         Told<Double> maximumFlow_C,

@@ -5,7 +5,7 @@ public final class CompressorTimes {
   /** Starts in an hour, at most. */
   public static final Figure STARTS_PER_HOUR =
       new Figure(
-          "starts per hour at most",
+          "maximum starts per hour",
           3,
           "1/h",
           "German grid connection rules (second-hand); Wüllhorst et al. 2021",

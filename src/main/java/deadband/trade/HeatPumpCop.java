@@ -22,7 +22,7 @@ public final class HeatPumpCop {
 
   /** What the best of the machines on the market reach of the Carnot bound. */
   public static final Figure BEST_SHARE =
-      new Figure("best share of the Carnot bound", 0.6, "", "none", Known.MEMORY);
+      new Figure("maximum share of the Carnot limit", 0.6, "", "none", Known.MEMORY);
 
   /** Below this lift no heat pump for hot water works, and the bound means little [K]. */
   private static final double LEAST_LIFT_K = 15;

@@ -13,7 +13,7 @@ public final class HeaterCircuit {
 
   /** Volt drop allowed between the origin and the load, share of the nominal voltage. */
   public static final Figure VOLT_DROP_SHARE =
-      new Figure("volt drop at most", 0.05, "", "BS 7671 Appendix 4", Known.SECOND_HAND);
+      new Figure("maximum volt drop", 0.05, "", "BS 7671 Appendix 4", Known.SECOND_HAND);
 
   /** Declared voltage in Great Britain. */
   public static final Figure DECLARED_VOLTAGE_V =

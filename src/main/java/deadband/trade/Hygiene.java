@@ -8,7 +8,7 @@ public final class Hygiene {
   /** Store hot water at this or above. */
   public static final Figure STORE_C =
       new Figure(
-          "store hot water at least at",
+          "minimum storage temperature of hot water",
           60,
           "°C",
           HSE_PAGE + "; WHO, Legionella and the prevention of legionellosis, 2007",

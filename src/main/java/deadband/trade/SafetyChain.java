@@ -11,7 +11,7 @@ public final class SafetyChain {
   /** Stored water never above this. */
   public static final Figure STORED_WATER_C =
       new Figure(
-          "stored water never above",
+          "maximum temperature of stored water",
           100,
           "°C",
           "Building Regulations (England and Wales) G3; Scotland 4.9",
@@ -28,11 +28,13 @@ public final class SafetyChain {
 
   /** Highest temperature of a non-self-resetting energy cut-out; the data plate outranks it. */
   public static final Figure CUT_OUT_C =
-      new Figure("energy cut-out at most", 90, "°C", "textbook", Known.SECOND_HAND);
+      new Figure(
+          "maximum temperature of an energy cut-out", 90, "°C", "textbook", Known.SECOND_HAND);
 
   /** Margin between the tank's peak and the cut-out. */
   public static final Figure CUT_OUT_MARGIN_K =
-      new Figure("margin between tank peak and cut-out", 10, "K", "none", Known.MEMORY);
+      new Figure(
+          "margin between maximum tank temperature and cut-out", 10, "K", "none", Known.MEMORY);
 
   private SafetyChain() {}
 

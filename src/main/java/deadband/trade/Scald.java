@@ -105,7 +105,7 @@ public final class Scald {
   /** Bath in a new dwelling, England, Wales and Scotland. */
   public static final Figure NEW_DWELLING_BATH_C =
       new Figure(
-          "bath in a new dwelling at most",
+          "maximum at a bath in a new dwelling",
           48,
           "°C",
           "Approved Document G; Scottish handbook",
@@ -114,7 +114,7 @@ public final class Scald {
   /** Where people wash, Australia; 45 °C in care, schools and the like. */
   public static final Figure AUSTRALIA_C =
       new Figure(
-          "outlets where people wash at most, Australia",
+          "maximum at outlets where people wash, Australia",
           50,
           "°C",
           "AS/NZS 3500.4",
@@ -123,7 +123,7 @@ public final class Scald {
   /** Where people wash, New Zealand, since November 2024; 45 °C or less in care and schools. */
   public static final Figure NEW_ZEALAND_C =
       new Figure(
-          "outlets where people wash at most, New Zealand",
+          "maximum at outlets where people wash, New Zealand",
           50,
           "°C",
           "Building Code G12/AS1 6.14.1",
@@ -141,7 +141,7 @@ public final class Scald {
   /** Where people wash, France; 60 °C in other rooms. */
   public static final Figure FRANCE_C =
       new Figure(
-          "outlets where people wash at most, France",
+          "maximum at outlets where people wash, France",
           50,
           "°C",
           "Order of 30 November 2005",
@@ -150,5 +150,5 @@ public final class Scald {
   /** Whole-body immersion of vulnerable people. */
   public static final Figure VULNERABLE_C =
       new Figure(
-          "whole-body immersion of vulnerable people at most", 44, "°C", "UK HSE", Known.READ);
+          "maximum for whole-body immersion of vulnerable people", 44, "°C", "UK HSE", Known.READ);
 }

@@ -4,7 +4,7 @@ package deadband.trade;
 public final class SignalContact {
   /** Shortest time the SG Ready contacts hold a state. */
   public static final Figure SG_READY_HOLD_MIN =
-      new Figure("SG Ready state held at least", 10, "min", "none", Known.MEMORY);
+      new Figure("minimum duration of an SG Ready state", 10, "min", "none", Known.MEMORY);
 
   private SignalContact() {}
 

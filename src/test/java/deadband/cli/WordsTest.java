@@ -39,7 +39,10 @@ class WordsTest {
     List<String> in(String text) {
       String rest = text;
       for (Use use : allowed) {
-        rest = Pattern.compile(use.exact(), Pattern.LITERAL | CASE_INSENSITIVE).matcher(rest).replaceAll("~");
+        rest =
+            Pattern.compile(use.exact(), Pattern.LITERAL | CASE_INSENSITIVE)
+                .matcher(rest)
+                .replaceAll("~");
       }
       List<String> lines = new ArrayList<>();
       Matcher matcher =
@@ -67,10 +70,7 @@ class WordsTest {
       List.of(
           Word.of("(un)?told|tells?", "entered, reported, says", "a stop that is not told"),
           Word.of("ask why", "check", "ask why"),
-          Word.of(
-              "asks?|asked|asking",
-              "requires, requests, check",
-              "the cycle asks for 60 °C"),
+          Word.of("asks?|asked|asking", "requires, requests, check", "the cycle asks for 60 °C"),
           Word.of("hears?|heard|unheard|believes?", "detects, takes as", "the call goes unheard"),
           Word.of(
               "suns?",
@@ -104,11 +104,7 @@ class WordsTest {
               new Use("top of the tank", "a place in the tank"),
               new Use("top of a tank", "a place in the tank"),
               new Use("on top", "in addition")),
-          Word.of(
-              "least",
-              "minimum",
-              "the least draw",
-              new Use("at least", "not less than")),
+          Word.of("least", "minimum", "the least draw", new Use("at least", "not less than")),
           Word.of(
               "most",
               "maximum",
@@ -122,7 +118,8 @@ class WordsTest {
               new Use("most likely", "superlative of likely"),
               new Use("diverts most", "superlative of much"),
               new Use("most heat", "superlative of much")),
-          Word.of("wrong way (?!round)|faces", "the wrong way round", "a CT that faces the wrong way"),
+          Word.of(
+              "wrong way (?!round)|faces", "the wrong way round", "a CT that faces the wrong way"),
           Word.of("house side|behind|ahead of", "upstream, downstream", "on the house side of it"),
           Word.of("bare contacts?", "volt-free contact", "a bare contact"),
           Word.of("hands|meets?", "second source of supply", "hands in the box can meet mains"),
@@ -205,7 +202,8 @@ class WordsTest {
   @Test
   void literalsAreInWordsOfTheTrade() {
     List<String> found = new ArrayList<>();
-    Setups.files("src/main/java", ".java").forEach(file -> found.addAll(in(file, literals(Setups.text(file)))));
+    Setups.files("src/main/java", ".java")
+        .forEach(file -> found.addAll(in(file, literals(Setups.text(file)))));
     assertThat(found).isEmpty();
   }
 
@@ -216,7 +214,8 @@ class WordsTest {
       Setups.files("src/test/resources/deadband/cli", ending)
           .forEach(file -> found.addAll(in(file, Setups.text(file))));
     }
-    Setups.files("sample-configs", ".json").forEach(file -> found.addAll(in(file, comments(Setups.text(file)))));
+    Setups.files("sample-configs", ".json")
+        .forEach(file -> found.addAll(in(file, comments(Setups.text(file)))));
     assertThat(found).isEmpty();
   }
 
@@ -270,7 +269,10 @@ class WordsTest {
 
   private static String comments(String setup) {
     StringBuilder text = new StringBuilder();
-    setup.lines().filter(line -> line.contains("//")).forEach(line -> text.append(line).append('\n'));
+    setup
+        .lines()
+        .filter(line -> line.contains("//"))
+        .forEach(line -> text.append(line).append('\n'));
     return text.toString();
   }
 
