@@ -119,8 +119,7 @@ final class CallWiring {
 
   private void sense() {
     Derived<Boolean> selectsNormal = state(SgReady.NORMAL).or(Derived.constant(false));
-    Derived<Boolean> crossed =
-        Derived.of(relay.contact()).with(Derived.of(input.closedMeans()), CallWiring::isCrossed);
+    Derived<Boolean> crossed = loop.senseReversed();
     Derived<Boolean> reversed = Derived.any(selectsNormal, crossed);
     call(CallSense.class, relay.contact())
         .where(
@@ -132,12 +131,6 @@ final class CallWiring {
             because ->
                 new CallSense(
                     because.explained(() -> crossedAt(selectsNormal.get())), reversed.get()));
-  }
-
-  /** The relay pulls its contact on surplus, so the contact at rest stands for no surplus. */
-  static boolean isCrossed(Contact atRest, ClosedMeans closed) {
-    boolean closedOnSurplus = atRest == Contact.NORMALLY_OPEN;
-    return closedOnSurplus == (closed == ClosedMeans.NORMAL);
   }
 
   private Detail crossedAt(boolean selectsNormal) {

@@ -52,7 +52,6 @@ final class Cycling {
     topic.buffer();
     topic.tank();
     topic.coil();
-    topic.people();
   }
 
   private Derived<Double> minimumRun_min() {
@@ -261,31 +260,6 @@ final class Cycling {
                 least_m2,
                 least_m2 > whole.value() ? each : whole,
                 SQUARE_METRE))
-        .done();
-  }
-
-  /** What a household draws is a rule of thumb, so it is a question. */
-  private void people() {
-    Tank tank = setup.tank();
-    Derived<Double> people = Derived.of(setup.house().occupants());
-    double least_L = limits.value(Limit.STORE_PER_PERSON);
-    Derived<Double> each =
-        Derived.of(tank.volume_L())
-            .with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
-    cases
-        .into(StorePerPerson.class, tank.volume_L().pointer())
-        .fitted(Derived.of(tank.part().isFitted()))
-        .given(each)
-        .makes(
-            because ->
-                new StorePerPerson(
-                    because.explained(() -> crowded(each.get(), least_L)), each.get(), least_L));
-  }
-
-  private Detail crowded(double each_L, double least_L) {
-    return Detail.at(setup.tank().volume_L(), setup.house().occupants())
-        .observed(Measure.of("volume per person", each_L, LITRE))
-        .limit(Bound.of("minimum per person", least_L, limits.of(Limit.STORE_PER_PERSON)))
         .done();
   }
 }

@@ -2,6 +2,7 @@ package deadband.cases;
 
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KILOWATT_HOUR;
+import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
 import deadband.document.Pointer;
@@ -44,6 +45,7 @@ final class HouseRunning {
     topic.clock();
     new HouseRunning(setup.asItWasFound(), limits, cases).tap();
     topic.circulation();
+    topic.people();
   }
 
   private Derived<Boolean> heatPumpFitted() {
@@ -280,6 +282,31 @@ final class HouseRunning {
         .observed(Measure.of("circulation runs", runs_min, MINUTE))
         .limit(Bound.of("maximum per day", most_min, limits.of(Limit.CIRCULATION_RUNS)))
         .basis("minutes of the day")
+        .done();
+  }
+
+  /** What a household draws is a rule of thumb, so it is a question. */
+  private void people() {
+    Tank tank = setup.tank();
+    Derived<Double> people = Derived.of(setup.house().occupants());
+    double least_L = limits.value(Limit.STORE_PER_PERSON);
+    Derived<Double> each =
+        Derived.of(tank.volume_L())
+            .with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
+    cases
+        .into(StorePerPerson.class, tank.volume_L().pointer())
+        .fitted(Derived.of(tank.part().isFitted()))
+        .given(each)
+        .makes(
+            because ->
+                new StorePerPerson(
+                    because.explained(() -> crowded(each.get(), least_L)), each.get(), least_L));
+  }
+
+  private Detail crowded(double each_L, double least_L) {
+    return Detail.at(setup.tank().volume_L(), setup.house().occupants())
+        .observed(Measure.of("volume per person", each_L, LITRE))
+        .limit(Bound.of("minimum per person", least_L, limits.of(Limit.STORE_PER_PERSON)))
         .done();
   }
 }

@@ -80,10 +80,7 @@ final class ModelledHeatPump {
     if (input.closedMeans().says(ClosedMeans.BLOCK) || selectsOther) {
       return RelayModel.Call.NEVER;
     }
-    boolean crossed =
-        Derived.of(setup.relay().contact())
-            .with(Derived.of(input.closedMeans()), CallWiring::isCrossed)
-            .is(is -> is);
+    boolean crossed = new RelayLoop(setup).senseReversed().is(is -> is);
     boolean onContact = !input.via().isTold() || input.via().says(Via.CONTACT);
     return crossed && onContact ? RelayModel.Call.WHILE_OPEN : RelayModel.Call.WHILE_CLOSED;
   }

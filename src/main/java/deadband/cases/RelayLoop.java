@@ -6,6 +6,7 @@ import deadband.setup.HeatPump;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Counts;
 import deadband.setup.Setup;
+import deadband.setup.SurplusInput;
 import deadband.setup.Unit;
 import deadband.trade.ControlLoop;
 import deadband.trade.CurrentSensor;
@@ -48,6 +49,16 @@ final class RelayLoop {
 
   Derived<Boolean> counts(Counts power) {
     return Derived.of(relay.counts()).map(counted -> counted.contains(power));
+  }
+
+  /** Whether a contact pulled on surplus means no surplus to the heat pump, and at rest a call. */
+  Derived<Boolean> senseReversed() {
+    return Derived.of(relay.contact())
+        .with(
+            Derived.of(heatPump.surplusInput().closedMeans()),
+            (atRest, closed) ->
+                (atRest == Relay.Contact.NORMALLY_OPEN)
+                    == (closed == SurplusInput.ClosedMeans.NORMAL));
   }
 
   Derived<Boolean> countsHeatPump() {

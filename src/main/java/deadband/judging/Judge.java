@@ -2,11 +2,11 @@ package deadband.judging;
 
 import deadband.cases.Case;
 import deadband.cases.CaseFault;
-import deadband.cases.Cases;
 import deadband.cases.DayEvidence;
 import deadband.cases.DayRuns;
 import deadband.cases.Limits;
 import deadband.cases.Measure;
+import deadband.cases.Topics;
 import deadband.cases.YearRuns;
 import deadband.dayrun.TestDays;
 import deadband.setup.Setup;
@@ -158,7 +158,7 @@ public final class Judge {
 
   private Outcomes decided(Setup setup, Limits limits, DayRuns runs) {
     try {
-      return Outcomes.of(book, setupChecks, Cases.of(setup, limits, runs));
+      return Outcomes.of(book, setupChecks, Topics.of(setup, limits, runs));
     } catch (CaseFault fault) {
       throw new CheckFault(namesOf(fault.type()), fault);
     }
