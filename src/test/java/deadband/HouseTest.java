@@ -8,10 +8,22 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.Arrays;
+import java.util.stream.Stream;
 
 /** How the house is built: one direction, no cycles, each library known where it is needed. */
 @AnalyzeClasses(packages = "deadband", importOptions = ImportOption.DoNotIncludeTests.class)
 class HouseTest {
+
+  private static final String[] BELOW_FACTS = {
+    "document", "trade", "setup", "dayrun", "provenance", "limits"
+  };
+
+  private static final String[] BELOW_TOPICS = with(BELOW_FACTS, "facts", "loop", "days", "plant");
+
+  private static String[] with(String[] layers, String... more) {
+    return Stream.concat(Arrays.stream(layers), Arrays.stream(more)).toArray(String[]::new);
+  }
 
   @ArchTest
   static final ArchRule DATA_FLOWS_ONE_WAY =
@@ -25,8 +37,20 @@ class HouseTest {
           .definedBy("deadband.dayrun")
           .layer("setup")
           .definedBy("deadband.setup")
-          .layer("cases")
-          .definedBy("deadband.cases")
+          .layer("provenance")
+          .definedBy("deadband.provenance")
+          .layer("limits")
+          .definedBy("deadband.limits")
+          .layer("facts")
+          .definedBy("deadband.facts")
+          .layer("loop")
+          .definedBy("deadband.loop")
+          .layer("days")
+          .definedBy("deadband.days")
+          .layer("plant")
+          .definedBy("deadband.plant")
+          .layer("topics")
+          .definedBy("deadband.topics..")
           .layer("reading")
           .definedBy("deadband.reading")
           .layer("judging")
@@ -45,21 +69,37 @@ class HouseTest {
           .mayOnlyAccessLayers("trade", "setup")
           .whereLayer("setup")
           .mayOnlyAccessLayers("document")
-          .whereLayer("cases")
-          .mayOnlyAccessLayers("dayrun", "setup", "trade", "document")
+          .whereLayer("provenance")
+          .mayOnlyAccessLayers("setup", "document")
+          .whereLayer("limits")
+          .mayOnlyAccessLayers("setup", "trade", "document")
+          .whereLayer("facts")
+          .mayOnlyAccessLayers(with(BELOW_FACTS))
+          .whereLayer("loop")
+          .mayOnlyAccessLayers(with(BELOW_FACTS, "facts"))
+          .whereLayer("days")
+          .mayOnlyAccessLayers(with(BELOW_FACTS, "facts", "loop"))
+          .whereLayer("plant")
+          .mayOnlyAccessLayers(with(BELOW_FACTS, "facts", "loop", "days"))
+          .whereLayer("topics")
+          .mayOnlyAccessLayers(with(BELOW_TOPICS))
           .whereLayer("reading")
-          .mayOnlyAccessLayers("cases", "dayrun", "setup", "document")
+          .mayOnlyAccessLayers("limits", "dayrun", "setup", "document")
           .whereLayer("judging")
-          .mayOnlyAccessLayers("cases", "dayrun", "setup", "trade", "document")
+          .mayOnlyAccessLayers(with(BELOW_TOPICS, "topics"))
           .whereLayer("remedy")
-          .mayOnlyAccessLayers("judging", "cases", "dayrun", "setup", "trade", "document")
+          .mayOnlyAccessLayers(with(BELOW_TOPICS, "topics", "judging"))
           .whereLayer("report")
-          .mayOnlyAccessLayers("remedy", "judging", "cases", "dayrun", "setup", "trade", "document")
+          .mayOnlyAccessLayers(with(BELOW_TOPICS, "topics", "judging", "remedy"))
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 
   @ArchTest
   static final ArchRule NO_CYCLES = slices().matching("deadband.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule NO_TOPIC_KNOWS_ANOTHER =
+      slices().matching("deadband.topics.(*)..").should().notDependOnEachOther();
 
   @ArchTest
   static final ArchRule ONLY_JUDGING_KNOWS_THE_RULE_ENGINE =

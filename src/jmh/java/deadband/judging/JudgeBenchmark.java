@@ -1,7 +1,7 @@
 package deadband.judging;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.setup.Change;
 import deadband.setup.Setup;

@@ -1,9 +1,8 @@
 package deadband.cli;
 
-import deadband.cases.DayEvidence;
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
+import deadband.days.DayEvidence;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
 import deadband.document.Printable;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
@@ -13,6 +12,7 @@ import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
 import deadband.judging.RuleBook;
+import deadband.limits.Limits;
 import deadband.reading.LimitsReading;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;

@@ -1,15 +1,15 @@
 package deadband.cli;
 
-import deadband.cases.DayEvidence;
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
+import deadband.days.DayEvidence;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
 import deadband.judging.Judge;
 import deadband.judging.RuleBook;
 import deadband.judging.Verdict;
+import deadband.limits.Limits;
 import deadband.reading.ChangedText;
 import deadband.reading.LimitsReading;
 import deadband.reading.SetupReading;

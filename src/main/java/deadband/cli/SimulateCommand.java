@@ -1,8 +1,5 @@
 package deadband.cli;
 
-import deadband.cases.DayModel;
-import deadband.cases.Derived;
-import deadband.cases.YearRuns;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Installation;
@@ -10,9 +7,12 @@ import deadband.dayrun.Recording;
 import deadband.dayrun.Result;
 import deadband.dayrun.StepLength;
 import deadband.dayrun.Surroundings;
+import deadband.days.DayModel;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
+import deadband.provenance.Derived;
 import deadband.reading.Gaps;
 import deadband.reading.ProfileReading;
 import deadband.reading.SetupReading;

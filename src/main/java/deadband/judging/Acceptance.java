@@ -1,12 +1,12 @@
 package deadband.judging;
 
-import deadband.cases.Acceptances;
-import deadband.cases.AcceptedEntry;
-import deadband.cases.Cases;
 import deadband.document.NearestName;
 import deadband.document.Pointer;
+import deadband.facts.Facts;
 import deadband.setup.Accepted;
 import deadband.setup.Setup;
+import deadband.topics.records.Acceptances;
+import deadband.topics.records.AcceptedEntry;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +43,7 @@ record Acceptance(Setup setup, List<Accepted> entries, LocalDate asOf) {
   }
 
   /** What is wrong with the entries, seen against what they are to accept. */
-  Cases cases(RuleBook book, List<Finding> findings, List<NotJudged> open) {
+  Facts cases(RuleBook book, List<Finding> findings, List<NotJudged> open) {
     return Acceptances.of(
         setup,
         asOf,

@@ -1,7 +1,7 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.Presence;
+import deadband.facts.Case;
+import deadband.facts.Presence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

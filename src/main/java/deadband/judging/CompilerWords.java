@@ -1,11 +1,11 @@
 package deadband.judging;
 
-import deadband.cases.Case;
 import deadband.document.NearestName;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
 import deadband.document.Source;
 import deadband.document.Span;
+import deadband.facts.Case;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Collection;
@@ -66,8 +66,7 @@ final class CompilerWords {
   }
 
   private Problem unknownCase(Source source, String name) {
-    return Problem.of(
-            source, Kind.NOT_A_RULE, name, "a case, imported from deadband.cases by its name")
+    return Problem.of(source, Kind.NOT_A_RULE, name, "a fact, imported by its name")
         .near(NearestName.of(name, cases.keySet()));
   }
 

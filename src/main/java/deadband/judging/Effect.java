@@ -1,8 +1,8 @@
 package deadband.judging;
 
-import deadband.cases.YearEffect;
 import deadband.dayrun.Result;
 import deadband.dayrun.TestDays;
+import deadband.days.YearEffect;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

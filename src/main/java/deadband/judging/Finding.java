@@ -1,12 +1,12 @@
 package deadband.judging;
 
-import deadband.cases.Bound;
-import deadband.cases.Detail;
-import deadband.cases.LimitOverride;
-import deadband.cases.Measure;
-import deadband.cases.Provenance;
-import deadband.cases.Size;
 import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Detail;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.limits.LimitOverride;
+import deadband.provenance.Provenance;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
 import deadband.setup.ChangeKind;

@@ -1,7 +1,7 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.Fact;
+import deadband.facts.Case;
+import deadband.facts.Fact;
 import java.util.ArrayList;
 import java.util.List;
 import org.kie.api.runtime.rule.RuleContext;

@@ -176,7 +176,7 @@ final class HouseCompiler {
           "a rule without groups, dates, timer, enabled and lock-on-active");
     }
     if (RuleBook.caseType(rule).isEmpty()) {
-      unfit(rule, "a first pattern that is no case", "one case of deadband.cases to look at");
+      unfit(rule, "a first pattern that is no case", "one case to report");
     }
   }
 

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * The rules of a house, read or not: DRL files in a folder that judge next to the built-in rules.
  *
  * <p>A house rule says of itself what a page says of a built-in check: {@code @consequence},
- * {@code @title} and {@code @why}. It looks at one case of {@code deadband.cases} and reports it by
- * {@code found( kcontext, $case )}. DRL is code: it runs with the rights of who runs the program.
+ * {@code @title} and {@code @why}. It joins facts and reports a case by {@code found( kcontext,
+ * $case )}. DRL is code: it runs with the rights of who runs the program.
  *
  * <p>Compiling needs jars that the program does not load otherwise; see {@link #canBeCompiled()}.
  */

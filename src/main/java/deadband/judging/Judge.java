@@ -1,15 +1,15 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.CaseFault;
-import deadband.cases.DayEvidence;
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.Measure;
-import deadband.cases.Topics;
-import deadband.cases.YearRuns;
 import deadband.dayrun.TestDays;
+import deadband.days.DayEvidence;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
+import deadband.facts.Case;
+import deadband.facts.CaseFault;
+import deadband.facts.Measure;
+import deadband.limits.Limits;
 import deadband.setup.Setup;
+import deadband.topics.Topics;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;

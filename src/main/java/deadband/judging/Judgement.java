@@ -1,8 +1,8 @@
 package deadband.judging;
 
-import deadband.cases.Assumption;
-import deadband.cases.LimitOverride;
 import deadband.dayrun.TestDays;
+import deadband.limits.LimitOverride;
+import deadband.provenance.Assumption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.Fact;
-import deadband.cases.Provenance;
+import deadband.facts.Case;
+import deadband.facts.Fact;
+import deadband.provenance.Provenance;
 import java.util.List;
 
 /**

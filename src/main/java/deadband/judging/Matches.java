@@ -1,9 +1,9 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.Cases;
-import deadband.cases.Fact;
-import deadband.cases.Reading;
+import deadband.facts.Case;
+import deadband.facts.Fact;
+import deadband.facts.Facts;
+import deadband.facts.Reading;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -38,7 +38,7 @@ final class Matches {
   record Read(Matches withoutDefaults, Matches atBest, Matches surely) {}
 
   /** The loosest reading is of all facts; a stricter one, only of those that matched before. */
-  static Read of(RuleBook book, Cases facts) {
+  static Read of(RuleBook book, Facts facts) {
     List<Fact> all = new ArrayList<>(facts.conditions());
     facts.entries().forEach(entry -> Optional.ofNullable(entry.fact()).ifPresent(all::add));
     Matches withoutDefaults = read(book, facts, Reading.WITHOUT_DEFAULTS, all);
@@ -47,7 +47,7 @@ final class Matches {
     return new Read(withoutDefaults, atBest, surely);
   }
 
-  private static Matches read(RuleBook book, Cases facts, Reading reading, List<Fact> of) {
+  private static Matches read(RuleBook book, Facts facts, Reading reading, List<Fact> of) {
     if (of.isEmpty()) {
       return NONE;
     }

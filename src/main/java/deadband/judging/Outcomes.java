@@ -1,16 +1,16 @@
 package deadband.judging;
 
-import deadband.cases.Assumption;
-import deadband.cases.Bound;
-import deadband.cases.Case;
-import deadband.cases.Cases;
-import deadband.cases.Detail;
-import deadband.cases.LimitOverride;
-import deadband.cases.Matter;
-import deadband.cases.Presence;
-import deadband.cases.Provenance;
 import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Matter;
+import deadband.facts.Presence;
+import deadband.limits.LimitOverride;
+import deadband.provenance.Assumption;
+import deadband.provenance.Provenance;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -63,9 +63,9 @@ final class Outcomes {
    *
    * @throws IllegalStateException where nothing was said of a case that one of them looks at
    */
-  static Outcomes of(RuleBook book, List<Check> checks, Cases facts) {
+  static Outcomes of(RuleBook book, List<Check> checks, Facts facts) {
     Matches.Read matches = Matches.of(book, facts);
-    Map<Class<? extends Case>, List<Cases.Entry>> byType = new HashMap<>();
+    Map<Class<? extends Case>, List<Facts.Entry>> byType = new HashMap<>();
     facts
         .entries()
         .forEach(
@@ -76,7 +76,7 @@ final class Outcomes {
         .forEach(condition -> absent.add(condition.getClass()));
     Map<Check, List<Outcome>> byCheck = byName();
     for (Check check : checks) {
-      List<Cases.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
+      List<Facts.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
@@ -101,7 +101,7 @@ final class Outcomes {
     record NotFitted() implements Outcome {}
   }
 
-  private static Outcome outcome(Check check, Cases.Entry entry, Matches.Read matches) {
+  private static Outcome outcome(Check check, Facts.Entry entry, Matches.Read matches) {
     return switch (entry.standing()) {
       case NOT_FITTED -> new Outcome.NotFitted();
       case DOES_NOT_ARISE -> clear(check, entry.subject(), entry.provenance().assumed());

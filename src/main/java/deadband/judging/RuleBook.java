@@ -1,8 +1,8 @@
 package deadband.judging;
 
-import deadband.cases.Case;
-import deadband.cases.Fact;
-import deadband.cases.Presence;
+import deadband.facts.Case;
+import deadband.facts.Fact;
+import deadband.facts.Presence;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,17 +1,17 @@
 package deadband.judging;
 
-import deadband.cases.DayEvidence;
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.Prohibited;
-import deadband.cases.SiteWork;
-import deadband.cases.YearEffect;
-import deadband.cases.YearRuns;
 import deadband.dayrun.TestDays;
+import deadband.days.DayEvidence;
+import deadband.days.DayRuns;
+import deadband.days.YearEffect;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
+import deadband.facts.SiteWork;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.ChangeKind;
 import deadband.setup.Setup;
+import deadband.topics.Prohibited;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,8 +1,5 @@
 package deadband.reading;
 
-import deadband.cases.Limit;
-import deadband.cases.LimitOverride;
-import deadband.cases.Limits;
 import deadband.document.Document;
 import deadband.document.Member;
 import deadband.document.NearestName;
@@ -11,6 +8,9 @@ import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
 import deadband.document.Span;
+import deadband.limits.Limit;
+import deadband.limits.LimitOverride;
+import deadband.limits.Limits;
 import deadband.setup.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package deadband.reading;
 
-import deadband.cases.LimitOverride;
-import deadband.cases.Limits;
 import deadband.document.Problem;
+import deadband.limits.LimitOverride;
+import deadband.limits.Limits;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,16 +1,16 @@
 package deadband.remedy;
 
-import deadband.cases.DayModel;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Result;
 import deadband.dayrun.StepLength;
+import deadband.days.DayModel;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
 import deadband.judging.Trials;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.Setup;
 import java.time.LocalDate;

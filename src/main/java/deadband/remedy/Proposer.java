@@ -1,6 +1,5 @@
 package deadband.remedy;
 
-import deadband.cases.Limits;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
@@ -8,6 +7,7 @@ import deadband.judging.Judgement;
 import deadband.judging.Proof;
 import deadband.judging.Remedy;
 import deadband.judging.Trials;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.Setup;
 import java.time.LocalDate;

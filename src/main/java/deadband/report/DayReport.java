@@ -4,8 +4,8 @@ import static deadband.report.JsonText.list;
 import static deadband.report.JsonText.number;
 import static deadband.report.JsonText.string;
 
-import deadband.cases.Assumption;
 import deadband.dayrun.Result;
+import deadband.provenance.Assumption;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

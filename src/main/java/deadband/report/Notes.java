@@ -1,6 +1,6 @@
 package deadband.report;
 
-import deadband.cases.HeldImport;
+import deadband.days.HeldImport;
 import deadband.judging.Check;
 import deadband.judging.ClearOnAssumption;
 import deadband.setup.Accepted;

@@ -1,6 +1,6 @@
 package deadband.report;
 
-import deadband.cases.Measure;
+import deadband.facts.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

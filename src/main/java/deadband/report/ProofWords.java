@@ -1,8 +1,8 @@
 package deadband.report;
 
-import deadband.cases.YearEffect;
 import deadband.dayrun.Result;
 import deadband.dayrun.TestDays;
+import deadband.days.YearEffect;
 import deadband.judging.Effect;
 import deadband.judging.Finding;
 import deadband.judging.Proof;

@@ -1,18 +1,18 @@
 package deadband.report;
 
-import deadband.cases.Assumption;
-import deadband.cases.Bound;
-import deadband.cases.Detail;
-import deadband.cases.LimitOverride;
-import deadband.cases.Measure;
 import deadband.document.Place;
 import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Detail;
+import deadband.facts.Measure;
 import deadband.judging.Check;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
 import deadband.judging.Remedy;
 import deadband.judging.RulePage;
+import deadband.limits.LimitOverride;
+import deadband.provenance.Assumption;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
 import java.util.ArrayList;

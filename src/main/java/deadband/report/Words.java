@@ -1,6 +1,6 @@
 package deadband.report;
 
-import deadband.cases.Measure;
+import deadband.facts.Measure;
 import deadband.setup.Choice;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

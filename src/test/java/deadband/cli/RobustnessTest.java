@@ -59,7 +59,7 @@ class RobustnessTest {
   private static final String FAILS_ON_SMALL_GAPS =
       """
       package house;
-      import deadband.cases.RelayGap;
+      import deadband.topics.thresholds.RelayGap;
       rule "fails-on-small-gaps"
           @consequence("query")
           @title("Fails on some homes")

@@ -1,11 +1,11 @@
 package deadband.judging;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.setup.Default;
 import deadband.setup.Field;
 import deadband.setup.FieldKind;

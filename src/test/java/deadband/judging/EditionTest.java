@@ -2,7 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Limits;
+import deadband.limits.Limits;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

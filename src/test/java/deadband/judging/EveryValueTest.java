@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatNoException;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Document;
 import deadband.document.Literal;
 import deadband.document.Node;
 import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.setup.Change;
 import deadband.setup.Field;

@@ -3,9 +3,9 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import deadband.cases.Limits;
 import deadband.document.Pointer;
 import deadband.document.ProblemText;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.remedy.Proposal;
 import deadband.remedy.Proposer;

@@ -3,9 +3,9 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.setup.Blending;
 import deadband.setup.Change;
 import deadband.setup.CountryCode;

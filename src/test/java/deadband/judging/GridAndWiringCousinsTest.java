@@ -3,11 +3,11 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import deadband.cases.Limits;
 import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.reading.JsonReading;
 import deadband.reading.SetupReading;
 import java.nio.file.Path;

@@ -3,11 +3,11 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Place;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -251,7 +251,7 @@ class HouseRulesTest {
             example()
                 .replace(
                     "found( kcontext, $gap );",
-                    "insert( new deadband.cases.RelayGap($gap.matter(), -1, $gap.width_kW()"
+                    "insert( new deadband.topics.thresholds.RelayGap($gap.matter(), -1, $gap.width_kW()"
                         + " + Math.random()) );"));
     assertThatExceptionOfType(HouseRuleFailure.class)
         .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))

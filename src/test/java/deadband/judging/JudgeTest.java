@@ -2,9 +2,9 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.Relay;
 import deadband.setup.Setup;

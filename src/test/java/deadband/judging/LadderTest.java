@@ -2,8 +2,8 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Limits;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.Disinfection;
 import deadband.setup.Diverter;

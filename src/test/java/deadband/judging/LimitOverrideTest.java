@@ -2,11 +2,11 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limit;
-import deadband.cases.LimitOverride;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Pointer;
+import deadband.limits.Limit;
+import deadband.limits.LimitOverride;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
 import deadband.report.Layout;

@@ -2,10 +2,10 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayEvidence;
-import deadband.cases.DayModel;
-import deadband.cases.DayRuns;
 import deadband.dayrun.TestDays;
+import deadband.days.DayEvidence;
+import deadband.days.DayModel;
+import deadband.days.DayRuns;
 import deadband.document.Node;
 import deadband.document.Pointer;
 import deadband.reading.SetupReading;

@@ -2,7 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Size;
+import deadband.facts.Size;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

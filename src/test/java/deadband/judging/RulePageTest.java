@@ -4,14 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import deadband.cases.DayEvidence;
-import deadband.cases.DayRuns;
-import deadband.cases.Detail;
+import deadband.days.DayEvidence;
+import deadband.days.DayRuns;
 import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
 import deadband.document.Node;
 import deadband.document.Pointer;
+import deadband.facts.Detail;
 import deadband.reading.JsonReading;
 import deadband.reading.SetupReading;
 import java.nio.file.Path;

@@ -2,12 +2,12 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Document;
 import deadband.document.Literal;
 import deadband.document.Node;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.setup.Setup;
 import java.nio.file.Path;

@@ -2,13 +2,13 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.fail;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
 import deadband.document.Document;
 import deadband.document.Node;
 import deadband.document.Pointer;
 import deadband.document.ProblemText;
+import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
 import deadband.report.Report;

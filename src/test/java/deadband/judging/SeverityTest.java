@@ -3,7 +3,7 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import deadband.cases.Size;
+import deadband.facts.Size;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -2,12 +2,12 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Document;
 import deadband.document.Edit;
 import deadband.document.Literal;
 import deadband.document.Pointer;
+import deadband.limits.Limits;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;

@@ -63,7 +63,7 @@ class LauncherTest {
         rules.resolve("house.drl"),
         """
         package house;
-        import deadband.cases.RelayGap;
+        import deadband.topics.thresholds.RelayGap;
         import function deadband.judging.Found.found;
         rule "any-gap"
             @consequence("query")

@@ -2,11 +2,11 @@ package deadband.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Limit;
-import deadband.cases.LimitOverride;
-import deadband.cases.Limits;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
+import deadband.limits.Limit;
+import deadband.limits.LimitOverride;
+import deadband.limits.Limits;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -2,10 +2,10 @@ package deadband.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Limits;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Setups;
+import deadband.limits.Limits;
 import deadband.remedy.BestSettings.Front;
 import deadband.setup.Change;
 import deadband.setup.Setup;

@@ -3,15 +3,15 @@ package deadband.remedy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
 import deadband.judging.Remedy;
 import deadband.judging.Setups;
 import deadband.judging.Trust;
+import deadband.limits.Limits;
 import deadband.setup.Change;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Setup;

@@ -2,10 +2,9 @@ package deadband.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
 import deadband.dayrun.TestDays;
+import deadband.days.DayRuns;
+import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.judging.Consequence;
 import deadband.judging.Finding;
@@ -13,6 +12,7 @@ import deadband.judging.Judge;
 import deadband.judging.Remedy;
 import deadband.judging.Setups;
 import deadband.judging.Trust;
+import deadband.limits.Limits;
 import deadband.reading.ChangedText;
 import deadband.reading.SetupReading;
 import deadband.setup.Change;

@@ -2,8 +2,7 @@ package deadband.remedy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
+import deadband.days.DayRuns;
 import deadband.document.Pointer;
 import deadband.judging.Finding;
 import deadband.judging.Judge;
@@ -11,6 +10,7 @@ import deadband.judging.RulePage;
 import deadband.judging.Setups;
 import deadband.judging.Trust;
 import deadband.judging.Verdict;
+import deadband.limits.Limits;
 import deadband.reading.ChangedText;
 import deadband.reading.SetupReading;
 import deadband.setup.Change;

@@ -2,7 +2,7 @@ package deadband.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.cases.Measure;
+import deadband.facts.Measure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether a part entered as not fitted is described or relied on all the same. */
-public record AbsentPart(Matter matter, boolean contradicted) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the back-up heater may join on a surplus call. */
-public record BackupOnSurplus(Matter matter, boolean joins) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Two barriers of one heat source, the first of which must act first. */
-public record BarrierPair(Matter matter, double first_C, double next_C) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** What the relay sees while a battery carries the heat pump, against the stop. */
-public record BatteryFeed(Matter matter, double seen_kW, double stop_kW) implements Case {}

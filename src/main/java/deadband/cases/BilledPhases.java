@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether what the grid sensor sees is what the meter bills for a surplus call. */
-public record BilledPhases(Matter matter, boolean seen) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The shortest call that a relay can make, and the shortest that the input asks for. */
-public record CallHold(Matter matter, double shortest_min, double least_min) implements Case {}

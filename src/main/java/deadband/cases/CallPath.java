@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the relay cuts the supply of the heat pump instead of calling it. */
-public record CallPath(Matter matter, boolean cutsSupply) implements Case {}

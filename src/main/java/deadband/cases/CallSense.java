@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the call reaches the heat pump the wrong way round: at rest instead of on surplus. */
-public record CallSense(Matter matter, boolean reversed) implements Case {}

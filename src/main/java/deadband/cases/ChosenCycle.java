@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the disinfection cycle chosen for a site is one for its country and its store. */
-public record ChosenCycle(Matter matter, boolean covers) implements Case {}

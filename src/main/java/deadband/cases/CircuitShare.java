@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the heater has a circuit of its own. */
-public record CircuitShare(Matter matter, boolean own) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How long the secondary circulation runs in a day, and the most it may. */
-public record CirculationTime(Matter matter, double runs_min, double most_min) implements Case {}

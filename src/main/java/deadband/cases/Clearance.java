@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The free space on one side of the diverter, against what its instructions ask for. */
-public record Clearance(Matter matter, double free_mm, double needed_mm) implements Case {}

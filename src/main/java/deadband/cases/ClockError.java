@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How far a clock is off, and the most it may be. */
-public record ClockError(Matter matter, double off_min, double most_min) implements Case {}

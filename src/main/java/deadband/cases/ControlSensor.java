@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The height of a sensor that ends a heating, against the lower edge of what it switches. */
-public record ControlSensor(Matter matter, double sensor_mm, double heater_mm) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How far a cut-out lies above the hottest the tank gets. */
-public record CutOutMargin(Matter matter, double margin_K, double needed_K) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The share of the store that the disinfection cycle, run by itself, holds at its target. */
-public record CycleShare(Matter matter, double share, double least) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the signal of a demand is of the kind its input accepts. */
-public record DemandSignal(Matter matter, boolean accepted) implements Case {}

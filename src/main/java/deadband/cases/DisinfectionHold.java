@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The time a disinfection holds its target, against the shortest the cycle takes. */
-public record DisinfectionHold(Matter matter, double hold_min, double least_min) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The temperature a disinfection heats to, against what the compressor reaches. */
-public record DisinfectionOfPump(Matter matter, double target_C, double reach_C) implements Case {}

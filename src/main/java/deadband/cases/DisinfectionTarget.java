@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The temperature a disinfection heats to, against the lowest the cycle takes. */
-public record DisinfectionTarget(Matter matter, double target_C, double least_C) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The gap between the relay's thresholds, and the power of the element that it switches. */
-public record ElementGap(Matter matter, Quantity width_kW, Quantity draw_kW) implements Case {}

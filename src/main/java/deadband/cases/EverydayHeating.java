@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How long a day anything but surplus may heat the store, against what keeps it warm. */
-public record EverydayHeating(Matter matter, double runs_min, double least_min) implements Case {}

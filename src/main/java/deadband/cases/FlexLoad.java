@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** What the heater draws, and what its flexible cord carries. */
-public record FlexLoad(Matter matter, double current_A, double flex_A) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** What the heater draws at the voltage of the site, and its breaker. */
-public record HeaterCurrent(Matter matter, double current_A, double breaker_A) implements Case {}

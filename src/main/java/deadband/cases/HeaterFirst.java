@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether on every day of the seasons the element has the tank warm before the relay closes. */
-public record HeaterFirst(Matter matter, boolean callIsIdle) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How long after the run of the heat pump a timer feeds the heater, and the most it may be. */
-public record HeaterTimer(Matter matter, double afterRun_min, double most_min) implements Case {}

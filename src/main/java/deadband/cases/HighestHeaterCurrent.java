@@ -1,5 +1,0 @@
-package deadband.cases;
-
-/** What the heater draws at the highest voltage of the supply, and its breaker. */
-public record HighestHeaterCurrent(Matter matter, double current_A, double breaker_A)
-    implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The coolest everyday supply of the mixing valve, and the least it needs. */
-public record HotSupply(Matter matter, double supply_C, double least_C) implements Case {}

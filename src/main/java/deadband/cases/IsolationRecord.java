@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How many of the isolations that the work asks for are told not to have been made. */
-public record IsolationRecord(Matter matter, int notConfirmed) implements Case {}

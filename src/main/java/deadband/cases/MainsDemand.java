@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether a mains demand signal into the diverter was isolated and proved dead. */
-public record MainsDemand(Matter matter, boolean dead) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** An outlet behind a mixing valve: what that is set to, and what it may give. */
-public record MixedOutlet(Matter matter, double mixed_C, double most_C) implements Case {}

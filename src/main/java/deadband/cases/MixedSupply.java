@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The coolest everyday supply of a blended outlet, and the temperature it is mixed to. */
-public record MixedSupply(Matter matter, double supply_C, double mixed_C) implements Case {}

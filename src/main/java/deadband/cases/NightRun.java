@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How long at night the everyday programme may start. */
-public record NightRun(Matter matter, double free_min) implements Case {}

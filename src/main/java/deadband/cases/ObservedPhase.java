@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** A run, a pause or a whole cycle as observed, against what the heat pump's timers allow. */
-public record ObservedPhase(Matter matter, double seen_min, double least_min) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Starts an hour as observed, which the settings as found do not explain, against the most. */
-public record ObservedStarts(Matter matter, double starts, double most) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** An outlet without a mixing valve: the hottest the tank gets, and what it may give. */
-public record OpenOutlet(Matter matter, double peak_C, double most_C) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The phases the heat pump draws from, against those the sun feeds. */
-public record PhaseSpread(Matter matter, double drawn, double fed) implements Case {}

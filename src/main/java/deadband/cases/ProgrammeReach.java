@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The stop of a programme, and the most the compressor reaches. */
-public record ProgrammeReach(Matter matter, double stop_C, double reach_C) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Start and stop of a temperature programme. */
-public record ProgrammeSwing(Matter matter, double start_C, double stop_C) implements Case {}

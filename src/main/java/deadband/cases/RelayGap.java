@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The gap between the relay's thresholds, and what the heat pump takes away once it starts. */
-public record RelayGap(Matter matter, Quantity width_kW, Quantity draw_kW) implements Case {}

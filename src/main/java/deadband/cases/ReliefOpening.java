@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The opening temperature of the relief valve, and the least it must be. */
-public record ReliefOpening(Matter matter, double relief_C, double least_C) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether a residual-current device is blind to the currents of electronics. */
-public record ResidualCurrentDevice(Matter matter, boolean blind) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the grid sensor measures the phase the diverter feeds from. */
-public record SensorPhase(Matter matter, boolean same) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Where the sensor that a disinfection watches sits, against the heater. */
-public record SensorPlace(Matter matter, double sensor_mm, double heater_mm) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Water content of the tank for each person in the home. */
-public record StorePerPerson(Matter matter, double each_L, double least_L) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the surplus input of the heat pump was tried and seen to work. */
-public record SurplusInputTrial(Matter matter, boolean confirmed) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the heat pump's surplus programme may answer a call at any time of day. */
-public record SurplusProgramme(Matter matter, boolean answers) implements Case {}

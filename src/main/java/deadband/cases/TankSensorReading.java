@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether the resistance of a tank sensor and the temperature displayed agree. */
-public record TankSensorReading(Matter matter, boolean agrees) implements Case {}

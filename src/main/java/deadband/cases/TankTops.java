@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** How far the tops of diverter and heat pump lie apart, and what that may be. */
-public record TankTops(Matter matter, double apart_K, double tolerated_K) implements Case {}

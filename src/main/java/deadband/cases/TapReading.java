@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The hottest water at a tap, and the hottest that the settings allow. */
-public record TapReading(Matter matter, double tap_C, double hottest_C) implements Case {}

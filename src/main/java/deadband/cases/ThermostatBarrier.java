@@ -1,5 +1,0 @@
-package deadband.cases;
-
-/** The immersion heater's own thermostat, as the barrier behind the controls. */
-public record ThermostatBarrier(Matter matter, double thermostat_C, double hotSupplyMax_C)
-    implements Case {}

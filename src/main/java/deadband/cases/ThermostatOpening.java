@@ -1,5 +1,0 @@
-package deadband.cases;
-
-/** The immersion heater's own thermostat, and the diverter's opening. */
-public record ThermostatOpening(Matter matter, double thermostat_C, double opening_C)
-    implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** The size of one threshold against the most a domestic supply carries. */
-public record ThresholdSize(Matter matter, Quantity size_kW, double most_kW) implements Case {}

@@ -1,4 +1,0 @@
-package deadband.cases;
-
-/** Whether an input without a sensor is left assigned to something. */
-public record UnusedSensorInput(Matter matter, boolean assigned) implements Case {}

@@ -1,0 +1,237 @@
+package deadband.facts;
+
+import deadband.dayrun.TestDays;
+import deadband.document.Pointer;
+import deadband.provenance.Derived;
+import deadband.provenance.Provenance;
+import deadband.setup.Told;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Collects the facts of one setup, and keeps account of those that cannot be put or do not arise.
+ *
+ * <pre>{@code
+ * facts.into(RelayGap.class, relay.part().pointer())
+ *     .fitted(relayFitted, heatPumpFitted)
+ *     .where(drivesHeatPump)
+ *     .given(width, draw)
+ *     .makes(because -> new RelayGap(because.explained(() -> ...), width.get(), draw.get()));
+ * }</pre>
+ */
+public final class Facts {
+
+  private final List<Entry> entries = new ArrayList<>();
+  private final List<Condition> conditions = new ArrayList<>();
+  private final AtomicReference<Reading> reading = new AtomicReference<>(Reading.WITHOUT_DEFAULTS);
+
+  public Facts() {}
+
+  /** From now on these facts are read so. */
+  public void readAs(Reading as) {
+    reading.setPlain(as);
+  }
+
+  /** A condition that rules may join. */
+  public void add(Condition condition) {
+    conditions.add(condition);
+  }
+
+  /** The answer of a condition. */
+  public Answer answer(Derived<Boolean> truth) {
+    return new Answer(truth, new Stance(reading, false, false));
+  }
+
+  /** An inquiry into one subject. */
+  public Inquiry into(Class<? extends Case> type, Pointer subject) {
+    return new Inquiry(type, subject);
+  }
+
+  /** What became of each case, put or not. */
+  public List<Entry> entries() {
+    return List.copyOf(entries);
+  }
+
+  /** What rules join with a case. */
+  public List<Condition> conditions() {
+    return List.copyOf(conditions);
+  }
+
+  /**
+   * What became of one inquiry.
+   *
+   * @param standing whether there is a case at all
+   * @param fact the case, null where there is none
+   */
+  public record Entry(
+      Class<? extends Case> type,
+      Pointer subject,
+      Standing standing,
+      Provenance provenance,
+      @Nullable Case fact) {}
+
+  /** Whether there is a case to judge. */
+  public enum Standing {
+    NOT_FITTED,
+    DOES_NOT_ARISE,
+    NOT_KNOWN,
+    /** It rests on day runs, which were not wanted. */
+    LEFT_OUT,
+    PUT
+  }
+
+  /** What a case is made of: its matter once its explanation is given, and its values as read. */
+  public record Because(Matter.Draft draft, Stance stance) {
+
+    public Matter explained(Supplier<Detail> detail) {
+      return draft.explained(detail);
+    }
+
+    public Quantity quantity(Derived<? extends Number> number) {
+      return new Quantity(number, stance);
+    }
+
+    public Answer answer(Derived<Boolean> truth) {
+      return new Answer(truth, stance);
+    }
+  }
+
+  /** The conditions of one case, asked for in order. */
+  public final class Inquiry {
+
+    private final Class<? extends Case> type;
+    private final Pointer subject;
+    private Derived<Boolean> fitted = Derived.constant(true);
+    private Derived<Boolean> arises = Derived.constant(true);
+    private Provenance needed = Provenance.NONE;
+    private boolean leftOut;
+    private List<Pointer> openIfFound = List.of();
+    private List<Pointer> openIfClear = List.of();
+
+    private Inquiry(Class<? extends Case> type, Pointer subject) {
+      this.type = type;
+      this.subject = subject;
+    }
+
+    /** There is no case, and nothing to check, unless all of these are fitted. */
+    @SafeVarargs
+    public final Inquiry fitted(Derived<Boolean>... things) {
+      fitted = Derived.all(things);
+      return this;
+    }
+
+    /** The case does not arise, and the check is clear, unless all of these hold. */
+    @SafeVarargs
+    public final Inquiry where(Derived<Boolean>... conditions) {
+      arises = Derived.all(conditions);
+      return this;
+    }
+
+    /** The values the case is made of. */
+    public Inquiry given(Derived<?>... values) {
+      for (Derived<?> value : values) {
+        needed = needed.and(value.provenance());
+      }
+      return this;
+    }
+
+    /** The case rests on what these days came to. */
+    public Inquiry onDays(Derived<Optional<TestDays>> days) {
+      leftOut = days.is(Optional::isEmpty);
+      return given(days);
+    }
+
+    /** A case without violation proves nothing while these values are not told. */
+    public Inquiry clearOnlyWith(List<Pointer> pointers) {
+      openIfClear = Provenance.union(openIfClear, pointers);
+      return this;
+    }
+
+    /** A violation proves nothing while these values are not told. */
+    public Inquiry foundOnlyWith(List<Pointer> pointers) {
+      openIfFound = Provenance.union(openIfFound, pointers);
+      return this;
+    }
+
+    /** There is nothing for a case to be about. */
+    public void none() {
+      entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
+    }
+
+    /** The case cannot be put while this is not told. */
+    public void waitsFor(Told<?> value) {
+      given(Derived.missing(value.pointer()))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not entered: " + value);
+              });
+    }
+
+    /** Puts the case, where it arises and its values are known. */
+    public void makes(Function<Because, Case> make) {
+      try {
+        entries.add(entry(make));
+      } catch (RuntimeException fault) {
+        throw new CaseFault(type, fault);
+      }
+    }
+
+    /** Puts the case, its values known or open; the rule says where it arises. */
+    public void poses(Function<Because, Case> make) {
+      try {
+        entries.add(posed(make));
+      } catch (RuntimeException fault) {
+        throw new CaseFault(type, fault);
+      }
+    }
+
+    private Entry posed(Function<Because, Case> make) {
+      if (fitted.is(is -> !is)) {
+        return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
+      }
+      Provenance all = fitted.provenance().and(arises.provenance()).and(needed);
+      boolean open = !all.missing().isEmpty() || leftOut;
+      Matter.Draft draft =
+          detail -> new Matter(subject, all, openIfFound, openIfClear, detail, true);
+      Stance stance = new Stance(reading, open || !openIfFound.isEmpty(), !openIfClear.isEmpty());
+      return new Entry(type, subject, Standing.PUT, all, make.apply(new Because(draft, stance)));
+    }
+
+    private Entry entry(Function<Because, Case> make) {
+      if (fitted.is(is -> !is)) {
+        return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
+      }
+      if (arises.is(does -> !does)) {
+        Provenance why =
+            fitted.isKnown() ? arises.provenance().and(fitted.provenance()) : arises.provenance();
+        return new Entry(type, subject, Standing.DOES_NOT_ARISE, why, null);
+      }
+      Provenance conditions = fitted.provenance().and(arises.provenance());
+      Provenance all = conditions.and(needed);
+      if (!needed.missing().isEmpty()) {
+        return new Entry(type, subject, Standing.NOT_KNOWN, all, null);
+      }
+      if (leftOut) {
+        return new Entry(type, subject, Standing.LEFT_OUT, all, null);
+      }
+      Case fact =
+          make.apply(
+              new Because(
+                  detail ->
+                      new Matter(
+                          subject,
+                          all,
+                          Provenance.union(openIfFound, conditions.missing()),
+                          openIfClear,
+                          detail,
+                          false),
+                  new Stance(reading, false, false)));
+      return new Entry(type, subject, Standing.PUT, all, fact);
+    }
+  }
+}

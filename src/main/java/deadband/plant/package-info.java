@@ -1,0 +1,5 @@
+/** What several topics derive: programmes, tank temperatures, thresholds and what bounds them. */
+@NullMarked
+package deadband.plant;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package deadband.provenance;
+
+import deadband.document.Pointer;
+
+/**
+ * A documented default that stood in for a value not told.
+ *
+ * @param pointer the value not told
+ * @param value what was taken instead: a {@code Double} or a choice
+ * @param basis where the default comes from
+ */
+public record Assumption(Pointer pointer, Object value, String basis)
+    implements Comparable<Assumption> {
+
+  @Override
+  public int compareTo(Assumption other) {
+    return pointer.compareTo(other.pointer);
+  }
+}

@@ -1,0 +1,563 @@
+package deadband.topics.day;
+
+import static deadband.setup.Unit.CELSIUS;
+import static deadband.setup.Unit.KILOWATT;
+import static deadband.setup.Unit.KILOWATT_HOUR;
+import static deadband.setup.Unit.MINUTE;
+import static deadband.setup.Unit.NONE;
+
+import deadband.dayrun.CycleRun;
+import deadband.dayrun.Result;
+import deadband.dayrun.SurplusYear;
+import deadband.dayrun.TestDays;
+import deadband.days.DayModel;
+import deadband.days.DayRuns;
+import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.limits.Limit;
+import deadband.limits.Limits;
+import deadband.loop.SensedPhases;
+import deadband.loop.TankLimit;
+import deadband.plant.ThresholdCures;
+import deadband.provenance.Derived;
+import deadband.setup.Disinfection;
+import deadband.setup.Disinfection.Heater;
+import deadband.setup.Diverter;
+import deadband.setup.Relay;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.trade.StoredHeat;
+import deadband.trade.Water;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+
+/** Facts about what the settings do in a day: a clear one, a cloudy one, a disinfection cycle. */
+public final class DayCases {
+
+  private static final String BASIS = "day run, minute by minute";
+  private static final String SEASONS =
+      "day run, minute by minute: a dull, a broken and a clear day for each month";
+  private static final double HOURS_PER_DAY = 24;
+
+  /** Heaters that the day run can send through a cycle without sun. */
+  private static final Set<Heater> CARRIED_BY =
+      Set.of(Heater.IMMERSION, Heater.HEAT_PUMP, Heater.BACKUP_HEATER);
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Facts facts;
+  private final Relay relay;
+  private final Derived<Optional<TestDays>> days;
+
+  private DayCases(Setup setup, Limits limits, DayRuns runs, Facts facts) {
+    this.setup = setup;
+    this.limits = limits;
+    this.facts = facts;
+    this.relay = setup.relay();
+    this.days = DayModel.of(setup).map(runs::of);
+  }
+
+  public static void derive(Setup setup, Limits limits, DayRuns runs, Facts facts) {
+    DayCases topic = new DayCases(setup, limits, runs, facts);
+    topic.hourlyStarts();
+    topic.timerRuns();
+    topic.shortRuns();
+    topic.surplusImport();
+    topic.sunLost();
+    topic.heaterFirst();
+    topic.startInYear();
+    topic.callInYear();
+    topic.divertedExport();
+    topic.divertedEnergy();
+    topic.growthBandTime();
+    topic.cycle();
+  }
+
+  private Facts.Inquiry into(Class<? extends Case> type, Pointer subject) {
+    return facts
+        .into(type, subject)
+        .fitted(DayModel.fits(setup))
+        .where(DayModel.callsHeatPump(setup))
+        .onDays(days);
+  }
+
+  private TestDays ran() {
+    return days.get().orElseThrow();
+  }
+
+  /** The greater of what a clear and a cloudy day come to. */
+  private double worse(ToDoubleFunction<Result> quantity) {
+    return Math.max(quantity.applyAsDouble(ran().clear()), quantity.applyAsDouble(ran().cloud()));
+  }
+
+  private static Result.Cycles cycles(Result result) {
+    return result.cycles().orElseThrow();
+  }
+
+  /** Starts with the heat pump's own timers in force; without a plate, what is taken for one. */
+  private void hourlyStarts() {
+    Told<Double> plate = setup.heatPump().startsPerHour();
+    Limits.Entry usual = limits.of(Limit.STARTS_PER_HOUR);
+    Derived<Double> allowed =
+        Derived.of(plate).or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
+    into(HourlyStarts.class, relay.part().pointer())
+        .given(allowed)
+        .makes(
+            because -> {
+              double starts = worse(result -> cycles(result).startsInWorstHour());
+              return new HourlyStarts(
+                  because.explained(() -> starts(starts, plate, allowed.get())),
+                  starts,
+                  allowed.get());
+            });
+  }
+
+  private Detail starts(double starts, Told<Double> plate, double allowed) {
+    double closures = worse(result -> cycles(result).closingsInWorstHour());
+    return Detail.at(relay.stop_kW(), relay.start_kW(), plate)
+        .observed(Measure.of("starts in the worst hour", starts, NONE))
+        .evidence(Measure.of("relay closures in the worst hour", closures, NONE))
+        .limit(
+            plate.isTold()
+                ? Bound.told("starts per hour on the plate", allowed, NONE, plate)
+                : Bound.of("starts per hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
+        .size(Size.startsPerHour(starts))
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  private void timerRuns() {
+    double most = limits.value(Limit.TIMER_RUNS_SHARE);
+    into(TimerRuns.class, setup.heatPump().minimumRun_min().pointer())
+        .makes(
+            because -> {
+              double share = NONE.round(timerShare());
+              return new TimerRuns(because.explained(() -> keptGoing(share)), share, most);
+            });
+  }
+
+  /** Of the runs of both days; 0 where there are none. */
+  private double timerShare() {
+    double starts = sum(Result.Cycles::heatPumpStarts);
+    return starts == 0 ? 0 : sum(Result.Cycles::runsEndedByTimer) / starts;
+  }
+
+  private double sum(ToDoubleFunction<Result.Cycles> count) {
+    return count.applyAsDouble(cycles(ran().clear())) + count.applyAsDouble(cycles(ran().cloud()));
+  }
+
+  private Detail keptGoing(double share) {
+    return Detail.at(relay.stop_kW(), relay.start_kW(), setup.heatPump().minimumRun_min())
+        .observed(Measure.of("runs extended by the timer", 100 * share, "%"))
+        .limit(Bound.share("permitted share of the runs", limits.of(Limit.TIMER_RUNS_SHARE)))
+        .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  /** Runs that a programme or a limit ends before the heat pump's own minimum run. */
+  private void shortRuns() {
+    Derived<Double> minimum_min = Derived.of(setup.heatPump().minimumRun_min());
+    into(ShortRuns.class, setup.heatPump().minimumRun_min().pointer())
+        .given(minimum_min)
+        .makes(
+            because -> {
+              double shortest_min =
+                  Math.min(shortest_min(ran().clear()), shortest_min(ran().cloud()));
+              return new ShortRuns(
+                  because.explained(() -> endedEarly(shortest_min, minimum_min.get())),
+                  shortest_min,
+                  minimum_min.get());
+            });
+  }
+
+  /** Where nothing ran to its end, no run was short. */
+  private static double shortest_min(Result day) {
+    return cycles(day).shortestRun_min().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Detail endedEarly(double shortest_min, double minimum_min) {
+    return Detail.at(
+            setup.heatPump().surplus().stop_C(),
+            setup.heatPump().everyday().stop_C(),
+            setup.heatPump().minimumRun_min())
+        .observed(Measure.of("shortest run", shortest_min, MINUTE))
+        .limit(Bound.told("minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
+        .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
+        .basis(BASIS)
+        .done();
+  }
+
+  private void surplusImport() {
+    into(SurplusImport.class, relay.part().pointer())
+        .makes(
+            because -> {
+              Result clear = ran().clear();
+              double bought_kWh = tenth(clear.importWhileOnSurplus_kWh());
+              double tolerated_kWh = tolerated_kWh(clear);
+              return new SurplusImport(
+                  because.explained(() -> bought(clear, bought_kWh, tolerated_kWh)),
+                  bought_kWh,
+                  tolerated_kWh);
+            });
+  }
+
+  /** What one cloud may cost, or a share of what the compressor took where that is more. */
+  private double tolerated_kWh(Result day) {
+    double share_kWh = limits.value(Limit.IMPORT_SHARE_OF_DRAW) * day.heatPumpOnSurplus_kWh();
+    return tenth(Math.max(limits.value(Limit.CLOUD_COST), share_kWh));
+  }
+
+  private Detail bought(Result day, double bought_kWh, double tolerated_kWh) {
+    Limit by =
+        tolerated_kWh > limits.value(Limit.CLOUD_COST)
+            ? Limit.IMPORT_SHARE_OF_DRAW
+            : Limit.CLOUD_COST;
+    double draw_kW = setup.heatPump().hotWaterInput_kW().optional().orElse(0.0);
+    return Detail.at(relay.start_kW(), relay.stop_kW())
+        .observed(Measure.of("import on surplus calls on a clear day", bought_kWh, KILOWATT_HOUR))
+        .limit(Bound.of("tolerated", tolerated_kWh, limits.of(by), KILOWATT_HOUR))
+        .size(Size.kilowatts(draw_kW * Math.min(1, bought_kWh / day.heatPumpOnSurplus_kWh())))
+        .evidence(
+            Measure.of(
+                "input on surplus calls on a clear day",
+                day.heatPumpOnSurplus_kWh(),
+                KILOWATT_HOUR))
+        .cures(ThresholdCures.ofHeatPump(setup).candidates())
+        .basis(BASIS)
+        .done();
+  }
+
+  /** Energies of a day are compared as they are shown. */
+  private static double tenth(double energy_kWh) {
+    return Math.rint(10 * energy_kWh) / 10;
+  }
+
+  /** What was exported or held back, as far as the tank still had room for it. */
+  private void sunLost() {
+    double tolerated_kWh = limits.value(Limit.SUN_LOST);
+    Derived<Double> aim_C = aim_C();
+    Derived<Double> volume_L = Derived.of(setup.tank().volume_L());
+    into(SunLost.class, relay.part().pointer())
+        .given(aim_C, volume_L)
+        .makes(
+            because -> {
+              double room_kWh = room_kWh(volume_L.get(), aim_C.get());
+              Result clear = ran().clear();
+              double lost_kWh =
+                  tenth(Math.min(room_kWh, clear.export_kWh() + clear.curtailed_kWh()));
+              return new SunLost(
+                  because.explained(() -> lost(lost_kWh, tolerated_kWh, aim_C.get())),
+                  lost_kWh,
+                  tolerated_kWh);
+            });
+  }
+
+  /** The highest temperature to which sun may heat the tank; above boiling nothing does. */
+  private Derived<Double> aim_C() {
+    Derived<Double> stop_C = Derived.of(setup.heatPump().surplus().stop_C());
+    return DayModel.isThere(setup.diverter().part().isFitted())
+        .then(
+            there ->
+                there ? stop_C.with(new TankLimit(setup).lowestOpening_C(), Math::max) : stop_C)
+        .map(Water.RANGE_C::clamp);
+  }
+
+  private double room_kWh(double volume_L, double aim_C) {
+    double warmest_C = ran().clear().tankSensor_C().max();
+    return warmest_C < aim_C ? StoredHeat.heat_kWh(volume_L, warmest_C, aim_C) : 0;
+  }
+
+  private Detail lost(double lost_kWh, double tolerated_kWh, double aim_C) {
+    Result clear = ran().clear();
+    return Detail.at(relay.start_kW(), setup.diverter().limit_C())
+        .observed(Measure.of("PV energy the tank could have stored", lost_kWh, KILOWATT_HOUR))
+        .limit(Bound.of("tolerated", tolerated_kWh, limits.of(Limit.SUN_LOST)))
+        .size(Size.kilowatts(lost_kWh / HOURS_PER_DAY))
+        .evidence(
+            Measure.of("exported on a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            Measure.of("curtailed on a clear day", clear.curtailed_kWh(), KILOWATT_HOUR),
+            Measure.of("maximum at the tank sensor", clear.tankSensor_C().max(), CELSIUS),
+            Measure.of("highest set point", aim_C, CELSIUS))
+        .basis(BASIS)
+        .done();
+  }
+
+  /** The relay closes, and on every day of the seasons the tank is too warm by then. */
+  private void heaterFirst() {
+    facts
+        .into(HeaterFirst.class, setup.immersion().part().pointer())
+        .fitted(
+            DayModel.fits(setup),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()))
+        .where(DayModel.callsHeatPump(setup), Derived.of(setup.supply().exportPaid()))
+        .given(surplusStart_C())
+        .onDays(days)
+        .makes(
+            because ->
+                new HeaterFirst(
+                    because.explained(this::filledFirst), isIdle(surplusStart_C().get())));
+  }
+
+  private Derived<Double> surplusStart_C() {
+    return Derived.of(setup.heatPump().surplus().start_C());
+  }
+
+  private boolean isIdle(double start_C) {
+    SurplusYear year = ran().year();
+    return year.relayCloses()
+        && !year.heatPumpRuns()
+        && year.result().coolestWhenCalled_C() > start_C;
+  }
+
+  private Detail filledFirst() {
+    Result clear = ran().clear();
+    return Detail.at(setup.heatPump().surplus().start_C(), relay.start_kW())
+        .size(Size.kilowatts(clear.immersion_kWh() / HOURS_PER_DAY))
+        .evidence(
+            Measure.of("into the element on a clear day", clear.immersion_kWh(), KILOWATT_HOUR),
+            Measure.of("exported on a clear day", clear.export_kWh(), KILOWATT_HOUR),
+            coolestWhenCalled(),
+            seasons())
+        .basis(SEASONS)
+        .done();
+  }
+
+  private Measure coolestWhenCalled() {
+    return Measure.of(
+        "lowest tank temperature during a call",
+        ran().year().result().coolestWhenCalled_C(),
+        CELSIUS);
+  }
+
+  private Measure seasons() {
+    return Measure.of("days simulated", ran().year().days(), NONE);
+  }
+
+  private void startInYear() {
+    into(StartInYear.class, relay.start_kW().pointer())
+        .makes(
+            because ->
+                new StartInYear(because.explained(this::neverReached), ran().year().relayCloses()));
+  }
+
+  private Detail neverReached() {
+    double most_kW = ran().year().result().mostCounted_kW();
+    double start_kW = relay.start_kW().optional().orElse(0.0);
+    return Detail.at(relay.start_kW(), setup.solar().peak_kW())
+        .observed(Measure.of("maximum counted in a minute", most_kW, KILOWATT))
+        .limit(Bound.told("relay start", start_kW, KILOWATT, relay.start_kW()))
+        .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
+        .evidence(
+            seasons(),
+            Measure.of(
+                "curtailed on these days", ran().year().result().curtailed_kWh(), KILOWATT_HOUR))
+        .basis(SEASONS)
+        .done();
+  }
+
+  /** A call that comes while the tank is cool enough, and starts nothing. */
+  private void callInYear() {
+    into(CallInYear.class, setup.heatPump().surplusInput().part().pointer())
+        .given(surplusStart_C())
+        .makes(
+            because -> {
+              SurplusYear year = ran().year();
+              return new CallInYear(
+                  because.explained(this::startsNothing),
+                  year.heatPumpRuns(),
+                  year.result().coolestWhenCalled_C(),
+                  surplusStart_C().get());
+            });
+  }
+
+  private Detail startsNothing() {
+    return Detail.at(
+            setup.heatPump().surplus().part().pointer(),
+            setup.heatPump().surplusInput().part().pointer())
+        .observed(coolestWhenCalled())
+        .limit(
+            Bound.told(
+                "surplus start",
+                surplusStart_C().get(),
+                CELSIUS,
+                setup.heatPump().surplus().start_C()))
+        .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
+        .evidence(seasons())
+        .basis(SEASONS)
+        .done();
+  }
+
+  /** A diverter is there to use PV: one that feeds more bought than PV energy does the reverse. */
+  private void divertedEnergy() {
+    facts
+        .into(DivertedEnergy.class, setup.diverter().part().pointer())
+        .fitted(
+            DayModel.fits(setup),
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()))
+        .where(DayModel.callsHeatPump(setup))
+        .onDays(days)
+        .makes(
+            because -> {
+              Result clear = ran().clear();
+              double bought_kWh = tenth(clear.divertedBought_kWh());
+              double rest_kWh = tenth(clear.diverted_kWh() - clear.divertedBought_kWh());
+              return new DivertedEnergy(
+                  because.explained(() -> boughtByDiverter(bought_kWh, rest_kWh)),
+                  bought_kWh,
+                  rest_kWh);
+            });
+  }
+
+  private Detail boughtByDiverter(double bought_kWh, double rest_kWh) {
+    return Detail.at(
+            setup.diverter().exportMargin_kW(),
+            setup.diverter().phase(),
+            setup.solar().phase(),
+            setup.supply().billing())
+        .observed(Measure.of("import for the element on a clear day", bought_kWh, KILOWATT_HOUR))
+        .size(Size.kilowatts(bought_kWh / HOURS_PER_DAY))
+        .evidence(
+            Measure.of("PV energy into the element on a clear day", rest_kWh, KILOWATT_HOUR),
+            Measure.of("exported on a clear day", ran().clear().export_kWh(), KILOWATT_HOUR))
+        .basis(BASIS)
+        .done();
+  }
+
+  /** A diverter regulates on export: an export limit at or below what it needs stops it. */
+  private void divertedExport() {
+    Diverter diverter = setup.diverter();
+    Derived<Double> seen_kW =
+        Derived.of(setup.solar().exportLimit_kW())
+            .with(
+                Derived.of(diverter.exportMargin_kW()),
+                (limit, margin) -> KILOWATT.round(limit - margin));
+    Derived<Double> needed_kW = Derived.of(diverter.minimum_kW());
+    facts
+        .into(DivertedExport.class, setup.solar().exportLimit_kW().pointer())
+        .fitted(
+            Derived.of(diverter.part().isFitted()),
+            Derived.of(setup.immersion().part().isFitted()),
+            Derived.of(setup.solar().part().isFitted()))
+        .where(new SensedPhases(setup).measuresAll())
+        .given(seen_kW, needed_kW)
+        .makes(
+            because ->
+                new DivertedExport(
+                    because.explained(() -> seesNothing(seen_kW.get(), needed_kW.get())),
+                    seen_kW.get(),
+                    needed_kW.get()));
+  }
+
+  private Detail seesNothing(double seen_kW, double needed_kW) {
+    return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
+        .observed(Measure.of("export above its margin", seen_kW, KILOWATT))
+        .limit(
+            Bound.told(
+                "minimum power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
+        .size(Size.kilowatts(setup.immersion().power_kW().optional().orElse(needed_kW)))
+        .done();
+  }
+
+  private void growthBandTime() {
+    Disinfection programme = setup.heatPump().disinfection();
+    double most_min = limits.value(Limit.GROWTH_BAND_TIME);
+    facts
+        .into(GrowthBandTime.class, setup.heatPump().everyday().part().pointer())
+        .fitted(DayModel.fits(setup))
+        .where(DayModel.callsHeatPump(setup), Derived.not(Derived.of(programme.enabled())))
+        .onDays(days)
+        .makes(
+            because -> {
+              double time_min = worse(Result::minutes20to45);
+              return new GrowthBandTime(
+                  because.explained(() -> tepid(time_min, most_min)), time_min, most_min);
+            });
+  }
+
+  private Detail tepid(double time_min, double most_min) {
+    return Detail.at(
+            setup.heatPump().everyday().start_C(), setup.heatPump().disinfection().enabled())
+        .observed(Measure.of("time at 20 to 45 °C in a day", time_min, MINUTE))
+        .limit(Bound.of("permitted time", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
+        .basis(BASIS)
+        .done();
+  }
+
+  private void cycle() {
+    Disinfection programme = setup.heatPump().disinfection();
+    Derived<Boolean> enabled =
+        Derived.all(
+            DayModel.fits(setup),
+            Derived.of(programme.enabled()),
+            Derived.of(programme.heater()).map(CARRIED_BY::contains));
+    facts
+        .into(CycleHold.class, programme.part().pointer())
+        .fitted(enabled)
+        .where(DayModel.callsHeatPump(setup))
+        .given(enabled)
+        .onDays(days)
+        .makes(because -> new CycleHold(because.explained(this::neverHeld), cycleRun().held()));
+    double least = limits.value(Limit.CYCLE_SHARE);
+    facts
+        .into(CycleShare.class, programme.part().pointer())
+        .fitted(enabled)
+        .where(
+            DayModel.callsHeatPump(setup),
+            days.map(DayCases::held),
+            Derived.not(Derived.of(programme.mixesStore())))
+        .given(enabled)
+        .onDays(days)
+        .makes(
+            because -> {
+              double share = NONE.round(cycleRun().heldShare());
+              return new CycleShare(because.explained(() -> untreated(share, least)), share, least);
+            });
+  }
+
+  private CycleRun cycleRun() {
+    return ran().cycle().orElseThrow();
+  }
+
+  /** Where it is not run, what it holds is open, not settled. */
+  private static boolean held(Optional<TestDays> days) {
+    return days.flatMap(TestDays::cycle).map(CycleRun::held).orElse(true);
+  }
+
+  private Detail neverHeld() {
+    Disinfection programme = setup.heatPump().disinfection();
+    return ofCycle(
+            Detail.at(programme.target_C(), programme.hold_min(), programme.timeAllowed_min()))
+        .observed(Measure.of("maximum at the top", cycleRun().result().tankTop_C().max(), CELSIUS))
+        .done();
+  }
+
+  private Detail untreated(double share, double least) {
+    Disinfection programme = setup.heatPump().disinfection();
+    return ofCycle(Detail.at(programme.heater(), programme.sensor_mm()))
+        .observed(Measure.of("share of the store held at the target", 100 * share, "%"))
+        .limit(Bound.share("share required", limits.of(Limit.CYCLE_SHARE)))
+        .size(Size.share(1 - share / least))
+        .done();
+  }
+
+  private Detail.Builder ofCycle(Detail.Builder detail) {
+    Result result = cycleRun().result();
+    return detail
+        .evidence(
+            Measure.of("log reduction at the top", result.logReductionTop(), ""),
+            Measure.of("log reduction at the bottom", result.logReductionBottom(), ""),
+            Measure.of("maximum at the bottom", result.tankBottom_C().max(), CELSIUS))
+        .basis("day run, minute by minute: a disinfection cycle by itself");
+  }
+}

@@ -1,0 +1,497 @@
+package deadband.topics.disinfection;
+
+import static deadband.setup.Unit.CELSIUS;
+
+import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.limits.Limit;
+import deadband.limits.Limits;
+import deadband.loop.TankLimit;
+import deadband.plant.Dial;
+import deadband.plant.DisinfectionDuty;
+import deadband.plant.DisinfectionDuty.Worth;
+import deadband.plant.EverydayHeat;
+import deadband.provenance.Derived;
+import deadband.setup.Change;
+import deadband.setup.DemandInput;
+import deadband.setup.Disinfection;
+import deadband.setup.Disinfection.Heater;
+import deadband.setup.Setup;
+import deadband.setup.Signal;
+import deadband.setup.Site;
+import deadband.setup.Told;
+import deadband.setup.Unit;
+import deadband.trade.DecimalReduction;
+import deadband.trade.DisinfectionCycle;
+import deadband.trade.DisinfectionCycle.Treatment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Facts about the disinfection of the store: does anything do it, by the cycle of the country, and
+ * does the call reach the heater that is to do it?
+ */
+public final class DisinfectionCare {
+
+  private static final double HOTTEST_WATER_C = 100;
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Facts facts;
+  private final Disinfection programme;
+  private final DemandInput demand;
+  private final DisinfectionDuty duty;
+  private final EverydayHeat everyday;
+
+  private DisinfectionCare(Setup setup, Limits limits, Facts facts) {
+    this.setup = setup;
+    this.limits = limits;
+    this.duty = new DisinfectionDuty(setup, limits);
+    this.everyday = new EverydayHeat(setup, limits);
+    this.facts = facts;
+    this.programme = setup.heatPump().disinfection();
+    this.demand = setup.diverter().demandInput();
+  }
+
+  public static void derive(Setup setup, Limits limits, Facts facts) {
+    DisinfectionCare topic = new DisinfectionCare(setup, limits, facts);
+    topic.disinfected();
+    topic.outsideEveryCycle();
+    topic.withoutHeatPump();
+    topic.keptWarm();
+    topic.timerAlone();
+    topic.chosenCycle();
+    topic.target();
+    topic.hold();
+    topic.interval();
+    topic.diverterOpens();
+    topic.thermostatOpens();
+    topic.answered();
+    topic.signal();
+  }
+
+  private void disinfected() {
+    Derived<Boolean> runs = duty.runs();
+    facts
+        .into(StoreDisinfection.class, programme.part().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.restsCool(), duty.asked())
+        .given(runs)
+        .makes(
+            because -> new StoreDisinfection(because.explained(this::undisinfected), runs.get()));
+  }
+
+  private Detail undisinfected() {
+    DisinfectionCycle cycle = duty.cycle().get();
+    Treatment asked = cycle.treatments().get(0);
+    double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
+    double short_K = cycle.leastTarget_C() - start_C;
+    return Detail.at(culprits().toArray(new Pointer[0]))
+        .observed(Measure.of("lowest store temperature", start_C, CELSIUS))
+        .limit(
+            DisinfectionDuty.bound(cycle, "temperature to reach", cycle.leastTarget_C(), CELSIUS))
+        .size(short_K > 0 ? Size.kelvin(short_K) : Size.WHOLE)
+        .evidence(
+            Measure.of("held for", asked.hold_min(), Unit.MINUTE),
+            Measure.of("at least every", (double) asked.every_days(), "days"))
+        .cures(programmes(asked))
+        .basis("the national cycle, " + cycle.name())
+        .done();
+  }
+
+  private List<Pointer> culprits() {
+    List<Pointer> culprits = new ArrayList<>(duty.culprits());
+    culprits.add(setup.heatPump().everyday().start_C().pointer());
+    return culprits;
+  }
+
+  /** Where no national cycle speaks of the store, good practice does: a query. */
+  private void outsideEveryCycle() {
+    Derived<Worth> worth = duty.worth();
+    double outlet_C = limits.value(Limit.OUTLET_LEAST);
+    facts
+        .into(StoreDisinfection.class, programme.enabled().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(Derived.not(duty.asked()), duty.restsBelow(outlet_C))
+        .given(worth)
+        .makes(
+            because ->
+                new StoreDisinfection(
+                    because.explained(
+                        () ->
+                            neverHot(
+                                culprits(),
+                                Derived.of(setup.heatPump().everyday().start_C()).get())),
+                    worth.get() != Worth.NOTHING));
+  }
+
+  /** Without a heat pump no cycle is asked for, but the store must be hot at times. */
+  private void withoutHeatPump() {
+    Derived<Double> hottest = everyday.hottestWithoutHeatPump_C();
+    double safe_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
+    double growth_C = limits.value(Limit.GROWTH_BAND_TOP);
+    facts
+        .into(StoreDisinfection.class, setup.diverter().limit_C().pointer())
+        .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
+        .where(hottest.map(hot_C -> hot_C > growth_C))
+        .given(hottest)
+        .makes(
+            because ->
+                new StoreDisinfection(
+                    because.explained(
+                        () ->
+                            neverHot(
+                                List.of(
+                                    setup.diverter().limit_C().pointer(),
+                                    setup.immersion().thermostat_C().pointer()),
+                                hottest.get())),
+                    hottest.get() >= safe_C));
+  }
+
+  private Detail neverHot(List<Pointer> at, double rest_C) {
+    Limits.Entry hot = limits.of(Limit.DISINFECTION_TEMPERATURE);
+    return Detail.at(at.toArray(new Pointer[0]))
+        .observed(Measure.of("lowest store temperature", rest_C, CELSIUS))
+        .limit(Bound.of("temperature to reach", hot.value(), hot).firmIf(false))
+        .size(Size.kelvin(hot.value() - rest_C))
+        .basis("good practice: no listed law covers this store")
+        .done();
+  }
+
+  private Derived<Boolean> elementFitted() {
+    return Derived.of(setup.immersion().part().isFitted());
+  }
+
+  /** A programme that hardly runs keeps nothing warm, whatever its start. */
+  private void keptWarm() {
+    Derived<Double> runs = everyday.programme_min();
+    facts
+        .into(EverydayHeating.class, setup.heatPump().everyday().part().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(
+            Derived.not(everyday.timerKeepsWarm()),
+            duty.worth().map(worth -> worth != Worth.ENOUGH))
+        .given(runs)
+        .makes(
+            because ->
+                heating(
+                    because,
+                    runs.get(),
+                    List.of(
+                        setup.heatPump().everyday().enabled().pointer(),
+                        setup.heatPump().everyday().blocked().pointer(),
+                        setup.heatPump().everyday().timed().pointer())));
+  }
+
+  /** A timer of minutes is no heater; one without any time is asked about elsewhere. */
+  private void timerAlone() {
+    Derived<Double> runs = everyday.timer_min();
+    facts
+        .into(EverydayHeating.class, setup.immersion().timed().pointer())
+        .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
+        .where(runs.map(timed_min -> timed_min > 0))
+        .given(runs)
+        .makes(
+            because -> heating(because, runs.get(), List.of(setup.immersion().timed().pointer())));
+  }
+
+  private EverydayHeating heating(Facts.Because because, double runs_min, List<Pointer> at) {
+    double least_min = limits.value(Limit.EVERYDAY_HEAT);
+    return new EverydayHeating(
+        because.explained(() -> hardlyRuns(runs_min, least_min, at)), runs_min, least_min);
+  }
+
+  /** That no time at all is too little does not hang on how much is enough. */
+  private Detail hardlyRuns(double runs_min, double least_min, List<Pointer> at) {
+    Limits.Entry limit = limits.of(Limit.EVERYDAY_HEAT);
+    Detail.Builder detail =
+        Detail.at(at.toArray(new Pointer[0]))
+            .observed(Measure.of("maximum heating time per day", runs_min, Unit.MINUTE))
+            .limit(Bound.of("required per day", least_min, limit).firmIf(runs_min == 0))
+            .size(Size.time(runs_min, least_min));
+    return setup.heatPump().everyday().enabled().says(false)
+        ? detail.cure(Change.of(setup.heatPump().everyday().enabled(), true)).done()
+        : detail.done();
+  }
+
+  private void chosenCycle() {
+    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
+    Derived<Boolean> covers = duty.chosenCovers();
+    facts
+        .into(ChosenCycle.class, chosen.pointer())
+        .fitted(duty.heatPumpFitted(), Derived.constant(chosen.isTold()))
+        .given(covers)
+        .makes(
+            because ->
+                new ChosenCycle(
+                    because.explained(
+                        () ->
+                            Detail.at(chosen, setup.site().country(), setup.tank().volume_L())
+                                .done()),
+                    covers.get()));
+  }
+
+  /** The programme as it stands switched on; else one with the numbers of the cycle. */
+  private List<List<Change>> programmes(Treatment asked) {
+    boolean told = programme.heater().isTold() && programme.enabled().isTold();
+    if (!told || !needsOtherHeater()) {
+      return programmes(asked, List.of());
+    }
+    List<List<Change>> cures = new ArrayList<>();
+    for (Heater heater : heaters()) {
+      cures.addAll(programmes(asked, List.of(Change.of(programme.heater(), heater))));
+    }
+    return cures;
+  }
+
+  /** The heaters that are entered as fitted. */
+  private List<Heater> heaters() {
+    List<Heater> fitted = new ArrayList<>();
+    if (setup.immersion().part().isFitted().says(true)) {
+      fitted.add(Heater.IMMERSION);
+    }
+    if (setup.heatPump().backupHeater().part().isFitted().says(true)) {
+      fitted.add(Heater.BACKUP_HEATER);
+    }
+    if (setup.heatPump().part().isFitted().says(true)) {
+      fitted.add(Heater.HEAT_PUMP);
+    }
+    return fitted;
+  }
+
+  private List<List<Change>> programmes(Treatment asked, List<Change> heater) {
+    List<Change> on = new ArrayList<>();
+    if (!programme.enabled().says(true)) {
+      on.add(Change.of(programme.enabled(), true));
+    }
+    on.addAll(heater);
+    List<Change> whole = new ArrayList<>(on);
+    whole.add(Change.of(programme.target_C(), asked.target_C()));
+    whole.add(Change.of(programme.hold_min(), asked.hold_min()));
+    whole.add(Change.of(programme.every_days(), (double) asked.every_days()));
+    return List.of(List.copyOf(on), List.copyOf(whole));
+  }
+
+  private boolean needsOtherHeater() {
+    return programme.heater().says(Heater.NONE) || duty.heaterIsFitted().is(fitted -> !fitted);
+  }
+
+  private void target() {
+    Derived<Double> target = Derived.of(programme.target_C());
+    Derived<DisinfectionCycle> cycle = duty.cycle();
+    facts
+        .into(DisinfectionTarget.class, programme.target_C().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
+        .given(target, cycle)
+        .makes(
+            because ->
+                new DisinfectionTarget(
+                    because.explained(() -> tooCool(target.get(), cycle.get())),
+                    target.get(),
+                    cycle.get().leastTarget_C()));
+  }
+
+  private Detail tooCool(double target_C, DisinfectionCycle cycle) {
+    double least_C = cycle.leastTarget_C();
+    return Detail.at(programme.target_C())
+        .observed(Measure.of("disinfection target", target_C, CELSIUS))
+        .limit(DisinfectionDuty.bound(cycle, "minimum target of the cycle", least_C, CELSIUS))
+        .size(Size.kelvin(least_C - target_C))
+        .cure(Change.of(programme.target_C(), least_C))
+        .done();
+  }
+
+  private void hold() {
+    Derived<Double> hold = Derived.of(programme.hold_min());
+    Derived<Double> target = Derived.of(programme.target_C());
+    Derived<Double> every = Derived.of(programme.every_days());
+    Derived<DisinfectionCycle> cycle = duty.cycle();
+    Derived<Double> least =
+        cycle.then(asked -> target.with(every, (to, often) -> asked.leastHold_min(to, often)));
+    facts
+        .into(DisinfectionHold.class, programme.hold_min().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
+        .given(hold, least)
+        .makes(
+            because ->
+                new DisinfectionHold(
+                    because.explained(() -> tooShort(hold.get(), least.get(), cycle.get())),
+                    hold.get(),
+                    least.get()));
+  }
+
+  private Detail tooShort(double hold_min, double least_min, DisinfectionCycle cycle) {
+    return Detail.at(programme.hold_min(), programme.target_C())
+        .observed(Measure.of("hold", hold_min, Unit.MINUTE))
+        .limit(DisinfectionDuty.bound(cycle, "minimum hold at that target", least_min, Unit.MINUTE))
+        .size(Size.time(hold_min, least_min))
+        .evidence(reduction(hold_min))
+        .cure(Change.of(programme.hold_min(), least_min))
+        .basis("the national cycle; log reduction at the slowest kill rate of any source")
+        .done();
+  }
+
+  /** A hint at what the hold is worth; never what it is judged by. */
+  private Measure reduction(double hold_min) {
+    double target_C = programme.target_C().optional().orElse(0.0);
+    double log = DecimalReduction.hold_log(Math.min(target_C, HOTTEST_WATER_C), hold_min);
+    return Measure.of("log reduction of the hold, counted up to 8", log, "log");
+  }
+
+  private void interval() {
+    Derived<Double> every = Derived.of(programme.every_days());
+    Derived<DisinfectionCycle> cycle = duty.cycle();
+    Derived<Double> longest =
+        cycle.then(asked -> Derived.of(programme.target_C()).map(asked::longestInterval_days));
+    facts
+        .into(DisinfectionInterval.class, programme.every_days().pointer())
+        .fitted(duty.heatPumpFitted())
+        .where(duty.runs(), duty.restsCool(), duty.asked())
+        .given(every, longest)
+        .makes(
+            because ->
+                new DisinfectionInterval(
+                    because.explained(() -> tooRare(every.get(), longest.get(), cycle.get())),
+                    every.get(),
+                    longest.get()));
+  }
+
+  private Detail tooRare(double every_days, double most_days, DisinfectionCycle cycle) {
+    return Detail.at(programme.every_days())
+        .observed(Measure.of("interval entered", every_days, Unit.DAY))
+        .limit(DisinfectionDuty.bound(cycle, "maximum interval of the cycle", most_days, Unit.DAY))
+        .size(Size.time(every_days, most_days))
+        .cure(Change.of(programme.every_days(), most_days))
+        .done();
+  }
+
+  /** Where the side of the hysteresis is not told, the lower opening is judged. */
+  private void diverterOpens() {
+    TankLimit limit = new TankLimit(setup);
+    Derived<Double> opens = limit.lowestOpening_C();
+    Derived<Double> target = Derived.of(programme.target_C());
+    boolean sideMatters = !limit.highestOpening_C().is(high -> target.is(to -> high < to));
+    facts
+        .into(ElementControl.class, setup.diverter().limit_C().pointer())
+        .fitted(
+            duty.heatPumpFitted(),
+            Derived.of(setup.immersion().part().isFitted()),
+            Derived.of(setup.diverter().part().isFitted()))
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
+        .given(opens, target)
+        .foundOnlyWith(sideMatters ? limit.open() : List.of())
+        .makes(
+            because ->
+                new ElementControl(
+                    because.explained(() -> diverterCuts(opens.get(), target.get())),
+                    opens.get(),
+                    target.get()));
+  }
+
+  private Detail diverterCuts(double opens_C, double target_C) {
+    Told<Double> limit = setup.diverter().limit_C();
+    return cuts(limit, opens_C, target_C).cure(Change.of(limit, Dial.up_C(target_C))).done();
+  }
+
+  private Detail.Builder cuts(Told<Double> control, double opens_C, double target_C) {
+    return Detail.at(control, programme.target_C())
+        .observed(Measure.of("opens at", opens_C, CELSIUS))
+        .limit(Bound.told("disinfection target", target_C, CELSIUS, programme.target_C()))
+        .size(Size.kelvin(CELSIUS.round(target_C - opens_C)));
+  }
+
+  private void thermostatOpens() {
+    Told<Double> thermostat = setup.immersion().thermostat_C();
+    Derived<Double> opens = Derived.of(thermostat);
+    Derived<Double> target = Derived.of(programme.target_C());
+    facts
+        .into(ElementControl.class, thermostat.pointer())
+        .fitted(duty.heatPumpFitted(), Derived.of(setup.immersion().part().isFitted()))
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
+        .given(opens, target)
+        .makes(
+            because ->
+                new ElementControl(
+                    because.explained(() -> thermostatCuts(opens.get(), target.get())),
+                    opens.get(),
+                    target.get()));
+  }
+
+  /** The thermostat goes above the diverter's opening too, or it would open first again. */
+  private Detail thermostatCuts(double opens_C, double target_C) {
+    Derived<Double> diverter = new TankLimit(setup).highestOpening_C();
+    double least_C = diverter.isKnown() ? Math.max(target_C, diverter.get() + 0.5) : target_C;
+    Told<Double> thermostat = setup.immersion().thermostat_C();
+    return cuts(thermostat, opens_C, target_C)
+        .cure(Change.of(thermostat, Dial.up_C(least_C)))
+        .cure(Change.of(thermostat, Dial.up_C(target_C)))
+        .done();
+  }
+
+  private Derived<Boolean> diverterFitted() {
+    return Derived.of(setup.diverter().part().isFitted());
+  }
+
+  private Derived<Boolean> demandFitted() {
+    return Derived.of(demand.part().isFitted());
+  }
+
+  private void answered() {
+    Derived<Boolean> answered =
+        Derived.all(
+            demandFitted(),
+            Derived.of(demand.from()).map(from -> from == DemandInput.From.HEAT_PUMP),
+            Derived.of(demand.action()).map(action -> action != DemandInput.Action.NONE));
+    facts
+        .into(DemandAnswer.class, demand.part().pointer())
+        .fitted(duty.heatPumpFitted(), diverterFitted())
+        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
+        .given(answered)
+        .makes(because -> new DemandAnswer(because.explained(this::unanswered), answered.get()));
+  }
+
+  private Detail unanswered() {
+    Detail.Builder detail =
+        Detail.at(unansweredAt(), programme.heater().pointer()).size(duty.missed());
+    return demand.action().says(DemandInput.Action.NONE)
+        ? detail.cure(Change.of(demand.action(), DemandInput.Action.FULL_POWER)).done()
+        : detail.done();
+  }
+
+  private Pointer unansweredAt() {
+    if (demand.part().isFitted().says(false)) {
+      return demand.part().pointer();
+    }
+    return demand.from().says(DemandInput.From.OTHER)
+        ? demand.from().pointer()
+        : demand.action().pointer();
+  }
+
+  /** A signal that does not fit is dangerous where it is mains, or where disinfection needs it. */
+  private void signal() {
+    Derived<Signal> arrives = Derived.of(demand.signal());
+    Derived<Boolean> accepted = arrives.with(Derived.of(demand.accepts()), Signal::equals);
+    facts
+        .into(DemandSignal.class, demand.part().pointer())
+        .fitted(diverterFitted(), demandFitted())
+        .where(
+            Derived.any(
+                arrives.map(signal -> signal == Signal.MAINS),
+                Derived.all(duty.runsOn(Heater.IMMERSION), duty.restsCool())))
+        .given(accepted)
+        .makes(because -> new DemandSignal(because.explained(this::misfits), accepted.get()));
+  }
+
+  private Detail misfits() {
+    boolean live = demand.signal().says(Signal.MAINS);
+    return Detail.at(demand.signal(), demand.accepts())
+        .size(live ? Size.WHOLE : duty.missed())
+        .done();
+  }
+}

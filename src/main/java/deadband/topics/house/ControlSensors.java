@@ -1,0 +1,93 @@
+package deadband.topics.house;
+
+import static deadband.setup.Unit.MILLIMETRE;
+
+import deadband.facts.Bound;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.provenance.Derived;
+import deadband.setup.Change;
+import deadband.setup.Coil;
+import deadband.setup.Diverter;
+import deadband.setup.Immersion;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+
+/** Facts about the height of the sensors that end a heating: do they see what is heated? */
+public final class ControlSensors {
+
+  private final Setup setup;
+  private final Facts facts;
+
+  private ControlSensors(Setup setup, Facts facts) {
+    this.setup = setup;
+    this.facts = facts;
+  }
+
+  public static void derive(Setup setup, Facts facts) {
+    ControlSensors topic = new ControlSensors(setup, facts);
+    topic.heatPump();
+    topic.diverter();
+  }
+
+  private void heatPump() {
+    Coil coil = setup.tank().coil();
+    sensor(
+        setup.heatPump().sensor_mm(),
+        coil.bottom_mm(),
+        coil.top_mm(),
+        Derived.all(
+            Derived.of(setup.heatPump().part().isFitted()),
+            Derived.of(setup.tank().part().isFitted()),
+            Derived.of(coil.part().isFitted())));
+  }
+
+  private void diverter() {
+    Diverter diverter = setup.diverter();
+    Immersion immersion = setup.immersion();
+    sensor(
+        diverter.sensor().height_mm(),
+        immersion.height_mm(),
+        setup.tank().height_mm(),
+        Derived.all(
+            Derived.of(diverter.part().isFitted()), Derived.of(immersion.part().isFitted())));
+  }
+
+  private void sensor(
+      Told<Double> sensor, Told<Double> heater, Told<Double> upper, Derived<Boolean> fitted) {
+    Derived<Double> at = Derived.of(sensor);
+    Derived<Double> edge = Derived.of(heater);
+    facts
+        .into(ControlSensor.class, sensor.pointer())
+        .fitted(fitted)
+        .given(at, edge)
+        .makes(
+            because ->
+                new ControlSensor(
+                    because.explained(
+                        () -> staysCold(sensor, heater, at.get(), midway(edge, upper))),
+                    at.get(),
+                    edge.get()));
+  }
+
+  /** Half way up what is heated, where that is known; else the lower edge, which is the least. */
+  private static double midway(Derived<Double> edge, Told<Double> upper) {
+    return Derived.of(upper).is(top -> top > edge.get())
+        ? MILLIMETRE.round((edge.get() + upper.optional().orElseThrow()) / 2)
+        : edge.get();
+  }
+
+  private static Detail staysCold(
+      Told<Double> sensor, Told<Double> heater, double sensor_mm, double better_mm) {
+    double heater_mm = heater.optional().orElseThrow();
+    return Detail.at(sensor, heater)
+        .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
+        .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater))
+        .size(Size.WHOLE)
+        .evidence(Measure.of("below the heater by", heater_mm - sensor_mm, MILLIMETRE))
+        .cure(Change.of(sensor, better_mm))
+        .done();
+  }
+}

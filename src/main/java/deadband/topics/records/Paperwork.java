@@ -1,0 +1,150 @@
+package deadband.topics.records;
+
+import deadband.document.Pointer;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.loop.RelayLoop;
+import deadband.provenance.Derived;
+import deadband.setup.Isolation;
+import deadband.setup.Setup;
+import deadband.setup.Signal;
+import deadband.setup.SurplusInput;
+import deadband.setup.Told;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Facts about the record of the job: what was found, what was made dead, what was tried. */
+public final class Paperwork {
+
+  private final Setup setup;
+  private final Facts facts;
+  private final Isolation isolation;
+
+  private Paperwork(Setup setup, Facts facts) {
+    this.setup = setup;
+    this.facts = facts;
+    this.isolation = setup.isolation();
+  }
+
+  public static void derive(Setup setup, Facts facts) {
+    Paperwork topic = new Paperwork(setup, facts);
+    topic.asFound();
+    topic.isolations();
+    topic.mainsDemand();
+    topic.surplusInput();
+  }
+
+  private void asFound() {
+    Told<Boolean> told = setup.asFound().photographed();
+    Derived<Boolean> photographed = Derived.of(told);
+    facts
+        .into(AsFoundRecord.class, told.pointer())
+        .given(photographed)
+        .makes(
+            because ->
+                new AsFoundRecord(
+                    because.explained(() -> Detail.at(told).done()), photographed.get()));
+  }
+
+  /** One that was not made is enough to find; all must be told before none is open. */
+  private void isolations() {
+    List<Isolated> asked = asked();
+    List<Pointer> notMade =
+        asked.stream().filter(Isolated::isNotMade).map(Isolated::pointer).toList();
+    Derived<Boolean> all =
+        asked.stream()
+            .map(Isolated::made)
+            .reduce(Derived.constant(true), (one, other) -> Derived.all(one, other));
+    facts
+        .into(IsolationRecord.class, isolation.part().pointer())
+        .given(all)
+        .makes(
+            because ->
+                new IsolationRecord(
+                    because.explained(
+                        () ->
+                            Detail.at(notMade.toArray(new Pointer[0]))
+                                .observed(Measure.of("not confirmed", (double) notMade.size(), ""))
+                                .size(Size.entries(notMade.size()))
+                                .done()),
+                    notMade.size()));
+  }
+
+  /**
+   * An isolation that the work asks for.
+   *
+   * @param made true where it was made or is not asked for, false where it was not made
+   */
+  private record Isolated(Pointer pointer, Derived<Boolean> made) {
+    static Isolated of(Told<Boolean> told, Derived<Boolean> asked) {
+      return new Isolated(told.pointer(), Derived.any(Derived.not(asked), Derived.of(told)));
+    }
+
+    boolean isNotMade() {
+      return made.is(is -> !is);
+    }
+  }
+
+  /** Proving dead belongs to the hazard wherever a mains demand signal enters. */
+  private List<Isolated> asked() {
+    List<Isolated> asked = new ArrayList<>();
+    asked.add(
+        Isolated.of(isolation.heatPumpIsolated(), Derived.of(setup.heatPump().part().isFitted())));
+    asked.add(
+        Isolated.of(
+            isolation.immersionIsolated(), Derived.of(setup.immersion().part().isFitted())));
+    asked.add(Isolated.of(isolation.provedDead(), Derived.not(mainsEnters())));
+    return asked;
+  }
+
+  private Derived<Boolean> demandFitted() {
+    return Derived.all(
+        Derived.of(setup.diverter().part().isFitted()),
+        Derived.of(setup.diverter().demandInput().part().isFitted()));
+  }
+
+  private Derived<Boolean> mainsEnters() {
+    return Derived.all(
+        demandFitted(),
+        Derived.of(setup.diverter().demandInput().signal()).map(signal -> signal == Signal.MAINS));
+  }
+
+  private void mainsDemand() {
+    Derived<Boolean> dead =
+        Derived.all(
+            Derived.of(isolation.demandSignalIsolated()), Derived.of(isolation.provedDead()));
+    facts
+        .into(MainsDemand.class, setup.diverter().demandInput().signal().pointer())
+        .fitted(demandFitted())
+        .where(mainsEnters())
+        .given(dead)
+        .makes(
+            because ->
+                new MainsDemand(
+                    because.explained(
+                        () ->
+                            Detail.at(
+                                    isolation.demandSignalIsolated(),
+                                    isolation.provedDead(),
+                                    setup.diverter().demandInput().signal())
+                                .done()),
+                    dead.get()));
+  }
+
+  private void surplusInput() {
+    SurplusInput input = setup.heatPump().surplusInput();
+    RelayLoop loop = new RelayLoop(setup);
+    Derived<Boolean> confirmed = Derived.of(input.confirmed());
+    facts
+        .into(SurplusInputTrial.class, input.confirmed().pointer())
+        .fitted(loop.fitted())
+        .where(loop.drivesHeatPump())
+        .given(confirmed)
+        .makes(
+            because ->
+                new SurplusInputTrial(
+                    because.explained(() -> Detail.at(input.confirmed()).done()), confirmed.get()));
+  }
+}

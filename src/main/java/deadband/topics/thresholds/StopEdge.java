@@ -1,0 +1,8 @@
+package deadband.topics.thresholds;
+
+import deadband.facts.Case;
+import deadband.facts.Matter;
+import deadband.facts.Quantity;
+
+/** What is bought while the relay still holds the call. */
+public record StopEdge(Matter matter, Quantity import_kW, Quantity tolerated_kW) implements Case {}

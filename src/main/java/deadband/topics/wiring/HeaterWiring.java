@@ -1,0 +1,374 @@
+package deadband.topics.wiring;
+
+import static deadband.setup.Unit.AMPERE;
+import static deadband.setup.Unit.KILOWATT;
+import static deadband.setup.Unit.LITRE;
+import static deadband.setup.Unit.METRE;
+import static deadband.setup.Unit.VOLT;
+
+import deadband.document.Pointer;
+import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Measure;
+import deadband.facts.Size;
+import deadband.limits.Limit;
+import deadband.limits.Limits;
+import deadband.plant.Dial;
+import deadband.provenance.Derived;
+import deadband.setup.Change;
+import deadband.setup.Circuit;
+import deadband.setup.Circuit.RcdType;
+import deadband.setup.Immersion;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+import deadband.trade.CableRating;
+import deadband.trade.HeaterCircuit;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Facts about the circuit that feeds the immersion heater.
+ *
+ * <p>A limit of a British text that carries a hazard at home raises a question abroad. What only
+ * the heater's tolerance or a high supply voltage breaks is a question everywhere.
+ */
+public final class HeaterWiring {
+
+  private final Setup setup;
+  private final Limits limits;
+  private final Facts facts;
+  private final Immersion heater;
+  private final Circuit circuit;
+  private final ConductorRatings conductors;
+
+  private HeaterWiring(Setup setup, Limits limits, Facts facts) {
+    this.setup = setup;
+    this.limits = limits;
+    this.facts = facts;
+    this.heater = setup.immersion();
+    this.circuit = heater.circuit();
+    this.conductors = new ConductorRatings(setup);
+  }
+
+  public static void derive(Setup setup, Limits limits, Facts facts) {
+    HeaterWiring topic = new HeaterWiring(setup, limits, facts);
+    topic.breakerOverCable();
+    topic.voltDrop();
+    topic.current();
+    topic.highestCurrent();
+    topic.share();
+    topic.flexKind();
+    topic.flexLoad();
+    topic.secondSwitch();
+    topic.residualCurrentDevice();
+    topic.enteredRating(topic.circuit.cableRating_A(), topic.conductors.mostOfCable());
+    topic.enteredRating(topic.circuit.flexRating_A(), topic.conductors.mostOfFlex());
+    topic.diverterLoad();
+  }
+
+  private Facts.Inquiry about(Class<? extends Case> type, Told<?> subject) {
+    return facts.into(type, subject.pointer()).fitted(Derived.of(heater.part().isFitted()));
+  }
+
+  private Derived<Boolean> diverterFitted() {
+    return Derived.of(setup.diverter().part().isFitted());
+  }
+
+  private Derived<Double> voltage_V() {
+    return Derived.of(setup.supply().voltage_V());
+  }
+
+  private Derived<Double> breaker_A() {
+    return Derived.of(circuit.breaker_A());
+  }
+
+  private Derived<Double> current_A(Derived<Double> voltage_V) {
+    return Derived.of(heater.power_kW())
+        .with(Derived.of(heater.ratedAt_V()), Rating::new)
+        .with(
+            voltage_V,
+            (rated, at_V) ->
+                AMPERE.round(HeaterCircuit.current_A(rated.power_kW(), rated.at_V(), at_V)));
+  }
+
+  private record Rating(double power_kW, double at_V) {}
+
+  private void breakerOverCable() {
+    Derived<Bound> cable = conductors.cable(breaker_A());
+    about(CableBreaker.class, circuit.breaker_A())
+        .given(breaker_A(), cable)
+        .makes(
+            because ->
+                new CableBreaker(
+                    because.explained(() -> overloads(cable.get())),
+                    breaker_A().get(),
+                    cable.get().measure().value()));
+  }
+
+  private Detail overloads(Bound cable) {
+    Detail.Builder detail =
+        Detail.at(circuit.breaker_A(), circuit.cable_mm2(), circuit.method())
+            .observed(Measure.of("breaker", breaker_A().get(), AMPERE))
+            .limit(cable)
+            .size(Size.overload(breaker_A().get(), cable.measure().value()));
+    return atBreaker(detail, Dial.breakerDown_A(cable.measure().value()));
+  }
+
+  private Detail atBreaker(Detail.Builder detail, OptionalDouble rating_A) {
+    rating_A.ifPresent(rating -> detail.cure(Change.of(circuit.breaker_A(), rating)));
+    return detail.done();
+  }
+
+  private void voltDrop() {
+    Derived<CableRating.Size> size = Derived.of(circuit.cable_mm2()).then(this::sizeForDrop);
+    Derived<Double> drop =
+        size.with(current_A(voltage_V()), Run::new)
+            .with(
+                Derived.of(circuit.length_m()),
+                (run, length_m) ->
+                    VOLT.round(HeaterCircuit.voltDrop_V(run.size(), run.current_A(), length_m)));
+    Derived<Double> most =
+        voltage_V().map(volts -> VOLT.round(limits.value(Limit.VOLT_DROP_SHARE) * volts));
+    about(VoltDrop.class, circuit.length_m())
+        .given(drop, most)
+        .foundOnlyWith(openSize())
+        .makes(
+            because ->
+                new VoltDrop(
+                    because.explained(() -> drops(size.get(), drop.get(), most.get())),
+                    drop.get(),
+                    most.get()));
+  }
+
+  private record Run(CableRating.Size size, double current_A) {}
+
+  /** A cable larger than any of the table drops less than the largest of them. */
+  private Derived<CableRating.Size> sizeForDrop(double size_mm2) {
+    return CableRating.Size.largestUpTo(size_mm2)
+        .map(Derived::constant)
+        .orElseGet(() -> Derived.missing(circuit.cable_mm2().pointer()));
+  }
+
+  private List<Pointer> openSize() {
+    boolean tabled = circuit.cable_mm2().optional().flatMap(CableRating.Size::find).isPresent();
+    return tabled ? List.of() : List.of(circuit.cable_mm2().pointer());
+  }
+
+  private Detail drops(CableRating.Size size, double drop_V, double most_V) {
+    double perMetre_V = HeaterCircuit.voltDrop_V(size, current_A(voltage_V()).get(), 1);
+    return Detail.at(circuit.length_m(), circuit.cable_mm2())
+        .observed(Measure.of("volt drop", drop_V, VOLT))
+        .limit(
+            BritishText.bound(
+                setup,
+                Measure.of("maximum volt drop", most_V, VOLT),
+                limits.of(Limit.VOLT_DROP_SHARE)))
+        .evidence(Measure.of("maximum length of this cable", most_V / perMetre_V, METRE))
+        .basis("mV/A/m of the cable, current and length")
+        .done();
+  }
+
+  private void current() {
+    Derived<Double> current = current_A(voltage_V());
+    about(HeaterCurrent.class, heater.power_kW())
+        .given(current, breaker_A())
+        .makes(
+            because ->
+                new HeaterCurrent(
+                    because.explained(
+                        () -> above("heater current", current.get(), voltage_V().get())),
+                    current.get(),
+                    breaker_A().get()));
+  }
+
+  /** Whether the heater exceeds a rating at nominal voltage by more than its own tolerance. */
+  private boolean surelyAbove(double rating_A) {
+    double share = 1 + limits.value(Limit.HEATER_POWER_TOLERANCE);
+    Derived<Double> nominal_V = voltage_V().map(HeaterCircuit::nominal_V);
+    return current_A(nominal_V).is(current -> current > AMPERE.round(share * rating_A));
+  }
+
+  private Bound sure(Bound rating) {
+    return surelyAbove(rating.measure().value()) ? rating : rating.brokenByToleranceAlone();
+  }
+
+  private Detail above(String quantity, double current_A, double voltage_V) {
+    double breaker = breaker_A().get();
+    Detail.Builder detail =
+        Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
+            .observed(Measure.of(quantity, current_A, AMPERE))
+            .limit(sure(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A())))
+            .size(Size.overload(current_A, breaker))
+            .evidence(Measure.of("voltage", voltage_V, VOLT));
+    OptionalDouble carrying_A = Dial.breakerUp_A(current_A);
+    Derived<Double> most_A = protected_A();
+    boolean allowed = most_A.is(most -> carrying_A.isPresent() && carrying_A.getAsDouble() <= most);
+    return atBreaker(detail, allowed ? carrying_A : OptionalDouble.empty());
+  }
+
+  /** What the weaker of cable and flex carries: no breaker above it protects both. */
+  private Derived<Double> protected_A() {
+    Derived<Double> weaker =
+        conductors
+            .cable()
+            .map(cable -> cable.measure().value())
+            .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
+    boolean remembered = !weaker.provenance().assumed().isEmpty();
+    return remembered ? Derived.missing(circuit.cableRating_A().pointer()) : weaker;
+  }
+
+  /** The same, of a setup. */
+  public static Derived<Double> protected_A(Setup setup, Limits limits) {
+    return new HeaterWiring(setup, limits, new Facts()).protected_A();
+  }
+
+  /** Where the breaker is too small at the voltage of the site already, see there. */
+  private void highestCurrent() {
+    Derived<Double> highest_V = voltage_V().map(HeaterCircuit::highest_V).map(VOLT::round);
+    Derived<Double> current = current_A(highest_V);
+    about(HighestHeaterCurrent.class, heater.power_kW())
+        .where(current_A(voltage_V()).with(breaker_A(), (usual, breaker) -> usual <= breaker))
+        .given(current, breaker_A())
+        .makes(
+            because ->
+                new HighestHeaterCurrent(
+                    because.explained(
+                        () -> above("highest heater current", current.get(), highest_V.get())),
+                    current.get(),
+                    breaker_A().get()));
+  }
+
+  private void share() {
+    double from_L = limits.value(Limit.OWN_CIRCUIT_ABOVE);
+    Derived<Boolean> own = Derived.of(circuit.ownCircuit());
+    about(CircuitShare.class, circuit.ownCircuit())
+        .where(Derived.of(setup.tank().volume_L()).map(volume -> volume > from_L))
+        .given(own)
+        .makes(because -> new CircuitShare(because.explained(() -> shared(from_L)), own.get()));
+  }
+
+  private Detail shared(double from_L) {
+    Measure limit = Measure.of("own circuit required above", from_L, LITRE);
+    Detail.Builder detail =
+        Detail.at(circuit.ownCircuit(), setup.tank().volume_L())
+            .limit(BritishText.bound(setup, limit, limits.of(Limit.OWN_CIRCUIT_ABOVE)))
+            .size(Size.WHOLE);
+    setup
+        .tank()
+        .volume_L()
+        .optional()
+        .ifPresent(volume -> detail.observed(Measure.of("tank", volume, LITRE)));
+    return detail.done();
+  }
+
+  private void flexKind() {
+    Derived<Boolean> resistant = Derived.of(circuit.flexHeatResistant());
+    about(FlexKind.class, circuit.flexHeatResistant())
+        .given(resistant)
+        .makes(because -> new FlexKind(because.explained(this::ordinaryFlex), resistant.get()));
+  }
+
+  private Detail ordinaryFlex() {
+    return Detail.at(circuit.flexHeatResistant())
+        .cure(Change.of(circuit.flexHeatResistant(), true))
+        .done();
+  }
+
+  private void flexLoad() {
+    Derived<Double> current = current_A(voltage_V());
+    Derived<Bound> flex = conductors.flex(current);
+    about(FlexLoad.class, circuit.flex_mm2())
+        .given(current, flex)
+        .makes(
+            because ->
+                new FlexLoad(
+                    because.explained(() -> thin(current.get(), flex.get())),
+                    current.get(),
+                    flex.get().measure().value()));
+  }
+
+  private Detail thin(double current_A, Bound flex) {
+    return Detail.at(circuit.flex_mm2(), heater.power_kW(), circuit.flexHeatResistant())
+        .observed(Measure.of("heater current", current_A, AMPERE))
+        .limit(sure(flex))
+        .size(Size.overload(current_A, flex.measure().value()))
+        .done();
+  }
+
+  private void secondSwitch() {
+    Derived<Boolean> present = Derived.of(circuit.secondSwitch());
+    about(SecondSwitch.class, circuit.secondSwitch())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(present)
+        .makes(
+            because ->
+                new SecondSwitch(
+                    because.explained(() -> Detail.at(circuit.secondSwitch()).done()),
+                    present.get()));
+  }
+
+  private void residualCurrentDevice() {
+    Derived<Boolean> blind =
+        Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC || type == RcdType.NONE);
+    about(ResidualCurrentDevice.class, circuit.rcdType())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(blind)
+        .makes(
+            because ->
+                new ResidualCurrentDevice(
+                    because.explained(() -> Detail.at(circuit.rcdType()).done()), blind.get()));
+  }
+
+  /** A rating that is entered outranks the tables only as far as such a conductor can carry it. */
+  private void enteredRating(Told<Double> told, Derived<Bound> most) {
+    Derived<Double> entered = Derived.of(told);
+    about(EnteredRating.class, told)
+        .where(Derived.of(heater.part().isFitted()).map(fitted -> told.isTold()))
+        .given(entered, most)
+        .makes(
+            because ->
+                new EnteredRating(
+                    because.explained(
+                        () ->
+                            Detail.at(told)
+                                .observed(Measure.of("rating entered", entered.get(), AMPERE))
+                                .limit(most.get())
+                                .done()),
+                    entered.get(),
+                    most.get().measure().value()));
+  }
+
+  /** At nominal voltage: what a high supply adds is within the plate of either. */
+  private void diverterLoad() {
+    Derived<Double> element = power_kW(voltage_V().map(HeaterCircuit::nominal_V));
+    Derived<Double> most = Derived.of(setup.diverter().maximum_kW());
+    about(DiverterLoad.class, setup.diverter().maximum_kW())
+        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+        .given(element, most)
+        .makes(
+            because ->
+                new DiverterLoad(
+                    because.explained(() -> overRating(element.get(), most.get())),
+                    element.get(),
+                    most.get()));
+  }
+
+  private Derived<Double> power_kW(Derived<Double> voltage_V) {
+    return Derived.of(heater.power_kW())
+        .with(Derived.of(heater.ratedAt_V()), Rating::new)
+        .with(
+            voltage_V,
+            (rated, at_V) ->
+                KILOWATT.round(HeaterCircuit.power_kW(rated.power_kW(), rated.at_V(), at_V)));
+  }
+
+  private Detail overRating(double element_kW, double most_kW) {
+    Told<Double> plate = setup.diverter().maximum_kW();
+    return Detail.at(heater.power_kW(), heater.ratedAt_V(), plate)
+        .observed(Measure.of("power of the element", element_kW, KILOWATT))
+        .limit(Bound.told("rating of the diverter", most_kW, KILOWATT, plate))
+        .done();
+  }
+}
