@@ -4,6 +4,7 @@ import deadband.facts.Answer;
 import deadband.facts.Condition;
 import deadband.facts.Facts;
 import deadband.facts.Presence;
+import deadband.facts.Says;
 import deadband.loop.ElementLoop;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
@@ -15,66 +16,48 @@ public final class RelayFacts {
 
   private RelayFacts() {}
 
-  /** A surplus relay is fitted. */
-  public record RelayFitted(Answer answer) implements Presence {}
-
-  /** A heat pump is fitted. */
-  public record HeatPumpFitted(Answer answer) implements Presence {}
-
-  /** PV is fitted. */
-  public record SolarFitted(Answer answer) implements Presence {}
-
-  /** A diverter feeds an immersion heater. */
+  @Says("A diverter feeds an immersion heater.")
   public record DivertedHeaterFitted(Answer answer) implements Presence {}
 
-  /** The relay calls the heat pump for hot water. */
+  @Says("The relay calls the heat pump for hot water.")
   public record RelayCallsHeatPump(Answer answer) implements Condition {}
 
-  /** The relay switches an immersion heater itself. */
+  @Says("The relay switches an immersion heater itself.")
   public record RelaySwitchesElement(Answer answer) implements Condition {}
 
-  /** The relay counts the power exported to the grid. */
+  @Says("The relay counts the power exported to the grid.")
   public record RelayCountsExport(Answer answer) implements Condition {}
 
-  /** The relay counts the power exported to the grid, or nobody has said what it counts. */
+  @Says("The relay counts the power exported to the grid, or nobody has said what it counts.")
   public record RelayMayCountExport(Answer answer) implements Condition {}
 
-  /** The relay adds the heat pump's power input back to the surplus. */
+  @Says("The relay adds the heat pump's power input back to the surplus.")
   public record RelayCountsHeatPump(Answer answer) implements Condition {}
 
-  /** The relay adds the power of the element it switches back to the surplus. */
+  @Says("The relay adds the power of the element it switches back to the surplus.")
   public record RelayCountsElement(Answer answer) implements Condition {}
 
-  /** The element that the relay switches is fed by nothing else. */
+  @Says("The element that the relay switches is fed by nothing else.")
   public record ElementIsRelaysAlone(Answer answer) implements Condition {}
 
-  /** The stop threshold lies below the start threshold. */
+  @Says("The stop threshold lies below the start threshold.")
   public record StopBelowStart(Answer answer) implements Condition {}
 
-  /** The diverted heater takes its power before the relay sees it. */
+  @Says("The diverted heater takes its power before the relay sees it.")
   public record HeaterTakesFirst(Answer answer) implements Condition {}
 
-  /** With the heater going off first, the gap is wider than the heat pump's power input. */
+  @Says("With the heater going off first, the gap is wider than the heat pump's power input.")
   public record HeaterWidensGap(Answer answer) implements Condition {}
 
-  /** With the heater on, what the relay closes at covers the heat pump's power input. */
+  @Says("With the heater on, what the relay closes at covers the heat pump's power input.")
   public record HeaterCoversStart(Answer answer) implements Condition {}
 
-  /** The heater goes off before the relay opens. */
+  @Says("The heater goes off before the relay opens.")
   public record HeaterGivesWay(Answer answer) implements Condition {}
-
-  /** A grid sensor is fitted. */
-  public record GridSensorFitted(Answer answer) implements Presence {}
-
-  /** An immersion heater is fitted. */
-  public record ImmersionFitted(Answer answer) implements Presence {}
 
   public static void derive(Setup setup, Facts facts) {
     RelayLoop loop = new RelayLoop(setup);
     ElementLoop element = new ElementLoop(setup, loop);
-    facts.add(new RelayFitted(facts.answer(Derived.of(setup.relay().part().isFitted()))));
-    facts.add(new HeatPumpFitted(facts.answer(Derived.of(setup.heatPump().part().isFitted()))));
-    facts.add(new SolarFitted(facts.answer(Derived.of(setup.solar().part().isFitted()))));
     facts.add(new DivertedHeaterFitted(facts.answer(loop.heaterFitted())));
     facts.add(new RelayCallsHeatPump(facts.answer(loop.drivesHeatPump())));
     facts.add(new RelaySwitchesElement(facts.answer(element.drivesElement())));
@@ -89,8 +72,6 @@ public final class RelayFacts {
     facts.add(new HeaterGivesWay(facts.answer(loop.heaterGivesWay())));
     facts.add(new HeaterWidensGap(facts.answer(heaterWidensGap(loop))));
     facts.add(new HeaterCoversStart(facts.answer(heaterCoversStart(loop))));
-    facts.add(new GridSensorFitted(facts.answer(Derived.of(setup.gridSensor().part().isFitted()))));
-    facts.add(new ImmersionFitted(facts.answer(Derived.of(setup.immersion().part().isFitted()))));
   }
 
   private static Derived<Boolean> heaterWidensGap(RelayLoop loop) {

@@ -3,6 +3,7 @@ package deadband.topics;
 import deadband.days.DayRuns;
 import deadband.facts.Facts;
 import deadband.limits.Limits;
+import deadband.plant.PartFacts;
 import deadband.plant.RelayFacts;
 import deadband.setup.Setup;
 import deadband.topics.coordination.Coordination;
@@ -40,6 +41,7 @@ public final class Topics {
   /** Every fact of a setup. */
   public static Facts of(Setup setup, Limits limits, DayRuns runs) {
     Facts facts = new Facts();
+    PartFacts.derive(setup, facts);
     RelayFacts.derive(setup, facts);
     Thresholds.derive(setup, limits, facts);
     RelayDelays.derive(setup, limits, facts);
