@@ -2,6 +2,7 @@ package deadband.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.Snapshot;
 import deadband.judging.Check;
 import deadband.judging.RuleBook;
 import java.io.IOException;
@@ -9,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -251,7 +253,8 @@ class ProgramTest {
   }
 
   @Test
-  void goldenReports() throws IOException {
+  @Tag("snapshot")
+  void goldenReports() {
     Path golden = Path.of("src/test/resources/deadband/cli");
     for (String format : List.of("text", "json", "jsonl")) {
       Path file = golden.resolve("bath-as-hot-as-the-tank." + format);
@@ -263,11 +266,7 @@ class ProgramTest {
                   format,
                   "sample-configs/faulty/bath-as-hot-as-the-tank.json")
               .out();
-      if (Boolean.getBoolean("deadband.update.golden")) {
-        Files.createDirectories(golden);
-        Files.writeString(file, out);
-      }
-      assertThat(out).isEqualTo(Files.readString(file));
+      Snapshot.isKept(file, out, Snapshot::apartFromRuleBook);
     }
   }
 
@@ -278,14 +277,11 @@ class ProgramTest {
 
   /** The list of the rule book that is kept beside the rules is the one the program prints. */
   @Test
-  void theListBesideTheRulesIsTheProgramsOwn() throws IOException {
-    Path kept = Path.of("rules/README.md");
+  @Tag("snapshot")
+  void theListBesideTheRulesIsTheProgramsOwn() {
     CommandLineRun run = CommandLineRun.of("checks", "--format", "markdown");
-    if (Boolean.getBoolean("deadband.update.golden")) {
-      Files.writeString(kept, run.out());
-    }
 
-    assertThat(run.out()).isEqualTo(Files.readString(kept));
+    Snapshot.isKept(Path.of("rules/README.md"), run.out());
   }
 
   @Test

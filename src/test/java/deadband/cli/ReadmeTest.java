@@ -2,10 +2,12 @@ package deadband.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.Snapshot;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What the README shows is what the program prints. */
@@ -15,6 +17,7 @@ class ReadmeTest {
   private static final String COMMAND = "target/deadband/bin/deadband ";
 
   @Test
+  @Tag("snapshot")
   void theOutputShownIsReal() throws IOException {
     String readme = Files.readString(README);
     String command =
@@ -22,18 +25,8 @@ class ReadmeTest {
     String[] words = command.substring(command.indexOf(COMMAND) + COMMAND.length()).split(" ", -1);
 
     CommandLineRun run = CommandLineRun.of(words);
-    if (Boolean.getBoolean("deadband.update.golden")) {
-      readme = readme.replace(block(readme), run.out());
-      Files.writeString(README, readme);
-    }
-
-    assertThat(run.out()).isEqualTo(block(readme));
     assertThat(run.exit()).isEqualTo(Exit.VERDICT);
-  }
-
-  private static String block(String readme) {
-    int from = readme.indexOf("```text\n") + "```text\n".length();
-    return readme.substring(from, readme.indexOf("```", from));
+    Snapshot.isKeptBetween("```text\n", "```", README, run.out(), Snapshot::apartFromRuleBook);
   }
 
   @Test

@@ -3,6 +3,7 @@ package deadband.reading;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import deadband.Snapshot;
 import deadband.dayrun.Household;
 import deadband.dayrun.Profile;
 import deadband.dayrun.SolarArray;
@@ -21,11 +22,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * The sample days: of our own invention, made from the built-in days, each in another way of
- * writing. {@code mvn test -Dtest=SampleDaysTest -Ddeadband.update.days=true} writes them again.
+ * writing.
  */
 class SampleDaysTest {
 
@@ -111,21 +113,14 @@ class SampleDaysTest {
   }
 
   @Test
+  @Tag("snapshot")
   void areTheOnesThatAreMade() throws IOException {
     Map<String, String> made = made();
-    if (Boolean.getBoolean("deadband.update.days")) {
-      Files.createDirectories(DAYS);
-      for (Map.Entry<String, String> day : made.entrySet()) {
-        Files.writeString(DAYS.resolve(day.getKey()), day.getValue());
-      }
-    }
-    Map<String, String> there = new TreeMap<>();
+    made.forEach((name, text) -> Snapshot.isKept(DAYS.resolve(name), text));
     try (Stream<Path> files = Files.list(DAYS)) {
-      for (Path file : files.toList()) {
-        there.put(file.getFileName().toString(), Files.readString(file));
-      }
+      assertThat(files.map(file -> file.getFileName().toString()))
+          .containsExactlyInAnyOrderElementsOf(made.keySet());
     }
-    assertThat(there).isEqualTo(made);
   }
 
   private static ProfileReading.Read read(String name) {

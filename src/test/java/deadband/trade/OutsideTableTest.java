@@ -2,20 +2,20 @@ package deadband.trade;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.Snapshot;
 import deadband.trade.OutsideCheck.Kind;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/**
- * The table of outside checks in DEVELOPERS.md is written from the checks themselves. Run with
- * {@code -Ddeadband.update=outside-checks} to write it again.
- */
+/** The table of outside checks in DEVELOPERS.md is written from the checks themselves. */
 class OutsideTableTest {
   private static final Path PAGE = Path.of("DEVELOPERS.md");
   private static final String BEGIN =
@@ -139,17 +139,9 @@ class OutsideTableTest {
   }
 
   @Test
-  void developersPageHasTheTable() throws IOException {
-    String page = Files.readString(PAGE);
-    int from = page.indexOf(BEGIN) + BEGIN.length();
-    int to = page.indexOf(END);
-    assertThat(from).as("marker in " + PAGE).isGreaterThanOrEqualTo(BEGIN.length());
-    assertThat(to).as("end marker in " + PAGE).isGreaterThanOrEqualTo(from);
-    if ("outside-checks".equals(System.getProperty("deadband.update"))) {
-      Files.writeString(PAGE, page.substring(0, from) + table() + page.substring(to));
-      return;
-    }
-    assertThat(page.substring(from, to)).isEqualTo(table());
+  @Tag("snapshot")
+  void developersPageHasTheTable() {
+    Snapshot.isKeptBetween(BEGIN, END, PAGE, table(), UnaryOperator.identity());
   }
 
   private static String table() {
