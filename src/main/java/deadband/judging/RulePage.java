@@ -27,7 +27,7 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   public static final String IN_NUMBERS = "In numbers";
 
   /** Heading of the section that holds the sentence about what a day run shows. */
-  public static final String A_DAY = "A day";
+  public static final String EXAMPLE_DAYS = "Example days";
 
   private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
@@ -102,7 +102,7 @@ public record RulePage(String text, String says, Map<String, String> sections) {
 
   /** The sentence about what a day run shows; empty where the page has none. */
   public String aDay() {
-    return unwrapped(sections.getOrDefault(A_DAY, ""));
+    return unwrapped(sections.getOrDefault(EXAMPLE_DAYS, ""));
   }
 
   /** The quantities of the day runs that the page quotes. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Every option that writes a file writes it with the same care. */
 class OutputsTest {
 
-  private static final String HOME = "sample-configs/faulty/stop-a-whisker-under-start.json";
+  private static final String HOME = "sample-configs/faulty/stop-just-under-start.json";
 
   @TempDir private Path folder;
   private Path home;

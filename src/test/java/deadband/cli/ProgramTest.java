@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ProgramTest {
 
   private static final String GOOD = "sample-configs/good/mill-cottage.json";
-  private static final String FAULTY = "sample-configs/faulty/stop-a-whisker-under-start.json";
+  private static final String FAULTY = "sample-configs/faulty/stop-just-under-start.json";
   private static final String AS_OF = "--as-of=2026-05-31";
 
   @TempDir private Path folder;
@@ -300,11 +300,11 @@ class ProgramTest {
   /** The last line says what to do: propose where a remedy was proven, else read the page. */
   @Test
   void theLastLineSaysWhatToDoNext() throws IOException {
-    String whisker = "sample-configs/faulty/stop-a-whisker-under-start.json";
-    String text = Files.readString(Path.of(whisker));
+    String near = "sample-configs/faulty/stop-just-under-start.json";
+    String text = Files.readString(Path.of(near));
 
-    assertThat(CommandLineRun.of("check", whisker).err())
-        .isEqualTo("next: deadband propose " + whisker + System.lineSeparator());
+    assertThat(CommandLineRun.of("check", near).err())
+        .isEqualTo("next: deadband propose " + near + System.lineSeparator());
     assertThat(CommandLineRun.with(text, Map.of(), "check", "-").err())
         .contains("next: deadband explain gap-below-heat-pump-draw");
     assertThat(CommandLineRun.of("check", "sample-configs/faulty/loop-that-never-rests.json").err())

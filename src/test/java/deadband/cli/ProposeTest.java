@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** {@code deadband propose}, as its users run it. */
 class ProposeTest {
-  private static final String WHISKER = "sample-configs/faulty/stop-a-whisker-under-start.json";
+  private static final String WHISKER = "sample-configs/faulty/stop-just-under-start.json";
 
   @TempDir private Path folder;
 

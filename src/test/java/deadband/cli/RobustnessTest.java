@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RobustnessTest {
 
   private static final String GOOD = "sample-configs/good/mill-cottage.json";
-  private static final String FAULTY = "sample-configs/faulty/stop-a-whisker-under-start.json";
+  private static final String FAULTY = "sample-configs/faulty/stop-just-under-start.json";
 
   @TempDir private Path folder;
 

@@ -160,6 +160,8 @@ class WordsTest {
           "src/main/java/deadband/report/JsonReport.java",
           "src/main/java/deadband/report/SetupSchema.java",
           "src/main/java/deadband/report/TextReport.java",
+          "src/test/resources/deadband/cli/bath-as-hot-as-the-tank.json",
+          "src/test/resources/deadband/cli/bath-as-hot-as-the-tank.jsonl",
           "src/test/resources/deadband/cli/bath-as-hot-as-the-tank.text");
 
   static Stream<Word> words() {

@@ -69,7 +69,7 @@ class HouseRulesTest {
   void theWorkedExampleFindsItsFaultAmongTheOthers() throws IOException {
     RuleBook book = book(example());
     assertThat(book.checks()).hasSize(RuleBook.builtIn().checks().size() + 1);
-    Judgement judgement = judged(book, "faulty/stop-a-whisker-under-start.json");
+    Judgement judgement = judged(book, "faulty/stop-just-under-start.json");
     List<String> names = judgement.findings().stream().map(f -> f.check().name()).toList();
     assertThat(names).contains("gap-below-heat-pump-draw", "gap-below-our-margin");
     Finding own =
@@ -85,7 +85,7 @@ class HouseRulesTest {
   @Test
   void aHouseRuleIsSilentWhereItsCaseIsInOrderAndTheBuiltInOnesStayAsTheyAre() throws IOException {
     RuleBook book = book(example().replace("+ 0.5", "- 99"));
-    String sample = "faulty/stop-a-whisker-under-start.json";
+    String sample = "faulty/stop-just-under-start.json";
     Judgement with = judged(book, sample);
     assertThat(with.clear()).extracting(Check::name).contains("gap-below-our-margin");
     Judgement without = judged(RuleBook.builtIn(), sample);
@@ -178,7 +178,7 @@ class HouseRulesTest {
                     "found( kcontext, $gap );",
                     "if (true) { throw new IllegalStateException(\"broken pump\"); }"));
     assertThatExceptionOfType(HouseRuleFailure.class)
-        .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
+        .isThrownBy(() -> judged(book, "faulty/stop-just-under-start.json"))
         .withMessageContaining("broken pump");
   }
 
@@ -191,7 +191,7 @@ class HouseRulesTest {
                     "found( kcontext, $gap );",
                     "if (true) { throw new StackOverflowError(\"round and round\"); }"));
     assertThatExceptionOfType(HouseRuleFailure.class)
-        .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
+        .isThrownBy(() -> judged(book, "faulty/stop-just-under-start.json"))
         .withMessage("gap-below-our-margin: java.lang.StackOverflowError: round and round");
   }
 
@@ -215,7 +215,7 @@ class HouseRulesTest {
                 "width_kW.isAtMost( draw_kW.plus( 99 ) )");
     RuleBook book =
         book(wide.replace("found( kcontext, $gap );", deed + " found( kcontext, $gap );"));
-    String sample = "faulty/stop-a-whisker-under-start.json";
+    String sample = "faulty/stop-just-under-start.json";
     List<Finding.Key> builtIn =
         judged(RuleBook.builtIn(), sample).findings().stream().map(Finding::key).toList();
     Judgement with = judged(book, sample);
@@ -254,7 +254,7 @@ class HouseRulesTest {
                     "insert( new deadband.topics.thresholds.RelayGap($gap.matter(), -1, $gap.width_kW()"
                         + " + Math.random()) );"));
     assertThatExceptionOfType(HouseRuleFailure.class)
-        .isThrownBy(() -> judged(book, "faulty/stop-a-whisker-under-start.json"))
+        .isThrownBy(() -> judged(book, "faulty/stop-just-under-start.json"))
         .withMessageContaining("without end");
   }
 

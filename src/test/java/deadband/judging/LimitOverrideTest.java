@@ -24,8 +24,7 @@ import org.junit.jupiter.api.Test;
 /** A site's own limit leaves a trace, and hides no hazard. */
 class LimitOverrideTest {
 
-  private static final Path GRANDMOTHER =
-      Path.of("sample-configs/faulty/shower-turned-up-for-grandmother.json");
+  private static final Path GRANDMOTHER = Path.of("sample-configs/faulty/shower-set-too-hot.json");
   private static final String CHECK = "mixed-above-outlet-maximum";
 
   private static final List<Limit> GUARDS =

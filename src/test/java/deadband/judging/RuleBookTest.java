@@ -18,7 +18,7 @@ class RuleBookTest {
           "What it looks at",
           "Why it matters",
           "In numbers",
-          "A day",
+          "Example days",
           "Limits",
           "Cure",
           "What it misses",

@@ -28,6 +28,22 @@ class LimitsReadingTest {
     return ((LimitsReading.Unreadable) reading).problems();
   }
 
+  /** A limits file written before a limit was renamed stays readable. */
+  @ParameterizedTest
+  @CsvSource({
+    "sunLost_kWh, pvUnused_kWh",
+    "topsApart_K, stopsApart_K",
+    "widestSwing_K, usualDifferential_K",
+    "leastSupplyType3_C, minimumSupplyType3_C"
+  })
+  void aFormerNameOfALimitStaysKnown(String former, String now) {
+    double value = Limit.named(now).orElseThrow().entry().value();
+
+    assertThat(read("{ \"" + former + "\": " + value + " }").overrides())
+        .extracting(override -> override.limit().entry().name())
+        .containsExactly(now);
+  }
+
   /** On the guarded side a bare number will do; on the other it takes a reason and a name. */
   @ParameterizedTest
   @EnumSource(Limit.class)
