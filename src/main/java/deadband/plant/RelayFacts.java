@@ -28,7 +28,7 @@ public final class RelayFacts {
   @Says("The relay counts the power exported to the grid.")
   public record RelayCountsExport(Answer answer) implements Condition {}
 
-  @Says("The relay counts the power exported to the grid, or nobody has said what it counts.")
+  @Says("The relay counts the power exported to the grid, or what it counts is not entered.")
   public record RelayMayCountExport(Answer answer) implements Condition {}
 
   @Says("The relay adds the heat pump's power input back to the surplus.")
