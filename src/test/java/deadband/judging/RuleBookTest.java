@@ -24,6 +24,7 @@ class RuleBookTest {
           "What it misses",
           "Fires",
           "Stays silent",
+          "Does not apply",
           "At the edge",
           "Not judged");
 

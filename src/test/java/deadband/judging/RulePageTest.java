@@ -54,6 +54,7 @@ class RulePageTest {
     List<DynamicNode> tests = new ArrayList<>();
     tests.add(dynamicContainer("fires", fires(check, page)));
     tests.add(dynamicContainer("stays silent", silent(check, page)));
+    tests.add(dynamicContainer("does not apply", unconcerned(check, page)));
     tests.add(dynamicContainer("at the edge", edges(check, page)));
     tests.add(dynamicContainer("not judged", notJudged(check, page)));
     return tests;
@@ -156,6 +157,19 @@ class RulePageTest {
 
   private static void assertClear(String check, String setup) {
     assertThat(outcome(check, setup)).as(setup).isIn("clear", "clear on an assumption");
+  }
+
+  /** One condition of the rule does not hold: the check is clear, or of a thing that is not there. */
+  private static Stream<DynamicTest> unconcerned(String check, RulePage page) {
+    return blocks(page, "Does not apply", "jsonc").stream()
+        .map(
+            setup ->
+                dynamicTest(
+                    "setup",
+                    () ->
+                        assertThat(outcome(check, setup))
+                            .as(setup)
+                            .isIn("clear", "clear on an assumption", "not fitted")));
   }
 
   private static String outcome(String check, String setup) {

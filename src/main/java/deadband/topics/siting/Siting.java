@@ -1,9 +1,13 @@
 package deadband.topics.siting;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.Diverter;
@@ -22,6 +26,15 @@ public final class Siting {
     this.diverter = setup.diverter();
   }
 
+  /** The free space on one side of the diverter, against what its instructions ask for. */
+  public record Clearance(Matter matter, Quantity free_mm, Quantity needed_mm) implements Case {}
+
+  /** Whether a hot surface lies below the diverter. */
+  public record SurfaceBelow(Matter matter, Answer hot) implements Case {}
+
+  /** The highest temperature of the air around the diverter, against what it is rated for. */
+  public record AmbientAir(Matter matter, Quantity highest_C, Quantity rated_C) implements Case {}
+
   public static void derive(Setup setup, Facts facts) {
     Siting topic = new Siting(setup, facts);
     topic.clearance("free space above", topic.diverter.clearanceAbove_mm());
@@ -30,23 +43,18 @@ public final class Siting {
     topic.ambientAir();
   }
 
-  private Derived<Boolean> fitted() {
-    return Derived.of(diverter.part().isFitted());
-  }
-
   private void clearance(String side, Told<Double> told) {
     Derived<Double> free = Derived.of(told);
     Derived<Double> needed = Derived.of(diverter.clearanceNeeded_mm());
     facts
         .into(Clearance.class, told.pointer())
-        .fitted(fitted())
         .given(free, needed)
-        .makes(
+        .poses(
             because ->
                 new Clearance(
                     because.explained(() -> tight(side, told, free.get(), needed.get())),
-                    free.get(),
-                    needed.get()));
+                    because.quantity(free),
+                    because.quantity(needed)));
   }
 
   private Detail tight(String side, Told<Double> told, double free_mm, double needed_mm) {
@@ -66,13 +74,12 @@ public final class Siting {
     Derived<Boolean> hot = Derived.of(diverter.hotSurfaceBelow());
     facts
         .into(SurfaceBelow.class, diverter.hotSurfaceBelow().pointer())
-        .fitted(fitted())
         .given(hot)
-        .makes(
+        .poses(
             because ->
                 new SurfaceBelow(
                     because.explained(() -> Detail.at(diverter.hotSurfaceBelow()).done()),
-                    hot.get()));
+                    because.answer(hot)));
   }
 
   private void ambientAir() {
@@ -80,14 +87,13 @@ public final class Siting {
     Derived<Double> rated = Derived.of(diverter.ambientMax_C());
     facts
         .into(AmbientAir.class, diverter.ambient_C().pointer())
-        .fitted(fitted())
         .given(warmest, rated)
-        .makes(
+        .poses(
             because ->
                 new AmbientAir(
                     because.explained(() -> tooWarm(warmest.get(), rated.get())),
-                    warmest.get(),
-                    rated.get()));
+                    because.quantity(warmest),
+                    because.quantity(rated)));
   }
 
   private Detail tooWarm(double warmest_C, double rated_C) {
