@@ -159,7 +159,9 @@ class RulePageTest {
     assertThat(outcome(check, setup)).as(setup).isIn("clear", "clear on an assumption");
   }
 
-  /** One condition of the rule does not hold: the check is clear, or of a thing that is not there. */
+  /**
+   * One condition of the rule does not hold: the check is clear, or of a thing that is not there.
+   */
   private static Stream<DynamicTest> unconcerned(String check, RulePage page) {
     return blocks(page, "Does not apply", "jsonc").stream()
         .map(

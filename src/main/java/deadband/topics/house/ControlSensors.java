@@ -3,9 +3,12 @@ package deadband.topics.house;
 import static deadband.setup.Unit.MILLIMETRE;
 
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
@@ -20,6 +23,10 @@ public final class ControlSensors {
 
   private final Setup setup;
   private final Facts facts;
+
+  /** The height of a sensor that ends a heating, against the lower edge of the heater. */
+  public record ControlSensor(Matter matter, Quantity sensor_mm, Quantity heater_mm)
+      implements Case {}
 
   private ControlSensors(Setup setup, Facts facts) {
     this.setup = setup;
@@ -63,13 +70,13 @@ public final class ControlSensors {
         .into(ControlSensor.class, sensor.pointer())
         .fitted(fitted)
         .given(at, edge)
-        .makes(
+        .poses(
             because ->
                 new ControlSensor(
                     because.explained(
                         () -> staysCold(sensor, heater, at.get(), midway(edge, upper))),
-                    at.get(),
-                    edge.get()));
+                    because.quantity(at),
+                    because.quantity(edge)));
   }
 
   /** Half way up what is heated, where that is known; else the lower edge, which is the least. */

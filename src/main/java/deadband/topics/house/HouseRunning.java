@@ -6,10 +6,17 @@ import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Presence;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -38,6 +45,45 @@ public final class HouseRunning {
   private final Programme everyday;
   private final Immersion heater;
 
+  @Says("A heat pump or an immersion heater is fitted.")
+  public record HeatPumpOrImmersionFitted(Answer answer) implements Presence {}
+
+  @Says("A heat pump heats the tank every day, whatever the surplus.")
+  public record HeatPumpHeatsEveryDay(Answer answer) implements Condition {}
+
+  @Says("A timer feeds the immersion heater.")
+  public record TimerFeedsImmersion(Answer answer) implements Condition {}
+
+  @Says("The everyday programme runs by the clock.")
+  public record EverydayProgrammeTimed(Answer answer) implements Condition {}
+
+  @Says("The immersion thermostat opens above the everyday stop.")
+  public record ImmersionHeatsFurther(Answer answer) implements Condition {}
+
+  /** What heats the tank when there is no surplus. */
+  public record HeatWithoutSun(Matter matter) implements Case {}
+
+  /** A time at which the everyday programme is to run, and how much of it is blocked. */
+  public record ProgrammeTime(Matter matter, double asked_min, Quantity blocked_min)
+      implements Case {}
+
+  /** How long after the end of an everyday run a timer switches the immersion heater on. */
+  public record HeaterTimer(Matter matter, Quantity afterRun_min, double most_min)
+      implements Case {}
+
+  /** How far the clock of the controls is out. */
+  public record ClockError(Matter matter, Quantity off_min, double most_min) implements Case {}
+
+  /** The water at a tap, against the hottest that the settings allow. */
+  public record TapReading(Matter matter, Quantity tap_C, Quantity hottest_C) implements Case {}
+
+  /** How long a day the circulation runs. */
+  public record CirculationTime(Matter matter, Quantity runs_min, double most_min)
+      implements Case {}
+
+  /** The volume of the tank for each person in the house. */
+  public record StorePerPerson(Matter matter, Quantity each_L, double least_L) implements Case {}
+
   private HouseRunning(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
@@ -48,6 +94,7 @@ public final class HouseRunning {
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     HouseRunning topic = new HouseRunning(setup, limits, facts);
+    topic.conditions();
     topic.heatWithoutSun();
     topic.programmeTimes();
     topic.heaterTimers();
@@ -73,14 +120,21 @@ public final class HouseRunning {
     return Derived.all(heaterFitted(), some(heater.timed()));
   }
 
+  private void conditions() {
+    facts.add(
+        new HeatPumpOrImmersionFitted(facts.answer(Derived.any(heatPumpFitted(), heaterFitted()))));
+    facts.add(
+        new HeatPumpHeatsEveryDay(
+            facts.answer(Derived.all(heatPumpFitted(), Derived.of(everyday.enabled())))));
+    facts.add(new TimerFeedsImmersion(facts.answer(fedByTimer())));
+    facts.add(new EverydayProgrammeTimed(facts.answer(some(everyday.timed()))));
+    facts.add(new ImmersionHeatsFurther(facts.answer(liftsAboveRun())));
+  }
+
   private void heatWithoutSun() {
-    Derived<Boolean> heated =
-        Derived.any(Derived.all(heatPumpFitted(), Derived.of(everyday.enabled())), fedByTimer());
     facts
         .into(HeatWithoutSun.class, setup.tank().part().pointer())
-        .fitted(Derived.any(heatPumpFitted(), heaterFitted()))
-        .given(heated)
-        .makes(because -> new HeatWithoutSun(because.explained(this::unheated), heated.get()));
+        .poses(because -> new HeatWithoutSun(because.explained(this::unheated)));
   }
 
   private Detail unheated() {
@@ -107,16 +161,14 @@ public final class HouseRunning {
     double asked_min = window.length_min();
     facts
         .into(ProgrammeTime.class, asked)
-        .fitted(heatPumpFitted())
-        .where(Derived.of(everyday.enabled()))
         .given(blocked)
         .clearOnlyWith(Derived.of(everyday.timed()).provenance().missing())
-        .makes(
+        .poses(
             because ->
                 new ProgrammeTime(
                     because.explained(() -> shutOut(asked, asked_min, blocked.get())),
                     asked_min,
-                    blocked.get()));
+                    because.quantity(blocked)));
   }
 
   private Detail shutOut(Pointer asked, double asked_min, double blocked_min) {
@@ -132,38 +184,36 @@ public final class HouseRunning {
 
   /** A top-up costs least right after the heat pump has brought the tank to its stop. */
   private void heaterTimers() {
+    Pointer pointer = heater.timed().pointer();
     if (!heater.timed().isTold()) {
-      facts
-          .into(HeaterTimer.class, heater.timed().pointer())
-          .fitted(heaterFitted(), heatPumpFitted())
-          .waitsFor(heater.timed());
+      heaterTimer(pointer, Derived.missing(pointer));
       return;
     }
     List<ClockWindow> timed = heater.timed().optional().orElseThrow();
     if (timed.isEmpty()) {
-      facts.into(HeaterTimer.class, heater.timed().pointer()).none();
+      facts.into(HeaterTimer.class, pointer).none();
     }
     for (int i = 0; i < timed.size(); i++) {
-      heaterTimer(heater.timed().pointer().child(i), timed.get(i));
+      heaterTimer(pointer.child(i), Derived.constant(timed.get(i)));
     }
   }
 
-  private void heaterTimer(Pointer subject, ClockWindow window) {
+  private void heaterTimer(Pointer subject, Derived<ClockWindow> window) {
     double most_min = limits.value(Limit.TOP_UP_AFTER_RUN);
-    Derived<Double> after =
-        Derived.of(everyday.timed())
-            .map(runs -> runs.stream().mapToDouble(run -> after_min(run, window)).min().orElse(0));
+    Derived<Double> after = window.with(Derived.of(everyday.timed()), HouseRunning::after_min);
     facts
         .into(HeaterTimer.class, subject)
-        .fitted(heaterFitted(), heatPumpFitted())
-        .where(some(everyday.timed()), liftsAboveRun())
         .given(after)
-        .makes(
+        .poses(
             because ->
                 new HeaterTimer(
                     because.explained(() -> outOfStep(subject, after.get(), most_min)),
-                    after.get(),
+                    because.quantity(after),
                     most_min));
+  }
+
+  private static double after_min(ClockWindow topUp, List<ClockWindow> runs) {
+    return runs.stream().mapToDouble(run -> after_min(run, topUp)).min().orElse(0);
   }
 
   /**
@@ -212,11 +262,11 @@ public final class HouseRunning {
     facts
         .into(ClockError.class, told.pointer())
         .given(off)
-        .makes(
+        .poses(
             because ->
                 new ClockError(
                     because.explained(() -> astray(told, off.get(), most_min)),
-                    off.get(),
+                    because.quantity(off),
                     most_min));
   }
 
@@ -238,17 +288,16 @@ public final class HouseRunning {
     Derived<Double> hottest = orByTimer(top.peak_C());
     facts
         .into(TapReading.class, told.pointer())
-        .fitted(new TankTop(setup).fitted())
         .given(tap, hottest)
         .foundOnlyWith(top.openIfClear())
         .foundOnlyWith(fedByTimer().provenance().missing())
         .clearOnlyWith(top.openIfFound())
-        .makes(
+        .poses(
             because ->
                 new TapReading(
                     because.explained(() -> hotterThan(told, tap.get(), hottest.get())),
-                    tap.get(),
-                    hottest.get()));
+                    because.quantity(tap),
+                    because.quantity(hottest)));
   }
 
   /** Where a timer feeds the heater, its thermostat alone holds it. */
@@ -276,13 +325,12 @@ public final class HouseRunning {
             .map(windows -> (double) new ClockWindow(0, 0).sharedWith_min(windows));
     facts
         .into(CirculationTime.class, tank.circulation().pointer())
-        .where(Derived.of(tank.circulation()))
         .given(runs)
-        .makes(
+        .poses(
             because ->
                 new CirculationTime(
                     because.explained(() -> circulates(tank, runs.get(), most_min)),
-                    runs.get(),
+                    because.quantity(runs),
                     most_min));
   }
 
@@ -304,12 +352,13 @@ public final class HouseRunning {
             .with(people, (volume, n) -> LITRE.round(volume / Math.max(1, n)));
     facts
         .into(StorePerPerson.class, tank.volume_L().pointer())
-        .fitted(Derived.of(tank.part().isFitted()))
         .given(each)
-        .makes(
+        .poses(
             because ->
                 new StorePerPerson(
-                    because.explained(() -> crowded(each.get(), least_L)), each.get(), least_L));
+                    because.explained(() -> crowded(each.get(), least_L)),
+                    because.quantity(each),
+                    least_L));
   }
 
   private Detail crowded(double each_L, double least_L) {

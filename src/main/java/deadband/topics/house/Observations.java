@@ -2,10 +2,14 @@ package deadband.topics.house;
 
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -39,6 +43,18 @@ public final class Observations {
   private final Relay relay;
   private final RelayLoop loop;
 
+  /**
+   * A run, a pause or a whole cycle that was observed, against the shortest that the timers allow.
+   *
+   * @param said whether another observation says the same, and better
+   */
+  public record ObservedPhase(Matter matter, Answer said, Quantity seen_min, Quantity least_min)
+      implements Case {}
+
+  /** The starts per hour that were observed, and whether the settings as found explain them. */
+  public record ObservedStarts(Matter matter, Answer explained, Quantity starts, Quantity most)
+      implements Case {}
+
   private Observations(Setup found, Limits limits, Facts facts) {
     this.limits = limits;
     this.facts = facts;
@@ -53,7 +69,8 @@ public final class Observations {
     Derived<Double> run = Derived.toldOnly(topic.pump.minimumRun_min());
     Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
     HeatPump pump = topic.pump;
-    topic.phase(topic.observed.typicalRun_min(), topic.typicalRun(), run, pump.minimumRun_min());
+    topic.phase(
+        topic.observed.typicalRun_min(), false, topic.typicalRun(), run, pump.minimumRun_min());
     topic.pause(run, off);
     topic.cycle(Derived.sum(MINUTE, run, off));
     topic.starts();
@@ -72,11 +89,7 @@ public final class Observations {
     Told<Double> told = observed.typicalPause_min();
     boolean said =
         typicalRun().with(least_min(run), (seen, least) -> seen < least).is(isShort -> isShort);
-    if (said) {
-      facts.into(ObservedPhase.class, told.pointer()).none();
-    } else {
-      phase(told, typicalPause(), off, pump.minimumOff_min());
-    }
+    phase(told, said, typicalPause(), off, pump.minimumOff_min());
   }
 
   private Derived<Double> least_min(Derived<Double> timer) {
@@ -91,24 +104,19 @@ public final class Observations {
 
   /** Run and pause tell the cycle by themselves, and better. */
   private void cycle(Derived<Double> timers_min) {
-    if (observed.typicalRun_min().isTold() && observed.typicalPause_min().isTold()) {
-      facts.into(ObservedPhase.class, observed.startsPerHour().pointer()).none();
-    } else {
-      phase(
-          observed.startsPerHour(),
-          cycle_min(),
-          timers_min,
-          pump.minimumRun_min(),
-          pump.minimumOff_min());
-    }
+    boolean said = observed.typicalRun_min().isTold() && observed.typicalPause_min().isTold();
+    phase(
+        observed.startsPerHour(),
+        said,
+        cycle_min(),
+        timers_min,
+        pump.minimumRun_min(),
+        pump.minimumOff_min());
   }
 
-  private Derived<Boolean> pumpFitted() {
-    return Derived.of(pump.part().isFitted());
-  }
-
-  private void phase(Told<?> told, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
-    Facts.Inquiry inquiry = facts.into(ObservedPhase.class, told.pointer()).fitted(pumpFitted());
+  private void phase(
+      Told<?> told, boolean said, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
+    Facts.Inquiry inquiry = facts.into(ObservedPhase.class, told.pointer());
     if (!told.isTold()) {
       inquiry.none();
       return;
@@ -116,12 +124,13 @@ public final class Observations {
     Derived<Double> least = least_min(timer);
     inquiry
         .given(seen, least)
-        .makes(
+        .poses(
             because ->
                 new ObservedPhase(
                     because.explained(() -> tooShort(told, seen.get(), timer.get(), timers)),
-                    seen.get(),
-                    least.get()));
+                    because.answer(Derived.constant(said)),
+                    because.quantity(seen),
+                    because.quantity(least)));
   }
 
   private static Detail tooShort(
@@ -137,7 +146,7 @@ public final class Observations {
 
   private void starts() {
     Told<Double> told = observed.startsPerHour();
-    Facts.Inquiry inquiry = facts.into(ObservedStarts.class, told.pointer()).fitted(pumpFitted());
+    Facts.Inquiry inquiry = facts.into(ObservedStarts.class, told.pointer());
     if (!told.isTold()) {
       inquiry.none();
       return;
@@ -145,15 +154,16 @@ public final class Observations {
     Derived<Double> starts = Derived.of(told);
     Derived<Double> most =
         Derived.of(pump.startsPerHour()).or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
+    Derived<Boolean> explained = explained();
     inquiry
-        .where(Derived.not(explained()))
-        .given(starts, most)
-        .makes(
+        .given(explained, starts, most)
+        .poses(
             because ->
                 new ObservedStarts(
                     because.explained(() -> unexplained(starts.get(), most.get())),
-                    starts.get(),
-                    most.get()));
+                    because.answer(explained),
+                    because.quantity(starts),
+                    because.quantity(most)));
   }
 
   /** By day a loop that short-cycles explains many starts, and so does a relay without delays. */

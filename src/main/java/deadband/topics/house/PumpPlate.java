@@ -4,10 +4,12 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KILOWATT;
 
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
-import deadband.plant.Programmes;
+import deadband.facts.Quantity;
 import deadband.provenance.Derived;
 import deadband.setup.HeatPump;
 import deadband.setup.Setup;
@@ -23,12 +25,17 @@ public final class PumpPlate {
 
   private final Facts facts;
   private final HeatPump pump;
-  private final Programmes programmes;
+
+  /** Heat output against power input. */
+  public record OutputOverInput(Matter matter, Quantity output_kW, Quantity input_kW)
+      implements Case {}
+
+  /** The COP that output and input make, against the highest at the lift. */
+  public record PlateCop(Matter matter, Quantity cop, Quantity most) implements Case {}
 
   private PumpPlate(Setup setup, Facts facts) {
     this.facts = facts;
     this.pump = setup.heatPump();
-    this.programmes = new Programmes(setup);
   }
 
   public static void derive(Setup setup, Facts facts) {
@@ -54,14 +61,13 @@ public final class PumpPlate {
     Derived<Double> input = input_kW();
     facts
         .into(OutputOverInput.class, pump.hotWaterOutput_kW().pointer())
-        .fitted(programmes.fitted())
         .given(output, input)
-        .makes(
+        .poses(
             because ->
                 new OutputOverInput(
                     because.explained(() -> noGain(output.get(), input.get())),
-                    output.get(),
-                    input.get()));
+                    because.quantity(output),
+                    because.quantity(input)));
   }
 
   private Detail noGain(double output_kW, double input_kW) {
@@ -89,14 +95,13 @@ public final class PumpPlate {
             .with(flow, (source, flow_C) -> HeatPumpCop.best(flow_C, warm_C(source)));
     facts
         .into(PlateCop.class, pump.hotWaterOutput_kW().pointer())
-        .fitted(programmes.fitted())
         .given(cop, most)
-        .makes(
+        .poses(
             because ->
                 new PlateCop(
                     because.explained(() -> tooGood(cop.get(), most.get(), flow.get())),
-                    cop.get(),
-                    most.get()));
+                    because.quantity(cop),
+                    because.quantity(most)));
   }
 
   private static double warm_C(HeatPump.Source source) {

@@ -2,15 +2,20 @@ package deadband.topics.house;
 
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
 import deadband.loop.RelayLoop;
-import deadband.plant.Programmes;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.ClockWindow;
@@ -27,24 +32,30 @@ public final class SurplusHours {
   private final Facts facts;
   private final Setup setup;
   private final Programme surplus;
-  private final Programmes programmes;
 
   private SurplusHours(Setup setup, Limits limits, Facts facts) {
     this.limits = limits;
     this.facts = facts;
     this.setup = setup;
     this.surplus = setup.heatPump().surplus();
-    this.programmes = new Programmes(setup);
   }
+
+  @Says("The heat pump's surplus programme is switched on.")
+  public record SurplusProgrammeOn(Answer answer) implements Condition {}
+
+  /** Whether the surplus programme is on, and how long a day it is not blocked. */
+  public record SurplusProgramme(Matter matter, Answer enabled, Quantity open_min)
+      implements Case {}
+
+  /** How long the surplus programme is blocked in the hours around noon. */
+  public record SurplusBlock(
+      Matter matter, Quantity open_min, Quantity blocked_min, double most_min) implements Case {}
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     SurplusHours topic = new SurplusHours(setup, limits, facts);
+    facts.add(new SurplusProgrammeOn(facts.answer(topic.enabled())));
     topic.programme();
     topic.block();
-  }
-
-  private Derived<Boolean> relayFitted() {
-    return Derived.of(setup.relay().part().isFitted());
   }
 
   /** Temperatures that are entered say that the programme runs; a plain no says otherwise. */
@@ -52,8 +63,8 @@ public final class SurplusHours {
     return Derived.toldOnly(surplus.enabled()).or(Derived.of(surplus.start_C()).map(start -> true));
   }
 
-  private Derived<Boolean> leftOpen() {
-    return blockedOf(WHOLE_DAY).map(blocked -> blocked < WHOLE_DAY.length_min());
+  private Derived<Double> open_min() {
+    return blockedOf(WHOLE_DAY).map(blocked_min -> WHOLE_DAY.length_min() - blocked_min);
   }
 
   private Derived<Double> blockedOf(ClockWindow hours) {
@@ -61,14 +72,16 @@ public final class SurplusHours {
   }
 
   private void programme() {
-    Derived<Boolean> answers = Derived.all(enabled(), leftOpen());
+    Derived<Boolean> answers = Derived.all(enabled(), open_min().map(open -> open > 0));
     facts
         .into(SurplusProgramme.class, surplus.part().pointer())
-        .fitted(programmes.fitted(), relayFitted())
-        .where(programmes.surplusIsCalled())
         .given(answers)
-        .makes(
-            because -> new SurplusProgramme(because.explained(this::neverAnswers), answers.get()));
+        .poses(
+            because ->
+                new SurplusProgramme(
+                    because.explained(this::neverAnswers),
+                    because.answer(enabled()),
+                    because.quantity(open_min())));
   }
 
   private Detail neverAnswers() {
@@ -89,14 +102,13 @@ public final class SurplusHours {
     Derived<Double> blocked = blockedOf(noon);
     facts
         .into(SurplusBlock.class, surplus.blocked().pointer())
-        .fitted(programmes.fitted(), relayFitted())
-        .where(programmes.surplusIsCalled(), enabled(), leftOpen())
         .given(blocked)
-        .makes(
+        .poses(
             because ->
                 new SurplusBlock(
                     because.explained(() -> blocksNoon(noon, blocked.get(), most_min)),
-                    blocked.get(),
+                    because.quantity(open_min()),
+                    because.quantity(blocked),
                     most_min));
   }
 
