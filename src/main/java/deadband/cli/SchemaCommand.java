@@ -1,9 +1,8 @@
 package deadband.cli;
 
+import deadband.report.DayReport;
+import deadband.report.JsonReport;
 import deadband.report.SetupSchema;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -11,7 +10,7 @@ import picocli.CommandLine.Parameters;
 /** Prints the JSON Schema of a format. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema (draft 2020-12) of the setup file or of a report.",
+    description = "Prints the JSON Schema (draft 2020-12) of the setup file, of a report or of a simulation.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
 
@@ -21,7 +20,7 @@ final class SchemaCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "FORMAT",
       defaultValue = "setup",
-      description = "setup (default) or report")
+      description = "setup (default), report or simulation")
   private What what = What.SETUP;
 
   SchemaCommand(Console console) {
@@ -31,22 +30,20 @@ final class SchemaCommand implements Callable<Integer> {
   /** The published formats. */
   enum What {
     SETUP,
-    REPORT
+    REPORT,
+    SIMULATION
   }
 
   @Override
-  public Integer call() throws IOException {
-    console.out().println(what == What.SETUP ? SetupSchema.text() : reportSchema());
+  public Integer call() {
+    console
+        .out()
+        .println(
+            switch (what) {
+              case SETUP -> SetupSchema.text();
+              case REPORT -> JsonReport.schema();
+              case SIMULATION -> DayReport.schema();
+            });
     return Exit.READY;
-  }
-
-  private static String reportSchema() throws IOException {
-    try (InputStream schema =
-        SetupSchema.class.getResourceAsStream("/deadband/report.schema.json")) {
-      if (schema == null) {
-        throw new IOException("the schema of a report is missing from this build");
-      }
-      return new String(schema.readAllBytes(), StandardCharsets.UTF_8).strip();
-    }
   }
 }

@@ -44,7 +44,8 @@ public record Effect(
     return new Effect(true, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
-  boolean isOfYear() {
+  /** Whether a year was run with the changes and without. */
+  public boolean isOfYear() {
     return yearBefore.isPresent() && yearAfter.isPresent();
   }
 

@@ -23,26 +23,58 @@ import org.jspecify.annotations.Nullable;
  *     not firm, is a query
  * @param subject the thing it is about
  * @param detail where, how much, and what would cure it
- * @param remedies what proved to cure it, the one to take first; empty where nothing did
  * @param provenance where its numbers come from
- * @param causedBy the finding whose cure makes this one go away too, null where there is none
- * @param accepted the entry that accepts it, null where it is open
+ * @param answer what there is to do about it, and whether that is needed
  */
 public record Finding(
     Check check,
     Consequence consequence,
     Pointer subject,
     Detail detail,
-    List<Remedy> remedies,
     Provenance provenance,
-    @Nullable Key causedBy,
-    @Nullable Accepted accepted) {
+    Answer answer) {
 
   /** Sizes that differ by less are the same, rounded otherwise. */
   private static final double SAME_SIZE = 1e-6;
 
   /** What tells one finding from another. */
   public record Key(String check, Pointer subject) {}
+
+  /**
+   * What is known of a finding once remedies were tried, causes linked and acceptances read.
+   *
+   * @param remedies what proved to cure it, the one to take first; empty where nothing did
+   * @param causedBy the finding whose cure makes this one go away too, null where there is none
+   * @param accepted the entry that accepts it, null where it is open
+   */
+  public record Answer(List<Remedy> remedies, @Nullable Key causedBy, @Nullable Accepted accepted) {
+    static final Answer NONE = new Answer(List.of(), null, null);
+  }
+
+  /** A finding of which nothing more is known yet. */
+  Finding(
+      Check check,
+      Consequence consequence,
+      Pointer subject,
+      Detail detail,
+      Provenance provenance) {
+    this(check, consequence, subject, detail, provenance, Answer.NONE);
+  }
+
+  /** What proved to cure it, the one to take first; empty where nothing did. */
+  public List<Remedy> remedies() {
+    return answer.remedies;
+  }
+
+  /** The finding whose cure makes this one go away too; null where there is none. */
+  public @Nullable Key causedBy() {
+    return answer.causedBy;
+  }
+
+  /** The entry that accepts it; null where it is open. */
+  public @Nullable Accepted accepted() {
+    return answer.accepted;
+  }
 
   public Key key() {
     return new Key(check.name(), subject);
@@ -55,18 +87,18 @@ public record Finding(
 
   /** The changes of the remedy to take; empty where nothing proved to cure it. */
   public List<Change> changes() {
-    return remedies.isEmpty() ? List.of() : remedies.get(0).changes();
+    return remedies().isEmpty() ? List.of() : remedies().get(0).changes();
   }
 
   /** What came of trying them; null where there are none. */
   public @Nullable Proof proof() {
-    return remedies.isEmpty() ? null : remedies.get(0).proof();
+    return remedies().isEmpty() ? null : remedies().get(0).proof();
   }
 
   /** How far its remedy can be trusted; without one, what it takes to clear it. */
   public Trust trust() {
-    if (!remedies.isEmpty()) {
-      return remedies.get(0).trust();
+    if (!remedies().isEmpty()) {
+      return remedies().get(0).trust();
     }
     boolean byHand =
         detail.at().stream()
@@ -79,7 +111,7 @@ public record Finding(
 
   /** Whether it still counts for the verdict. */
   public boolean isOpen() {
-    return accepted == null;
+    return accepted() == null;
   }
 
   /** Whether it is of a worse class than the same finding was, or larger in its own class. */
@@ -100,7 +132,7 @@ public record Finding(
    */
   Finding linkedTo(Finding other, Outcomes after) {
     boolean caused =
-        causedBy == null && check.causes().contains(other.check().name()) && after.isSilent(this);
+        causedBy() == null && check.causes().contains(other.check().name()) && after.isSilent(this);
     return caused ? causedBy(other.key()) : this;
   }
 
@@ -109,17 +141,7 @@ public record Finding(
     Set<String> quoted = onDays.isEmpty() ? Set.of() : RulePage.of(check).quotedOfDays();
     List<Measure> more =
         onDays.stream().filter(measure -> quoted.contains(measure.quantity())).toList();
-    return more.isEmpty()
-        ? this
-        : new Finding(
-            check,
-            consequence,
-            subject,
-            detail.withEvidence(more),
-            remedies,
-            provenance,
-            causedBy,
-            accepted);
+    return more.isEmpty() ? this : as(consequence, detail.withEvidence(more));
   }
 
   /** This hazard as a query: it is one by the rule book, and a site lets more of it pass. */
@@ -129,16 +151,10 @@ public record Finding(
             .filter(override -> isHeldBy(override) || weakened.stream().noneMatch(this::isHeldBy))
             .map(LimitOverride::words)
             .collect(Collectors.joining("; "));
-    return new Finding(
-        check,
+    return as(
         Consequence.QUERY,
-        subject,
         detail.withBasis(
-            detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named),
-        remedies,
-        provenance,
-        causedBy,
-        accepted);
+            detail.basis() + "; a hazard by the rule book, whose limit is loosened: " + named));
   }
 
   private boolean isHeldBy(LimitOverride override) {
@@ -147,14 +163,22 @@ public record Finding(
   }
 
   Finding causedBy(@Nullable Key cause) {
-    return new Finding(check, consequence, subject, detail, remedies, provenance, cause, accepted);
+    return with(new Answer(answer.remedies, cause, answer.accepted));
   }
 
   Finding curedBy(List<Remedy> proven) {
-    return new Finding(check, consequence, subject, detail, proven, provenance, causedBy, accepted);
+    return with(new Answer(proven, answer.causedBy, answer.accepted));
   }
 
   Finding accepted(Accepted entry) {
-    return new Finding(check, consequence, subject, detail, remedies, provenance, causedBy, entry);
+    return with(new Answer(answer.remedies, answer.causedBy, entry));
+  }
+
+  private Finding with(Answer other) {
+    return new Finding(check, consequence, subject, detail, provenance, other);
+  }
+
+  private Finding as(Consequence other, Detail more) {
+    return new Finding(check, other, subject, more, provenance, answer);
   }
 }

@@ -156,10 +156,7 @@ final class Outcomes {
         consequence(check, provenance, detail.limit()),
         matter.subject(),
         detail,
-        List.of(),
-        provenance,
-        null,
-        null);
+        provenance);
   }
 
   private static Detail detail(Check check, Matter matter) {

@@ -1,6 +1,6 @@
 package deadband.report;
 
-import static deadband.report.JsonText.string;
+import static deadband.report.JsonForm.TEXT;
 
 import deadband.judging.Check;
 import deadband.judging.RulePage;
@@ -13,6 +13,16 @@ import java.util.List;
  * @param checks by name
  */
 public record CheckList(List<Check> checks) {
+
+  private static final JsonForm<List<Check>> FORM =
+      new JsonForm.Members<Check>()
+          .and("check", TEXT, Check::name)
+          .and("topic", TEXT, Check::topic)
+          .and("class", TEXT, check -> check.consequence().word())
+          .and("essential", JsonForm.FLAG, Check::essential)
+          .and("headline", TEXT, check -> RulePage.of(check).says())
+          .form()
+          .list();
 
   /** Topic by topic, the gravest class first. */
   public String text(Layout layout) {
@@ -87,20 +97,6 @@ public record CheckList(List<Check> checks) {
 
   /** As a JSON array, by name. */
   public String json() {
-    return JsonText.of(
-        true,
-        json -> {
-          json.writeStartArray();
-          for (Check check : checks) {
-            json.writeStartObject();
-            string(json, "check", check.name());
-            string(json, "topic", check.topic());
-            string(json, "class", check.consequence().word());
-            json.writeBooleanProperty("essential", check.essential());
-            string(json, "says", RulePage.of(check).says());
-            json.writeEndObject();
-          }
-          json.writeEndArray();
-        });
+    return FORM.written(checks, true);
   }
 }

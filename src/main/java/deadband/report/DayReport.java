@@ -1,11 +1,13 @@
 package deadband.report;
 
-import static deadband.report.JsonText.list;
-import static deadband.report.JsonText.number;
-import static deadband.report.JsonText.string;
+import static deadband.report.JsonForm.COUNT;
+import static deadband.report.JsonForm.NUMBER;
+import static deadband.report.JsonForm.TEXT;
+
 
 import deadband.dayrun.Result;
 import deadband.provenance.Assumption;
+import deadband.report.JsonForm.Members;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,36 +39,33 @@ public record DayReport(
           + " equipment's own instructions outrank it.";
 
   /** Version of the JSON format. */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
+
+  /** A report, and the version of the tool. */
+  private record Written(DayReport report, String tool) {}
+
+  private static final JsonForm<Written> FORM =
+      JsonReport.<Written>head(VERSION, Written::tool, written -> written.report.file)
+          .and(
+              new Members<DayReport>()
+                  .and("reference", TEXT.orNull(), DayReport::reference)
+                  .and("day", TEXT, DayReport::day)
+                  .and("date", TEXT, DayReport::date)
+                  .and("step_min", NUMBER, DayReport::step_min)
+                  .and("steps", COUNT, report -> Math.toIntExact(report.result.steps()))
+                  .and(DayForms.RESULT, DayReport::result)
+                  .and("assumptions", JsonReport.ASSUMPTIONS, DayReport::assumptions),
+              Written::report)
+          .form();
 
   /** The object, indented, without a line end. */
   public String json(String tool) {
-    return JsonText.of(
-        true,
-        json -> {
-          json.writeStartObject();
-          json.writeNumberProperty("deadband", VERSION);
-          string(json, "version", tool);
-          string(json, "file", file);
-          string(json, "reference", reference.orElse(null));
-          string(json, "day", day);
-          string(json, "date", date);
-          number(json, "step_min", step_min);
-          json.writeNumberProperty("steps", result.steps());
-          new DayJson(json).fields(result);
-          list(
-              json,
-              "assumptions",
-              assumptions,
-              assumed -> {
-                json.writeStartObject();
-                string(json, "pointer", assumed.pointer().toString());
-                JsonText.value(json, "value", assumed.value());
-                string(json, "basis", assumed.basis());
-                json.writeEndObject();
-              });
-          json.writeEndObject();
-        });
+    return FORM.written(new Written(this, tool), true);
+  }
+
+  /** The JSON Schema of these objects, indented, without a line end. */
+  public static String schema() {
+    return JsonForm.schema("simulation", VERSION, List.of(FORM));
   }
 
   /** The note, ending in a line end. */

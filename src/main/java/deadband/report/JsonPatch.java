@@ -5,9 +5,10 @@ import deadband.document.Node;
 import deadband.document.Pointer;
 import deadband.setup.Change;
 import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import tools.jackson.core.JsonGenerator;
 
 /**
  * Changes as a JSON Patch (RFC 6902): {@code replace} where a value stands, {@code add} where none
@@ -15,30 +16,24 @@ import tools.jackson.core.JsonGenerator;
  */
 public final class JsonPatch {
 
-  private final JsonGenerator json;
   private final Document document;
   private final Set<Pointer> made = new HashSet<>();
+  private final List<Map<String, Object>> operations = new ArrayList<>();
 
-  private JsonPatch(JsonGenerator json, Document document) {
-    this.json = json;
+  private JsonPatch(Document document) {
     this.document = document;
   }
 
   /** The patch, indented, without a line end. */
   public static String of(Document document, List<Change> changes) {
-    return JsonText.of(
-        true,
-        json -> {
-          JsonPatch patch = new JsonPatch(json, document);
-          json.writeStartArray();
-          changes.forEach(patch::operation);
-          json.writeEndArray();
-        });
+    JsonPatch patch = new JsonPatch(document);
+    changes.forEach(patch::operation);
+    return JsonText.of(patch.operations);
   }
 
   private void operation(Change change) {
     change.pointer().parent().ifPresent(this::section);
-    write(change.pointer(), change.to(), false);
+    add(change.pointer(), change.to());
   }
 
   /** Makes a section that is missing, after those that hold it. */
@@ -47,7 +42,7 @@ public final class JsonPatch {
       return;
     }
     pointer.parent().ifPresent(this::section);
-    write(pointer, "", true);
+    add(pointer, Map.of());
     made.add(pointer);
   }
 
@@ -56,17 +51,14 @@ public final class JsonPatch {
         || document.find(pointer).filter(node -> !(node instanceof Node.Nothing)).isPresent();
   }
 
-  private void write(Pointer pointer, Object value, boolean section) {
-    json.writeStartObject();
-    JsonText.string(json, "op", document.find(pointer).isPresent() ? "replace" : "add");
-    JsonText.string(json, "path", pointer.toString());
-    if (section) {
-      json.writeName("value");
-      json.writeStartObject();
-      json.writeEndObject();
-    } else {
-      JsonText.value(json, "value", value);
-    }
-    json.writeEndObject();
+  private void add(Pointer pointer, Object value) {
+    operations.add(
+        JsonText.object(
+            "op",
+            document.find(pointer).isPresent() ? "replace" : "add",
+            "path",
+            pointer.toString(),
+            "value",
+            value));
   }
 }

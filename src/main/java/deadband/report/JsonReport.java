@@ -1,10 +1,10 @@
 package deadband.report;
 
-import static deadband.report.JsonText.list;
-import static deadband.report.JsonText.number;
-import static deadband.report.JsonText.string;
-import static deadband.report.JsonText.texts;
-import static deadband.report.JsonText.value;
+import static deadband.report.JsonForm.COUNT;
+import static deadband.report.JsonForm.FLAG;
+import static deadband.report.JsonForm.NUMBER;
+import static deadband.report.JsonForm.TEXT;
+import static deadband.report.JsonForm.VALUE;
 
 import deadband.days.YearEffect;
 import deadband.document.Node;
@@ -14,41 +14,335 @@ import deadband.document.Problem;
 import deadband.facts.Bound;
 import deadband.facts.Measure;
 import deadband.judging.Check;
+import deadband.judging.ClearOnAssumption;
 import deadband.judging.Consequence;
 import deadband.judging.Effect;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
+import deadband.judging.NotJudged;
 import deadband.judging.Proof;
 import deadband.judging.Remedy;
 import deadband.judging.RulePage;
 import deadband.limits.LimitOverride;
 import deadband.provenance.Assumption;
+import deadband.judging.Trust;
+import deadband.judging.Verdict;
+import deadband.report.JsonForm.Members;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
+import deadband.setup.Told;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
+import java.util.function.Function;
 
-/**
- * A judgement as JSON, format version 1: one object a file. Its schema is published beside that of
- * the setup file.
- */
+/** A judgement as JSON, format version 2: one object a file. Its schema is made of the same forms. */
 public final class JsonReport {
 
   /** Version of this format. */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
 
-  private final JsonGenerator json;
-  private final Report report;
-  private final Judgement judgement;
+  /** A file that was judged, and the version of the tool. */
+  private record Judged(Report report, String tool) {
+    Judgement judgement() {
+      return report.judgement();
+    }
 
-  private JsonReport(JsonGenerator json, Report report) {
-    this.json = json;
-    this.report = report;
-    this.judgement = report.judgement();
+    List<Ranked> findings() {
+      return judgement().findings().stream().map(each -> new Ranked(report, each)).toList();
+    }
   }
+
+  /** A file that could not be read. */
+  private record Unreadable(String file, List<Problem> problems, String tool) {}
+
+  /** A finding among the others. */
+  private record Ranked(Report report, Finding finding) {
+    int rankOf(Finding.Key key) {
+      return report.judgement().rank(key);
+    }
+
+    List<Located> at() {
+      return finding.detail().at().stream().map(place -> new Located(report, place)).toList();
+    }
+  }
+
+  /** A place in the file. */
+  private record Located(Report report, Pointer pointer) {
+    Optional<Place> place() {
+      return report.place(pointer);
+    }
+  }
+
+  private static final JsonForm<Pointer> POINTER =
+      TEXT.with("pattern", "^(/.*)?$").named("pointer").of(Pointer::toString);
+
+  private static final JsonForm<String> CHECK =
+      TEXT.with("pattern", "^[a-z0-9-]+$").named("check");
+
+  private static final JsonForm<List<String>> CHECKS =
+      CHECK.list().with("uniqueItems", true).named("checks");
+
+  private static final JsonForm<Integer> PLACE = COUNT.with("minimum", 1);
+
+  private static final Members<Measure> MEASURE =
+      new Members<Measure>()
+          .and("quantity", TEXT, Measure::quantity)
+          .and("value", NUMBER, Measure::value)
+          .and("unit", TEXT, Measure::unit);
+
+  private static final JsonForm<Measure> MEASURED = MEASURE.form().named("measure");
+
+  private static final JsonForm<Bound> LIMIT =
+      new Members<Bound>()
+          .and(MEASURE, Bound::measure)
+          .and("name", TEXT, Bound::name)
+          .and("source", TEXT, Bound::source)
+          .and("known", TEXT.described("how the value is known"), Bound::known)
+          .form();
+
+  private static final JsonForm<Located> AT =
+      new Members<Located>()
+          .and("pointer", POINTER, Located::pointer)
+          .and("line", PLACE.orNull(), at -> at.place().map(Place::line))
+          .and("column", PLACE.orNull(), at -> at.place().map(Place::column))
+          .and(
+              "value",
+              VALUE,
+              at -> at.report().document().find(at.pointer()).flatMap(JsonReport::plain))
+          .form();
+
+  private static final JsonForm<Optional<Accepted>> ACCEPTED =
+      new Members<Accepted>()
+          .and("reason", TEXT.orNull(), entry -> entry.reason().optional())
+          .and("by", TEXT.orNull(), entry -> entry.by().optional())
+          .and("on", TEXT.orNull(), entry -> date(entry.on()))
+          .and("until", TEXT.orNull(), entry -> date(entry.until()))
+          .form()
+          .named("accepted")
+          .orNull();
+
+  private static final JsonForm<List<Change>> CHANGES =
+      new Members<Change>()
+          .and("pointer", POINTER, Change::pointer)
+          .and("from", VALUE, change -> Optional.ofNullable(change.from()))
+          .and("to", VALUE, change -> Optional.of(change.to()))
+          .form()
+          .named("change")
+          .list();
+
+  private static final JsonForm<Effect.Loss> LOSS =
+      new Members<Effect.Loss>()
+          .and("quantity", TEXT, Effect.Loss::quantity)
+          .and("before", NUMBER, Effect.Loss::before)
+          .and("after", NUMBER, Effect.Loss::after)
+          .and("unit", TEXT, Effect.Loss::unit)
+          .form();
+
+  private static final JsonForm<YearEffect> YEAR =
+      new Members<YearEffect>()
+          .and("heatFromPV_kWh", NUMBER, year -> Math.rint(year.solarHeat_kWh()))
+          .and(
+              "heatFromPVByHeatPump_kWh",
+              NUMBER,
+              year -> Math.rint(year.solarHeatByHeatPump_kWh()))
+          .and("import_kWh", NUMBER, year -> Math.rint(year.import_kWh()))
+          .and("export_kWh", NUMBER, year -> Math.rint(year.export_kWh()))
+          .and("relayClosures", COUNT, YearEffect::relayClosings)
+          .and("heatPumpStarts", COUNT, YearEffect::heatPumpStarts)
+          .form()
+          .named("year");
+
+  private static final JsonForm<Effect> YEARS =
+      new Members<Effect>()
+          .and("before", YEAR, effect -> effect.yearBefore().orElseThrow())
+          .and("after", YEAR, effect -> effect.yearAfter().orElseThrow())
+          .form();
+
+  private static final JsonForm<Optional<Proof>> PROOF =
+      new Members<Proof>()
+          .and("clears", CHECKS, Proof::clears)
+          .and("raises", CHECKS, Proof::raises)
+          .and("enlarges", CHECKS, Proof::enlarges)
+          .and(
+              "opens",
+              CHECKS.described("checks that could be judged before and no longer can"),
+              Proof::opens)
+          .and("givesUp", LOSS.list(), proof -> proof.effect().losses())
+          .and("effectKnown", FLAG, proof -> proof.effect().known())
+          .and("exampleDays", DayForms.DAYS, proof -> proof.effect().daysAfter())
+          .and(
+              "year",
+              YEARS.described("a year of built-in days").orNull(),
+              proof -> Optional.of(proof.effect()).filter(Effect::isOfYear))
+          .form()
+          .described("what came of trying the changes; null where there are none")
+          .named("proof")
+          .orNull();
+
+  private static final JsonForm<Trust> TRUST =
+      JsonForm.oneOf(Arrays.stream(Trust.values()).map(Trust::words).toList())
+          .described("work on site: something has to be fitted, replaced or moved")
+          .named("trust")
+          .of(Trust::words);
+
+  private static final JsonForm<List<String>> WORK =
+      TEXT.list().described("what has to be done on site before the changes hold");
+
+  private static final JsonForm<Remedy> REMEDY =
+      new Members<Remedy>()
+          .and("changes", CHANGES, Remedy::changes)
+          .and("trust", TRUST, Remedy::trust)
+          .and("work", WORK, Remedy::work)
+          .and("proof", PROOF, remedy -> Optional.of(remedy.proof()))
+          .form();
+
+  private static final JsonForm<Finding> METHOD =
+      new Members<Finding>()
+          .and("how", TEXT, finding -> finding.detail().basis())
+          .and("entered", POINTER.list(), finding -> finding.provenance().told())
+          .and("assumed", POINTER.list(), finding -> finding.provenance().assumedPointers())
+          .form();
+
+  private static final Members<Finding> IDENTITY =
+      new Members<Finding>()
+          .and("check", CHECK, finding -> finding.check().name())
+          .and("houseRule", FLAG, finding -> finding.check().isHouse())
+          .and("class", JsonForm.oneOf(classes()), finding -> finding.consequence().word())
+          .and("headline", TEXT, finding -> RulePage.of(finding.check()).says());
+
+  private static final Members<Finding> ACCOUNT =
+      new Members<Finding>()
+          .orNull("observed", MEASURED, finding -> finding.detail().observed())
+          .orNull("limit", LIMIT, finding -> finding.detail().limit())
+          .and("evidence", MEASURED.list(), finding -> finding.detail().evidence())
+          .and("changes", CHANGES, Finding::changes)
+          .and("trust", TRUST, Finding::trust)
+          .and("work", WORK, JsonReport::work)
+          .and("proof", PROOF, finding -> Optional.ofNullable(finding.proof()))
+          .and(
+              "alternatives",
+              REMEDY.list().described("other remedies that were tried and hold"),
+              finding -> finding.remedies().stream().skip(1).toList())
+          .and("accepted", ACCEPTED, finding -> Optional.ofNullable(finding.accepted()))
+          .and("method", METHOD, finding -> finding);
+
+  private static final JsonForm<Ranked> FINDING =
+      new Members<Ranked>()
+          .and("rank", PLACE, ranked -> ranked.rankOf(ranked.finding().key()))
+          .and(IDENTITY, Ranked::finding)
+          .and("at", AT.list(), Ranked::at)
+          .and(ACCOUNT, Ranked::finding)
+          .and(
+              "causedBy",
+              PLACE.described("rank of the finding whose cure clears this one too").orNull(),
+              ranked -> Optional.ofNullable(ranked.finding().causedBy()).map(ranked::rankOf))
+          .form()
+          .named("finding");
+
+  private static final JsonForm<NotJudged> NOT_JUDGED =
+      new Members<NotJudged>()
+          .and("check", CHECK, open -> open.check().name())
+          .and("missing", POINTER.list(), NotJudged::missing)
+          .and("accepted", ACCEPTED, open -> Optional.ofNullable(open.accepted()))
+          .form();
+
+  private static final JsonForm<ClearOnAssumption> CLEAR_ON_ASSUMPTION =
+      new Members<ClearOnAssumption>()
+          .and("check", CHECK, clear -> clear.check().name())
+          .and("assumed", POINTER.list(), ClearOnAssumption::assumed)
+          .form();
+
+  static final JsonForm<List<Assumption>> ASSUMPTIONS =
+      new Members<Assumption>()
+          .and("pointer", POINTER, Assumption::pointer)
+          .and("value", VALUE, assumed -> Optional.of(assumed.value()))
+          .and("reason", TEXT, Assumption::basis)
+          .form()
+          .named("assumption")
+          .list();
+
+  private static final JsonForm<LimitOverride> OVERRIDE =
+      new Members<LimitOverride>()
+          .and("limit", TEXT, override -> override.limit().entry().name())
+          .and(
+              "from",
+              NUMBER.described("the rule book's value"),
+              override -> override.limit().entry().value())
+          .and("to", NUMBER.described("the value in force"), LimitOverride::value)
+          .and("unit", TEXT, override -> override.limit().entry().unit().printed())
+          .and(
+              "looser",
+              FLAG.described("whether it lets more of a hazard pass"),
+              LimitOverride::isWeaker)
+          .and("file", TEXT, LimitOverride::file)
+          .and("source", TEXT.orNull(), LimitOverride::source)
+          .and("reason", TEXT.orNull(), LimitOverride::reason)
+          .and("by", TEXT.orNull(), LimitOverride::by)
+          .form();
+
+  private static final JsonForm<Problem> PROBLEM =
+      new Members<Problem>()
+          .and("problem", TEXT.with("pattern", "^[a-z-]+$"), problem -> problem.kind().key())
+          .and("says", TEXT, Problem::says)
+          .and(
+              "pointer",
+              POINTER.orNull(),
+              problem -> Optional.ofNullable(problem.pointer()))
+          .and("line", PLACE.orNull(), problem -> problem.place().map(Place::line))
+          .and("column", PLACE.orNull(), problem -> problem.place().map(Place::column))
+          .and("found", TEXT, Problem::found)
+          .and("right", TEXT, Problem::right)
+          .orNull("nearest", TEXT, Problem::nearest)
+          .form();
+
+  private static final JsonForm<Judgement> COUNTS = counts();
+
+  private static final Members<Judgement> OUTCOMES =
+      new Members<Judgement>()
+          .and("notJudged", NOT_JUDGED.list(), Judgement::notJudged)
+          .and("notFitted", CHECKS, judgement -> names(judgement.notFitted()))
+          .and("clear", CHECKS, judgement -> names(judgement.clear()))
+          .and("clearOnAssumption", CLEAR_ON_ASSUMPTION.list(), Judgement::clearOnAssumption)
+          .and("assumptions", ASSUMPTIONS, Judgement::assumptions)
+          .and(
+              "overrides",
+              OVERRIDE.list().described("limits set in place of the rule book's"),
+              Judgement::overrides);
+
+  private static final Members<Judgement> TAIL =
+      new Members<Judgement>()
+          .and("exampleDays", DayForms.DAYS, Judgement::days)
+          .and("counts", COUNTS, judgement -> judgement)
+          .and("edition", TEXT.described("of the rule book"), Judgement::edition)
+          .and("asOf", TEXT, judgement -> judgement.asOf().toString());
+
+  private static final JsonForm<Judged> JUDGED =
+      JsonReport.<Judged>head(VERSION, Judged::tool, judged -> judged.report().file())
+          .and(
+              "reference",
+              TEXT.orNull().described("name of the job"),
+              judged -> judged.report().reference())
+          .and("verdict", JsonForm.oneOf(verdicts()), judged -> judged.judgement().verdict().word())
+          .and("findings", FINDING.list().described("ranked, worst first"), Judged::findings)
+          .and(OUTCOMES, Judged::judgement)
+          .and(
+              "notes",
+              TEXT.list().described("what is no finding and still worth saying"),
+              judged -> Notes.of(judged.report()))
+          .and("cautions", TEXT.list(), judged -> Cautions.of(judged.report()))
+          .and(TAIL, Judged::judgement)
+          .form()
+          .named("judged");
+
+  private static final JsonForm<Unreadable> UNREADABLE =
+      JsonReport.<Unreadable>head(VERSION, Unreadable::tool, Unreadable::file)
+          .and("problems", PROBLEM.list().with("minItems", 1), Unreadable::problems)
+          .form()
+          .named("unreadable");
+
+  private JsonReport() {}
 
   /**
    * The object of one judged file, without a line end.
@@ -57,306 +351,79 @@ public final class JsonReport {
    * @param indented whether it is for people
    */
   public static String of(Report report, String tool, boolean indented) {
-    return JsonText.of(indented, json -> new JsonReport(json, report).write(tool));
+    return JUDGED.written(new Judged(report, tool), indented);
   }
 
   /** The object of a file that could not be read, without a line end. */
   public static String unreadable(
       String file, List<Problem> problems, String tool, boolean indented) {
-    return JsonText.of(
-        indented,
-        json -> {
-          json.writeStartObject();
-          head(json, tool, file);
-          list(json, "problems", problems, problem -> problem(json, problem));
-          json.writeEndObject();
-        });
+    return UNREADABLE.written(new Unreadable(file, problems, tool), indented);
   }
 
-  private static void head(JsonGenerator json, String tool, String file) {
-    json.writeNumberProperty("deadband", VERSION);
-    string(json, "version", tool);
-    string(json, "file", file);
+  /** The JSON Schema of these objects, indented, without a line end. */
+  public static String schema() {
+    return JsonForm.schema("report", VERSION, List.of(JUDGED, UNREADABLE));
   }
 
-  private static void problem(JsonGenerator json, Problem problem) {
-    json.writeStartObject();
-    string(json, "problem", problem.kind().key());
-    string(json, "says", problem.says());
-    Pointer pointer = problem.pointer();
-    string(json, "pointer", pointer == null ? null : pointer.toString());
-    Optional<Place> place = problem.place();
-    value(json, "line", place.map(at -> (double) at.line()).orElse(null));
-    value(json, "column", place.map(at -> (double) at.column()).orElse(null));
-    string(json, "found", problem.found());
-    string(json, "right", problem.right());
-    string(json, "nearest", problem.nearest());
-    json.writeEndObject();
+  /** What every object begins with: the format, the tool and the file. */
+  static <T> Members<T> head(int format, Function<T, String> tool, Function<T, String> file) {
+    return new Members<T>()
+        .and(
+            "deadband",
+            JsonForm.constant(format).described("version of this format"),
+            each -> format)
+        .and("version", TEXT.described("version of the tool"), tool)
+        .and("file", TEXT, file);
   }
 
-  private void write(String tool) {
-    json.writeStartObject();
-    head(json, tool, report.file());
-    string(json, "reference", report.reference().orElse(null));
-    string(json, "verdict", judgement.verdict().word());
-    list(json, "findings", judgement.findings(), this::finding);
-    list(
-        json,
-        "notJudged",
-        judgement.notJudged(),
-        open -> {
-          json.writeStartObject();
-          string(json, "check", open.check().name());
-          texts(json, "missing", open.missing());
-          accepted(open.accepted());
-          json.writeEndObject();
-        });
-    texts(json, "notFitted", names(judgement.notFitted()));
-    texts(json, "clear", names(judgement.clear()));
-    list(
-        json,
-        "clearOnAssumption",
-        judgement.clearOnAssumption(),
-        clear -> {
-          json.writeStartObject();
-          string(json, "check", clear.check().name());
-          texts(json, "assumed", clear.assumed());
-          json.writeEndObject();
-        });
-    list(json, "assumptions", judgement.assumptions(), this::assumption);
-    list(json, "overrides", judgement.overrides(), this::override);
-    texts(json, "notes", Notes.of(report));
-    texts(json, "cautions", Cautions.of(report));
-    new DayJson(json).days(judgement.days());
-    counts();
-    string(json, "edition", judgement.edition());
-    string(json, "asOf", judgement.asOf().toString());
-    json.writeEndObject();
+  private static JsonForm<Judgement> counts() {
+    Members<Judgement> counts =
+        new Members<Judgement>()
+            .and("checks", COUNT, judgement -> judgement.checks().size())
+            .and("findings", COUNT, judgement -> judgement.findings().size())
+            .and("notJudged", COUNT, judgement -> judgement.notJudged().size())
+            .and("notFitted", COUNT, judgement -> judgement.notFitted().size())
+            .and("clear", COUNT, judgement -> judgement.clear().size())
+            .and("clearOnAssumption", COUNT, judgement -> judgement.clearOnAssumption().size());
+    for (Consequence consequence : Consequence.values()) {
+      counts.and(consequence.word(), COUNT, judgement -> judgement.count(consequence));
+    }
+    return counts.form();
+  }
+
+  private static List<String> classes() {
+    return Arrays.stream(Consequence.values()).map(Consequence::word).toList();
+  }
+
+  private static List<String> verdicts() {
+    return Arrays.stream(Verdict.values()).map(Verdict::word).toList();
   }
 
   private static List<String> names(List<Check> checks) {
     return checks.stream().map(Check::name).toList();
   }
 
-  private void assumption(Assumption assumption) {
-    json.writeStartObject();
-    string(json, "pointer", assumption.pointer().toString());
-    value(json, "value", assumption.value());
-    string(json, "basis", assumption.basis());
-    json.writeEndObject();
+  private static List<String> work(Finding finding) {
+    return finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work();
   }
 
-  private void override(LimitOverride override) {
-    json.writeStartObject();
-    string(json, "limit", override.limit().entry().name());
-    number(json, "from", override.limit().entry().value());
-    number(json, "to", override.value());
-    string(json, "unit", override.limit().entry().unit().printed());
-    json.writeBooleanProperty("looser", override.isWeaker());
-    string(json, "file", override.file());
-    string(json, "source", override.source().orElse(null));
-    string(json, "reason", override.reason().orElse(null));
-    string(json, "by", override.by().orElse(null));
-    json.writeEndObject();
+  private static Optional<String> date(Told<LocalDate> day) {
+    return day.optional().map(LocalDate::toString);
   }
 
-  private void counts() {
-    json.writeName("counts");
-    json.writeStartObject();
-    json.writeNumberProperty("checks", judgement.checks().size());
-    json.writeNumberProperty("findings", judgement.findings().size());
-    json.writeNumberProperty("notJudged", judgement.notJudged().size());
-    json.writeNumberProperty("notFitted", judgement.notFitted().size());
-    json.writeNumberProperty("clear", judgement.clear().size());
-    json.writeNumberProperty("clearOnAssumption", judgement.clearOnAssumption().size());
-    for (Consequence consequence : Consequence.values()) {
-      json.writeNumberProperty(consequence.word(), judgement.count(consequence));
-    }
-    json.writeEndObject();
-  }
-
-  private void finding(Finding finding) {
-    json.writeStartObject();
-    json.writeNumberProperty("rank", judgement.rank(finding.key()));
-    string(json, "check", finding.check().name());
-    if (finding.check().isHouse()) {
-      json.writeBooleanProperty("houseRule", true);
-    }
-    string(json, "class", finding.consequence().word());
-    string(json, "says", RulePage.of(finding.check()).says());
-    list(json, "at", finding.detail().at(), this::at);
-    observed(finding.detail().observed());
-    limit(finding.detail().limit());
-    list(
-        json,
-        "evidence",
-        finding.detail().evidence(),
-        measure -> {
-          json.writeStartObject();
-          measure(measure);
-          json.writeEndObject();
-        });
-    list(json, "changes", finding.changes(), this::change);
-    string(json, "trust", finding.trust().words());
-    texts(
-        json, "work", finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work());
-    proof(finding.proof());
-    list(json, "alternatives", finding.remedies().stream().skip(1).toList(), this::remedy);
-    cause(finding.causedBy());
-    accepted(finding.accepted());
-    basis(finding);
-    json.writeEndObject();
-  }
-
-  private void at(Pointer pointer) {
-    Optional<Place> place = report.place(pointer);
-    json.writeStartObject();
-    string(json, "pointer", pointer.toString());
-    value(json, "line", place.map(where -> (double) where.line()).orElse(null));
-    value(json, "column", place.map(where -> (double) where.column()).orElse(null));
-    value(json, "value", report.document().find(pointer).map(JsonReport::plain).orElse(null));
-    json.writeEndObject();
-  }
-
-  /** A value as told: a section is named by its place, not repeated. */
-  private static @Nullable Object plain(Node node) {
+  /** A value as entered: a section is named by its place, not repeated. */
+  private static Optional<Object> plain(Node node) {
     if (node instanceof Node.Numeral number) {
-      return number.value();
+      return Optional.of(number.value());
     }
     if (node instanceof Node.Text text) {
-      return text.value();
+      return Optional.of(text.value());
     }
     if (node instanceof Node.Truth truth) {
-      return truth.value();
+      return Optional.of(truth.value());
     }
     return node instanceof Node.Sequence list
-        ? list.items().stream().map(JsonReport::plain).filter(item -> item != null).toList()
-        : null;
-  }
-
-  private void observed(@Nullable Measure measure) {
-    json.writeName("observed");
-    if (measure == null) {
-      json.writeNull();
-      return;
-    }
-    json.writeStartObject();
-    measure(measure);
-    json.writeEndObject();
-  }
-
-  private void limit(@Nullable Bound bound) {
-    json.writeName("limit");
-    if (bound == null) {
-      json.writeNull();
-      return;
-    }
-    json.writeStartObject();
-    measure(bound.measure());
-    string(json, "name", bound.name());
-    string(json, "source", bound.source());
-    string(json, "known", bound.known());
-    json.writeEndObject();
-  }
-
-  private void measure(Measure measure) {
-    string(json, "quantity", measure.quantity());
-    number(json, "value", measure.value());
-    string(json, "unit", measure.unit());
-  }
-
-  private void change(Change change) {
-    json.writeStartObject();
-    string(json, "pointer", change.pointer().toString());
-    value(json, "from", change.from());
-    value(json, "to", change.to());
-    json.writeEndObject();
-  }
-
-  private void remedy(Remedy remedy) {
-    json.writeStartObject();
-    list(json, "changes", remedy.changes(), this::change);
-    string(json, "trust", remedy.trust().words());
-    texts(json, "work", remedy.work());
-    proof(remedy.proof());
-    json.writeEndObject();
-  }
-
-  private void proof(@Nullable Proof proof) {
-    json.writeName("proof");
-    if (proof == null) {
-      json.writeNull();
-      return;
-    }
-    json.writeStartObject();
-    texts(json, "clears", proof.clears());
-    texts(json, "raises", proof.raises());
-    texts(json, "enlarges", proof.enlarges());
-    texts(json, "opens", proof.opens());
-    list(json, "givesUp", proof.effect().losses(), this::loss);
-    json.writeBooleanProperty("effectKnown", proof.effect().known());
-    new DayJson(json).days(proof.effect().daysAfter());
-    years(proof.effect());
-    json.writeEndObject();
-  }
-
-  private void loss(Effect.Loss loss) {
-    json.writeStartObject();
-    string(json, "quantity", loss.quantity());
-    number(json, "before", loss.before());
-    number(json, "after", loss.after());
-    string(json, "unit", loss.unit());
-    json.writeEndObject();
-  }
-
-  private void years(Effect effect) {
-    json.writeName("year");
-    if (effect.yearBefore().isEmpty() || effect.yearAfter().isEmpty()) {
-      json.writeNull();
-      return;
-    }
-    json.writeStartObject();
-    year("before", effect.yearBefore().get());
-    year("after", effect.yearAfter().get());
-    json.writeEndObject();
-  }
-
-  private void year(String name, YearEffect year) {
-    json.writeName(name);
-    json.writeStartObject();
-    number(json, "heatFromPV_kWh", Math.rint(year.solarHeat_kWh()));
-    number(json, "heatFromPVByHeatPump_kWh", Math.rint(year.solarHeatByHeatPump_kWh()));
-    number(json, "import_kWh", Math.rint(year.import_kWh()));
-    number(json, "export_kWh", Math.rint(year.export_kWh()));
-    json.writeNumberProperty("relayClosures", year.relayClosings());
-    json.writeNumberProperty("starts", year.heatPumpStarts());
-    json.writeEndObject();
-  }
-
-  private void cause(Finding.@Nullable Key cause) {
-    value(json, "causedBy", cause == null ? null : (double) judgement.rank(cause));
-  }
-
-  private void accepted(@Nullable Accepted entry) {
-    json.writeName("accepted");
-    if (entry == null) {
-      json.writeNull();
-      return;
-    }
-    json.writeStartObject();
-    string(json, "reason", entry.reason().value());
-    string(json, "by", entry.by().value());
-    string(json, "on", entry.on().optional().map(LocalDate::toString).orElse(null));
-    string(json, "until", entry.until().optional().map(LocalDate::toString).orElse(null));
-    json.writeEndObject();
-  }
-
-  private void basis(Finding finding) {
-    json.writeName("basis");
-    json.writeStartObject();
-    string(json, "how", finding.detail().basis());
-    texts(json, "told", finding.provenance().told());
-    texts(json, "assumed", finding.provenance().assumedPointers());
-    json.writeEndObject();
+        ? Optional.of(list.items().stream().flatMap(item -> plain(item).stream()).toList())
+        : Optional.empty();
   }
 }

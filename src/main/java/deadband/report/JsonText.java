@@ -4,7 +4,9 @@ import deadband.document.Printable;
 import deadband.setup.Choice;
 import java.io.StringWriter;
 import java.math.BigDecimal;
-import java.util.List;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +28,11 @@ final class JsonText {
       JsonFactory.builder().characterEscapes(new Hidden()).build();
 
   private JsonText() {}
+
+  /** A value, indented, without a line end. */
+  static String of(Object value) {
+    return of(true, json -> value(json, value));
+  }
 
   /** What the writer writes, without a line end; indented by two where it is for people. */
   static String of(boolean indented, Consumer<JsonGenerator> writer) {
@@ -82,59 +89,43 @@ final class JsonText {
     }
   }
 
-  /** A member that holds a text, or null. */
-  static void string(JsonGenerator json, String name, @Nullable String value) {
-    json.writeName(name);
-    if (value == null) {
-      json.writeNull();
-    } else {
-      json.writeString(value);
+  /**
+   * An object.
+   *
+   * @param members names and values in turn
+   */
+  static Map<String, Object> object(Object... members) {
+    Map<String, Object> object = new LinkedHashMap<>();
+    for (int at = 0; at < members.length; at += 2) {
+      object.put(members[at].toString(), members[at + 1]);
     }
+    return object;
   }
 
-  /** A member that holds a list, one element at a time. */
-  static <T> void list(
-      JsonGenerator json, String name, List<? extends T> elements, Consumer<T> writer) {
-    json.writeName(name);
-    json.writeStartArray();
-    elements.forEach(writer);
-    json.writeEndArray();
-  }
-
-  /** A list of texts. */
-  static void texts(JsonGenerator json, String name, List<?> elements) {
-    list(json, name, elements, element -> json.writeString(element.toString()));
-  }
-
-  /** A member that holds a number. */
-  static void number(JsonGenerator json, String name, double value) {
-    json.writeName(name);
-    number(json, value);
-  }
-
-  /** A member that holds a value of a setup, or null. */
-  static void value(JsonGenerator json, String name, @Nullable Object value) {
+  /** A member that holds a value. */
+  static void member(JsonGenerator json, String name, @Nullable Object value) {
     json.writeName(name);
     value(json, value);
   }
 
-  private static void value(JsonGenerator json, @Nullable Object value) {
+  /** A value of a setup, or lists and maps of such; null where there is none. */
+  static void value(JsonGenerator json, @Nullable Object value) {
     if (value == null) {
       json.writeNull();
-    } else if (value instanceof Double number) {
-      number(json, number);
+    } else if (value instanceof Number number) {
+      json.writeNumber(new BigDecimal(Words.number(number.doubleValue())));
     } else if (value instanceof Boolean truth) {
       json.writeBoolean(truth);
-    } else if (value instanceof List<?> items) {
+    } else if (value instanceof Collection<?> items) {
       json.writeStartArray();
       items.forEach(item -> value(json, item));
       json.writeEndArray();
+    } else if (value instanceof Map<?, ?> members) {
+      json.writeStartObject();
+      members.forEach((name, member) -> member(json, name.toString(), member));
+      json.writeEndObject();
     } else {
       json.writeString(value instanceof Choice choice ? choice.word() : value.toString());
     }
-  }
-
-  private static void number(JsonGenerator json, double value) {
-    json.writeNumber(new BigDecimal(Words.number(value)));
   }
 }

@@ -1,48 +1,44 @@
 package deadband.report;
 
-import static deadband.report.JsonText.number;
-import static deadband.report.JsonText.string;
-import static deadband.report.JsonText.texts;
+import static deadband.report.JsonText.object;
 
 import deadband.setup.Field;
 import deadband.setup.FieldKind;
 import deadband.setup.Setup;
 import deadband.setup.Shape;
 import deadband.setup.Unit;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import tools.jackson.core.JsonGenerator;
 
 /** The JSON Schema (draft 2020-12) of the setup file, made from the described shape. */
 public final class SetupSchema {
 
-  private final JsonGenerator json;
+  private static final Map<String, Object> NULL = object("type", "null");
 
-  private SetupSchema(JsonGenerator json) {
-    this.json = json;
-  }
+  private SetupSchema() {}
 
   /** The schema, indented, without a line end. */
   public static String text() {
-    return JsonText.of(true, json -> new SetupSchema(json).write());
-  }
-
-  private void write() {
     Shape root = Shape.of(Setup.class);
-    json.writeStartObject();
-    JsonText.string(json, "$schema", "https://json-schema.org/draft/2020-12/schema");
-    JsonText.string(json, "$id", "urn:deadband:setup:1");
-    JsonText.string(json, "title", "Deadband setup file, version 1");
-    JsonText.string(json, "$ref", reference(root));
-    json.writeName("$defs");
-    json.writeStartObject();
+    Map<String, Object> sections = new LinkedHashMap<>();
     for (Shape shape : reachable(root, new LinkedHashSet<>())) {
-      json.writeName(name(shape));
-      section(shape);
+      sections.put(name(shape), section(shape));
     }
-    json.writeEndObject();
-    json.writeEndObject();
+    return JsonText.of(
+        object(
+            "$schema",
+            "https://json-schema.org/draft/2020-12/schema",
+            "$id",
+            "urn:deadband:setup:1",
+            "title",
+            "Deadband setup file, version 1",
+            "$ref",
+            reference(root),
+            "$defs",
+            sections));
   }
 
   private static Set<Shape> reachable(Shape shape, Set<Shape> found) {
@@ -69,30 +65,23 @@ public final class SetupSchema {
     return "#/$defs/" + name(shape);
   }
 
-  private void section(Shape shape) {
-    json.writeStartObject();
-    texts(json, "type", List.of("object", "null"));
-    json.writeName("properties");
-    json.writeStartObject();
+  private static Map<String, Object> section(Shape shape) {
+    Map<String, Object> properties = new LinkedHashMap<>();
     if (shape.isEquipment()) {
-      json.writeName(Shape.FITTED);
-      json.writeStartObject();
-      string(json, "description", "false where it is not there");
-      texts(json, "type", List.of("boolean", "null"));
-      json.writeEndObject();
+      properties.put(
+          Shape.FITTED,
+          object("description", "false where it is not there", "type", List.of("boolean", "null")));
     }
-    shape.fields().forEach(this::property);
-    json.writeEndObject();
-    json.writeBooleanProperty("additionalProperties", false);
-    json.writeEndObject();
+    shape.fields().forEach(field -> properties.put(field.name(), property(field)));
+    return object(
+        "type", List.of("object", "null"),
+        "properties", properties,
+        "additionalProperties", false);
   }
 
-  private void property(Field field) {
-    json.writeName(field.name());
-    json.writeStartObject();
-    string(json, "description", description(field));
-    orNull(field.kind());
-    json.writeEndObject();
+  /** A value may be null, which is the same as missing. */
+  private static Map<String, Object> property(Field field) {
+    return object("description", description(field), "anyOf", List.of(kind(field.kind()), NULL));
   }
 
   private static String description(Field field) {
@@ -103,48 +92,33 @@ public final class SetupSchema {
     String assumed =
         field.assumed() == null
             ? ""
-            : "; not told: "
+            : "; if missing: "
                 + Words.value(field.assumed().value())
                 + ", "
                 + field.assumed().because();
     return field.means() + unit + assumed;
   }
 
-  /** A value may be null, which is the same as missing. */
-  private void orNull(FieldKind kind) {
-    json.writeName("anyOf");
-    json.writeStartArray();
-    json.writeStartObject();
-    kind(kind);
-    json.writeEndObject();
-    json.writeStartObject();
-    string(json, "type", "null");
-    json.writeEndObject();
-    json.writeEndArray();
-  }
-
-  private void kind(FieldKind kind) {
+  private static Map<String, Object> kind(FieldKind kind) {
     if (kind instanceof FieldKind.Num number) {
-      string(json, "type", number.whole() ? "integer" : "number");
-      number(json, "minimum", number.least());
-      number(json, "maximum", number.most());
-    } else if (kind instanceof FieldKind.Word word) {
-      texts(json, "enum", word.words());
-    } else if (kind instanceof FieldKind.Text ofText) {
-      string(json, "type", "string");
-      if (!ofText.pattern().isEmpty()) {
-        string(json, "pattern", "^" + ofText.pattern() + "$");
-      }
-    } else if (kind instanceof FieldKind.Section section) {
-      string(json, "$ref", reference(section.shape()));
-    } else if (kind instanceof FieldKind.Many many) {
-      string(json, "type", "array");
-      json.writeName("items");
-      json.writeStartObject();
-      kind(many.of());
-      json.writeEndObject();
-    } else {
-      string(json, "type", "boolean");
+      return object(
+          "type", number.whole() ? "integer" : "number",
+          "minimum", number.least(),
+          "maximum", number.most());
     }
+    if (kind instanceof FieldKind.Word word) {
+      return object("enum", word.words());
+    }
+    if (kind instanceof FieldKind.Text text) {
+      return text.pattern().isEmpty()
+          ? object("type", "string")
+          : object("type", "string", "pattern", "^" + text.pattern() + "$");
+    }
+    if (kind instanceof FieldKind.Section section) {
+      return object("$ref", reference(section.shape()));
+    }
+    return kind instanceof FieldKind.Many many
+        ? object("type", "array", "items", kind(many.of()))
+        : object("type", "boolean");
   }
 }

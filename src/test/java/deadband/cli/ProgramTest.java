@@ -191,7 +191,7 @@ class ProgramTest {
     assertThat(array.out()).startsWith("[\n{").endsWith("}\n]\n");
     assertThat(lines.out().lines())
         .hasSize(3)
-        .allMatch(line -> line.startsWith("{\"deadband\":1,"));
+        .allMatch(line -> line.startsWith("{\"deadband\":2,"));
     assertThat(lines.out()).contains("\"problems\":[");
     assertThat(lines.err()).isEmpty();
   }
@@ -294,7 +294,7 @@ class ProgramTest {
         .contains("ANSWERS NEEDED", "not judged  day runs left out: ", "starts-above-limit")
         .doesNotContain("days        clear");
     assertThat(CommandLineRun.of("check", "--no-day-run", "--format", "json", home).out())
-        .contains("\"days\": null");
+        .contains("\"exampleDays\": null");
   }
 
   /** The last line says what to do: propose where a remedy was proven, else read the page. */

@@ -3,6 +3,10 @@ package deadband.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import deadband.document.Node;
 import deadband.judging.Fragment;
 import java.io.IOException;
@@ -52,8 +56,21 @@ class SimulateTest {
     CommandLineRun clear = simulate(HOME, "--format", "json");
     CommandLineRun winter = simulate(HOME, "--day", "winter", "--format", "json");
 
-    assertThat(number(winter, "solarKept_kWh")).isLessThan(number(clear, "solarKept_kWh"));
+    assertThat(number(winter, "pvIntoTank_kWh")).isLessThan(number(clear, "pvIntoTank_kWh"));
     assertThat(number(winter, "import_kWh")).isGreaterThan(number(clear, "import_kWh"));
+  }
+
+  @Test
+  void theResultIsAsItsSchemaSays() {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(CommandLineRun.of("schema", "simulation").out());
+
+    for (String step : List.of("1", "5")) {
+      String json = simulate(HOME, "--step", step, "--format", "json").out();
+      assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+    }
+    assertThat(schema.validate("{}", InputFormat.JSON)).isNotEmpty();
   }
 
   @Test
@@ -72,11 +89,11 @@ class SimulateTest {
         simulate(HOME, "--day", "cloud", "--trace", trace.toString(), "--format", "json");
     CommandLineRun again = simulate(HOME, "--day", trace.toString(), "--format", "json");
 
-    for (String name : List.of("relayClosings", "heatPumpStarts", "steps")) {
+    for (String name : List.of("relayClosures", "heatPumpStarts", "steps")) {
       assertThat(number(again, name)).as(name).isEqualTo(number(first, name));
     }
-    assertThat(number(again, "solarKept_kWh"))
-        .isCloseTo(number(first, "solarKept_kWh"), within(0.01));
+    assertThat(number(again, "pvIntoTank_kWh"))
+        .isCloseTo(number(first, "pvIntoTank_kWh"), within(0.01));
   }
 
   @Test
@@ -95,7 +112,7 @@ class SimulateTest {
     CommandLineRun run = simulate(HOME, "--step", "5", "--format", "json");
     Node.Section root = (Node.Section) Fragment.parse(run.out());
 
-    assertThat(root.get("relayClosings").orElseThrow()).isInstanceOf(Node.Nothing.class);
+    assertThat(root.get("relayClosures").orElseThrow()).isInstanceOf(Node.Nothing.class);
     assertThat(number(run, "immersion_kWh")).isPositive();
     assertThat(simulate(HOME, "--step", "5").out()).contains("no closures are counted");
   }

@@ -9,9 +9,6 @@ import com.networknt.schema.SpecificationVersion;
 import deadband.document.Literal;
 import deadband.judging.Setups;
 import deadband.reading.SetupReading;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,18 +21,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SchemaTest {
 
   private static final Schema SETUP = schema(SetupSchema.text());
-  private static final Schema REPORT = schema(resource());
+  private static final Schema REPORT = schema(JsonReport.schema());
 
   private static Schema schema(String text) {
     return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(text);
-  }
-
-  private static String resource() {
-    try {
-      return Files.readString(Path.of("src/main/resources/deadband/report.schema.json"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   static Stream<Path> samples() {
