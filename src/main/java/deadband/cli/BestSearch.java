@@ -37,8 +37,8 @@ final class BestSearch {
                 .map(found -> FrontText.of(found, console.layout(Console.Colour.NEVER)))
                 .orElse(
                     stop.get()
-                        ? "best: stopped before a year was run\n"
-                        : "best: values are missing, no year can be run\n"));
+                        ? "best: stopped before a year was simulated\n"
+                        : "best: values are missing, no year can be simulated\n"));
     console.flush();
     forget(interrupted);
     return front;
@@ -80,7 +80,7 @@ final class BestSearch {
                 + most
                 + ", "
                 + front
-                + " on the front ");
+                + " worth showing ");
     console.err().flush();
   }
 

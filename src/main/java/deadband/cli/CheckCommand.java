@@ -8,7 +8,6 @@ import deadband.document.Problem;
 import deadband.document.ProblemText;
 import deadband.document.Source;
 import deadband.judging.HouseRuleFailure;
-import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
 import deadband.judging.RuleBook;
@@ -22,12 +21,11 @@ import deadband.setup.Setup;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -37,12 +35,6 @@ import picocli.CommandLine.Parameters;
     description = "Checks setup files and prints what is wrong, the worst first.",
     mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
-
-  private static final String STANDARD_INPUT = "-";
-
-  private static final String NO_COMPILER =
-      "house rules need the rule compiler in lib/house, and it is not there: unpack the whole"
-          + " folder again";
 
   private final Console console;
 
@@ -70,31 +62,10 @@ final class CheckCommand implements Callable<Integer> {
       names = "--fail-on",
       paramLabel = "VERDICT",
       defaultValue = "answers-needed",
-      description = "verdict that ends in status 1: answers-needed (default), not-ready or never")
+      description = "verdict that exits with 1: answers-needed (default), not-ready or never")
   private Exit.FailOn failOn = Exit.FailOn.ANSWERS_NEEDED;
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATE",
-      description = "date against which accepted findings are held (default today)")
-  private @Nullable LocalDate asOf;
-
-  @Option(
-      names = "--limits",
-      paramLabel = "FILE",
-      description = "limits of this site, in place of the rule book's own")
-  private @Nullable Path limitsFile;
-
-  @Option(
-      names = "--no-day-run",
-      description = "leaves out the days that are run by default; what they tell is not judged")
-  private boolean noDayRun;
-
-  @Option(
-      names = "--rules",
-      paramLabel = "DIR",
-      description = "house rules: DRL files that judge next to the built-in rules; they are code")
-  private @Nullable Path rulesFolder;
+  @Mixin private JudgeOptions judging = new JudgeOptions();
 
   @Option(
       names = "--color",
@@ -116,50 +87,23 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    LimitsReading limits =
-        limitsFile == null ? LimitsReading.none() : LimitsReading.ofFile(limitsFile);
-    if (limits instanceof LimitsReading.Unreadable unreadable) {
-      tell(unreadable.problems());
-      return Exit.UNREADABLE;
-    }
+    Limits limits = judging.limits();
     List<SetupReading> readings = readings();
-    DayRuns runs = noDayRun ? DayRuns.none() : DayRuns.remembered();
+    DayRuns runs = judging.dayRuns();
     runAhead(readings, runs);
-    return judged(readings, runs, ((LimitsReading.Read) limits).limits());
-  }
-
-  private int judged(List<SetupReading> readings, DayRuns runs, Limits limits) {
-    if (rulesFolder == null) {
-      return judged(readings, judge(RuleBook.builtIn(), runs), limits);
-    }
-    console.tell(
-        "house rules are code and run with your rights; use only those you trust: " + rulesFolder);
-    if (!HouseRules.canBeCompiled()) {
-      console.tell(NO_COMPILER);
-      return Exit.FAULT;
-    }
-    HouseRules house = HouseRules.in(rulesFolder);
-    if (house instanceof HouseRules.Unreadable unreadable) {
-      tell(unreadable.problems());
-      return Exit.UNREADABLE;
-    }
-    return judged(readings, judge(((HouseRules.Read) house).book(), runs), limits);
-  }
-
-  private Judge judge(RuleBook book, DayRuns runs) {
-    return new Judge(book, runs, noDayRun ? null : YearRuns.remembered());
-  }
-
-  private int judged(List<SetupReading> readings, Judge judge, Limits limits) {
-    LocalDate date = asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
-    Tally tally = new Tally();
+    Judge judge = judging.judge(runs, console);
+    LocalDate date = judging.date();
+    Closing closing = new Closing();
     List<String> reports = new ArrayList<>();
     for (SetupReading reading : readings) {
-      reports.add(report(reading, judge, limits, date, tally));
+      reports.add(report(reading, judge, limits, date, closing));
     }
     print(reports);
-    closing(tally);
-    return tally.exit();
+    if (format == Format.TEXT) {
+      console.out().flush();
+      closing.lines().forEach(console::tell);
+    }
+    return closing.exit();
   }
 
   /** Runs the days on a thread of their own, while the rule book loads. */
@@ -189,7 +133,7 @@ final class CheckCommand implements Callable<Integer> {
   private List<SetupReading> readings() {
     List<SetupReading> readings = new ArrayList<>();
     for (String file : files) {
-      if (file.equals(STANDARD_INPUT)) {
+      if (file.equals(SetupInput.STANDARD_INPUT)) {
         readings.add(SetupReading.ofStream(name, console.in()));
       } else {
         readings.addAll(within(Path.of(file)));
@@ -209,19 +153,19 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private String report(
-      SetupReading reading, Judge judge, Limits limits, LocalDate date, Tally tally) {
+      SetupReading reading, Judge judge, Limits limits, LocalDate date, Closing closing) {
     if (reading instanceof SetupReading.Unreadable unreadable) {
-      tally.unreadable();
+      closing.unreadable();
       return unreadable(unreadable);
     }
     SetupReading.Read read = (SetupReading.Read) reading;
     try {
       Judgement judgement = judge.judge(read.setup(), limits, date);
       String report = report(new Report(read.document(), read.setup(), judgement));
-      tally.judged(path(read), judgement, failOn.exit(judgement.verdict()));
+      closing.judged(path(read), judgement, failOn.exit(judgement.verdict()));
       return report;
     } catch (RuntimeException | StackOverflowError fault) {
-      tally.faulty();
+      closing.faulty();
       return faulty(read, fault);
     }
   }
@@ -237,7 +181,7 @@ final class CheckCommand implements Callable<Integer> {
   /** Where the file can be read again; empty for standard input. */
   private String path(SetupReading.Read read) {
     String file = read.document().name();
-    return files.contains(STANDARD_INPUT) && file.equals(name) ? "" : file;
+    return files.contains(SetupInput.STANDARD_INPUT) && file.equals(name) ? "" : file;
   }
 
   private String unreadable(SetupReading.Unreadable file) {
@@ -263,10 +207,6 @@ final class CheckCommand implements Callable<Integer> {
     return JsonReport.unreadable(file, List.of(problem), Version.number(), format == Format.JSON);
   }
 
-  private void tell(List<Problem> problems) {
-    console.err().print(ProblemText.of(problems, console.layout(colour).width()));
-  }
-
   private void print(List<String> reports) {
     switch (format) {
       case TEXT -> console.out().print(String.join("\n", reports));
@@ -278,13 +218,6 @@ final class CheckCommand implements Callable<Integer> {
                   reports.size() == 1
                       ? reports.get(0) + "\n"
                       : "[\n" + String.join(",\n", reports) + "\n]\n");
-    }
-  }
-
-  private void closing(Tally tally) {
-    if (format == Format.TEXT) {
-      console.out().flush();
-      tally.lines().forEach(console::tell);
     }
   }
 }

@@ -3,7 +3,7 @@ package deadband.cli;
 import deadband.document.NearestName;
 import deadband.judging.Check;
 import deadband.judging.RuleBook;
-import deadband.judging.RulePage;
+import deadband.report.PageText;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -36,7 +36,7 @@ final class ExplainCommand implements Callable<Integer> {
     if (!check.get().name().equals(name)) {
       console.tell(name + " is now called " + check.get().name());
     }
-    console.out().print(RulePage.of(check.get()).text());
+    console.out().print(PageText.of(check.get(), console.layout(Console.Colour.NEVER)));
     return Exit.READY;
   }
 

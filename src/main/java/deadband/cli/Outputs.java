@@ -62,7 +62,7 @@ record Outputs(Console console, boolean overwrite, List<Path> inputs) {
 
   private Optional<String> refusal(Path path) {
     if (inputs.stream().anyMatch(input -> isSame(path, input))) {
-      return Optional.of(path + " is an input and is never written over; name another file");
+      return Optional.of(path + " is an input and is never replaced; name another file");
     }
     return Optional.ofNullable(attributes(path)).map(there -> refusal(path, there));
   }
@@ -78,7 +78,7 @@ record Outputs(Console console, boolean overwrite, List<Path> inputs) {
       return path + " is a device or a pipe; name a file";
     }
     if (!overwrite) {
-      return path + " is there already; --overwrite writes over it";
+      return path + " already exists; use --overwrite to replace it";
     }
     return Files.isWritable(path) ? null : path + " is write-protected";
   }
@@ -179,7 +179,7 @@ record Outputs(Console console, boolean overwrite, List<Path> inputs) {
       return "no permission";
     }
     if (e instanceof FileAlreadyExistsException) {
-      return "it is there already; --overwrite writes over it";
+      return "it already exists; use --overwrite to replace it";
     }
     String told = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
     return told == null ? e.getClass().getSimpleName() : told;

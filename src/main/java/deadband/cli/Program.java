@@ -1,6 +1,7 @@
 package deadband.cli;
 
 import deadband.document.NearestName;
+import deadband.document.ProblemText;
 import deadband.judging.HouseRuleFailure;
 import deadband.setup.Shape;
 import java.io.OutputStreamWriter;
@@ -62,7 +63,7 @@ final class Program implements Runnable {
     if (console.flush()) {
       return exit;
     }
-    console.tell("standard output could not be written: what was printed is not whole");
+    console.tell("standard output could not be written in full");
     console.flush();
     return Math.max(exit, Exit.UNWRITABLE);
   }
@@ -109,7 +110,7 @@ final class Program implements Runnable {
       List<String> words = Arrays.stream(choices).map(Program::word).toList();
       int index = words.indexOf(word);
       if (index < 0) {
-        throw new TypeConversionException(word + " is none of: " + String.join(", ", words));
+        throw new TypeConversionException(word + " is not one of: " + String.join(", ", words));
       }
       return choices[index];
     };
@@ -120,7 +121,7 @@ final class Program implements Runnable {
         .orElseThrow(
             () ->
                 new TypeConversionException(
-                    text + " is no date from 2000 to 2100 such as 2026-05-31"));
+                    text + " is not a date; right: 2026-05-31 (2000 to 2100)"));
   }
 
   private static String word(Enum<?> choice) {
@@ -139,7 +140,7 @@ final class Program implements Runnable {
   private int wrongUse(ParameterException wrong, String[] arguments) {
     console.tell(sentence(wrong));
     nearest(wrong).ifPresent(name -> console.tell("nearest: " + name));
-    console.tell("help: " + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+    help(wrong.getCommandLine());
     return Exit.USAGE;
   }
 
@@ -162,11 +163,31 @@ final class Program implements Runnable {
   }
 
   private int fault(Exception fault, CommandLine line, ParseResult parsed) {
+    if (fault instanceof Refusal refusal) {
+      return refused(refusal, line);
+    }
     if (fault instanceof InvalidPathException wrong) {
       console.tell("no file can have this name: " + wrong.getInput());
       return Exit.USAGE;
     }
     return fault(fault);
+  }
+
+  private int refused(Refusal refusal, CommandLine line) {
+    if (!refusal.problems().isEmpty()) {
+      int width = console.layout(Console.Colour.NEVER).width();
+      console.err().print(ProblemText.of(refusal.problems(), width));
+    } else {
+      console.tell(refusal.says());
+    }
+    if (refusal.exit() == Exit.USAGE) {
+      help(line);
+    }
+    return refusal.exit();
+  }
+
+  private void help(CommandLine line) {
+    console.tell("help: " + line.getCommandSpec().qualifiedName() + " --help");
   }
 
   private int fault(Throwable fault) {

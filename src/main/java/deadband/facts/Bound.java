@@ -28,6 +28,9 @@ public record Bound(
   /** The source of a limit that the setup itself tells. */
   public static final String THIS_SETUP = "this setup";
 
+  /** How a limit is known that stands in for a value not entered. */
+  public static final String ASSUMED = "assumed";
+
   /** A limit that the value set breaks. */
   public Bound(Measure measure, String name, String source, String known, boolean firm) {
     this(measure, name, source, known, firm, false);
@@ -81,7 +84,7 @@ public record Bound(
 
   /** A limit that stands in for one not told: it may raise a question, nothing more. */
   public static Bound assumed(String quantity, double value, Unit unit, String basis) {
-    return new Bound(Measure.of(quantity, value, unit), basis, THIS_SETUP, "assumed", false);
+    return new Bound(Measure.of(quantity, value, unit), basis, THIS_SETUP, ASSUMED, false);
   }
 
   /** This limit where the value set keeps it, and only a tolerance breaks it. */

@@ -29,6 +29,10 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   /** Heading of the section that holds the sentence about what a day run shows. */
   public static final String EXAMPLE_DAYS = "Example days";
 
+  /** Headings of the sections whose cases test the check. */
+  private static final Set<String> TESTS =
+      Set.of("Fires", "Stays silent", "Does not apply", "At the edge", "Not judged");
+
   private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
   /**
@@ -86,6 +90,14 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   private static String headline(String paragraph) {
     String sentence = unwrapped(paragraph);
     return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
+  }
+
+  /** The sections that explain the check, by heading and in order. */
+  public Map<String, String> explanation() {
+    Map<String, String> explanation = new LinkedHashMap<>(sections);
+    explanation.keySet().removeAll(TESTS);
+    explanation.remove("");
+    return explanation;
   }
 
   /** One plain sentence on why it matters; empty where the page does not say. */

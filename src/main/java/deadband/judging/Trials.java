@@ -92,6 +92,7 @@ public final class Trials {
   private List<Remedy> tried(Finding finding) {
     List<Trial> curing =
         finding.detail().cures().stream()
+            .map(Trials::moving)
             .distinct()
             .filter(changes -> isWorthTrying(changes, finding))
             .flatMap(changes -> trial(changes).stream())
@@ -105,6 +106,11 @@ public final class Trials {
             .map(this::remedy)
             .toList(),
         finding.consequence());
+  }
+
+  /** The changes without those that leave a value as it is. */
+  private static List<Change> moving(List<Change> changes) {
+    return changes.stream().filter(change -> !change.to().equals(change.from())).toList();
   }
 
   /** The checks of hazards that could not be judged as the setup stands, by name. */

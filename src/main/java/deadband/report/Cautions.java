@@ -13,11 +13,11 @@ final class Cautions {
       "Isolate, lock off and prove dead before opening any cover. Water above 50 °C scalds.";
 
   private static final String HEAT =
-      "Tepid water breeds Legionella, and heat is one control among several.";
+      "Legionella grows in lukewarm water, and heat is one control among several.";
 
   private static final String OTHERS =
-      "Local codes, the water undertaker and the equipment's own instructions outrank every number"
-          + " here; electrical and unvented work is for licensed people.";
+      "Local codes, the water undertaker and the equipment's own instructions take precedence over"
+          + " every number here; electrical and unvented work is for licensed people.";
 
   private Cautions() {}
 

@@ -35,8 +35,8 @@ public record CheckList(List<Check> checks) {
       }
       text.append(
           layout.wrapped(
-              Layout.pad("  " + check.consequence().word(), Layout.INDENT), check.name()));
-      text.append(layout.wrapped(" ".repeat(Layout.INDENT), RulePage.of(check).says()));
+              Layout.pad("  " + check.consequence().word(), Layout.HEADLINE), check.name()));
+      text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), RulePage.of(check).says()));
     }
     return text.toString();
   }

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * One day run, or a year of them, as a note to read or as JSON.
  *
  * @param file name of the setup file
- * @param reference name of the job; empty where the file does not tell it
+ * @param reference name of the job; empty where it is missing
  * @param day what was run, such as {@code clear}
  * @param date the day's date, or the first of the year's
  * @param step_min length of a step [min]
@@ -34,9 +34,9 @@ public record DayReport(
     List<Assumption> assumptions) {
 
   private static final String CAUTION =
-      "A day run is arithmetic on the values entered, not a measurement, and proves nothing about"
+      "A simulation is arithmetic on the values entered, not a measurement, and proves nothing about"
           + " scalding or Legionella; heat is one control among several. Local codes and the"
-          + " equipment's own instructions outrank it.";
+          + " equipment's own instructions take precedence.";
 
   /** Version of the JSON format. */
   public static final int VERSION = 2;
@@ -75,28 +75,24 @@ public record DayReport(
     text.append(
         layout.spread(file, result.steps() + " steps of " + Words.number(step_min) + " min"));
     text.append('\n');
-    entry(text, layout, "relay", relay());
-    entry(text, layout, "heat pump", heatPump());
-    entry(text, layout, "runs", runs());
-    entry(text, layout, "immersion", DayWords.kWh(result.immersion_kWh()) + cutOut());
+    text.append(layout.entry("relay", relay()));
+    text.append(layout.entry("heat pump", heatPump()));
+    text.append(layout.entry("runs", runs()));
+    text.append(layout.entry("immersion", DayWords.kWh(result.immersion_kWh()) + cutOut()));
     if (result.backup_kWh() > 0) {
-      entry(text, layout, "back-up", DayWords.kWh(result.backup_kWh()));
+      text.append(layout.entry("back-up", DayWords.kWh(result.backup_kWh())));
     }
-    entry(text, layout, "grid", grid());
-    entry(text, layout, "PV energy", sun());
-    entry(text, layout, "tank", tank());
-    entry(text, layout, "hygiene", hygiene());
-    entry(text, layout, "hot water", hotWater());
+    text.append(layout.entry("grid", grid()));
+    text.append(layout.entry("PV energy", pv()));
+    text.append(layout.entry("tank", tank()));
+    text.append(layout.entry("hygiene", hygiene()));
+    text.append(layout.entry("hot water", hotWater()));
     text.append('\n');
     if (!assumptions.isEmpty()) {
-      entry(text, layout, "assumed", assumed());
+      text.append(layout.entry("assumed", assumed()));
     }
-    entry(text, layout, "take care", CAUTION);
+    text.append(layout.entry("safety", CAUTION));
     return text.toString();
-  }
-
-  private static void entry(StringBuilder text, Layout layout, String label, String content) {
-    text.append(layout.wrapped(Layout.pad(label, Layout.INDENT), content));
   }
 
   private String relay() {
@@ -155,19 +151,19 @@ public record DayReport(
   }
 
   private String cutOut() {
-    return result.cutOutOpened() ? "; a cut-out opened and stays open until it is reset" : "";
+    return result.cutOutOpened() ? "; a cut-out opens and stays open until it is reset" : "";
   }
 
   private String grid() {
     return DayWords.kWh(result.import_kWh())
-        + " bought, "
+        + " imported, "
         + DayWords.kWh(result.importWhileOnSurplus_kWh())
         + " of it on surplus calls; "
         + DayWords.kWh(result.export_kWh())
         + " exported";
   }
 
-  private String sun() {
+  private String pv() {
     return DayWords.kWh(result.solarKept_kWh())
         + " into the tank, "
         + DayWords.kWh(result.solarHeat_kWh())
@@ -199,7 +195,7 @@ public record DayReport(
         + DayWords.tenths(result.logReductionTop())
         + " at the top, "
         + DayWords.tenths(result.logReductionBottom())
-        + " at the bottom, calculated conservatively and counted to 8";
+        + " at the bottom (conservative, counted to 8)";
   }
 
   private String hotWater() {

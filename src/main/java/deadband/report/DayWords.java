@@ -8,7 +8,7 @@ final class DayWords {
 
   private DayWords() {}
 
-  /** What a day comes to: closures and starts, heat from PV, what was bought and held back. */
+  /** What a day comes to: closures and starts, heat from PV, import and what is curtailed. */
   static String of(String day, Result result) {
     return day
         + ": "
@@ -16,9 +16,9 @@ final class DayWords {
         + kWh(result.solarHeat_kWh())
         + " of heat from "
         + kWh(result.solarKept_kWh())
-        + " of PV energy, "
+        + " of PV energy; "
         + kWh(result.importWhileOnSurplus_kWh())
-        + " bought on surplus"
+        + " imported on surplus calls"
         + curtailed(result)
         + warmWhenCalled(result);
   }
@@ -32,7 +32,7 @@ final class DayWords {
         + " ended by the timer; ";
   }
 
-  /** What the inverter held back at the export limit; nothing where it held nothing back. */
+  /** What the inverter curtails at the export limit; nothing where it curtails nothing. */
   static String curtailed(Result result) {
     return result.curtailed_kWh() > 0
         ? ", " + kWh(result.curtailed_kWh()) + " curtailed at the export limit"
@@ -44,7 +44,7 @@ final class DayWords {
         result.heatPumpOnSurplus_kWh() == 0
             && result.cycles().filter(counted -> counted.relayClosings() > 0).isPresent();
     return idle
-        ? "; no surplus start, with the tank at "
+        ? "; no start on a surplus call, since the tank is at "
             + tenths(result.coolestWhenCalled_C())
             + " °C or more whenever the relay is closed"
         : "";
@@ -52,7 +52,7 @@ final class DayWords {
 
   /** What a disinfection cycle by itself comes to. */
   static String of(CycleRun cycle) {
-    return "disinfection by itself: "
+    return "disinfection cycle alone: "
         + (cycle.held()
             ? "holds its target in " + tenths(100 * cycle.heldShare()) + " % of the store"
             : "never holds its target")
@@ -60,7 +60,7 @@ final class DayWords {
         + tenths(cycle.result().logReductionTop())
         + " at the top, "
         + tenths(cycle.result().logReductionBottom())
-        + " at the bottom, calculated conservatively";
+        + " at the bottom (conservative)";
   }
 
   static String kWh(double energy_kWh) {

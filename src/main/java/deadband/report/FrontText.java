@@ -17,9 +17,9 @@ public final class FrontText {
   public static String of(Front front, Layout layout) {
     StringBuilder text = new StringBuilder();
     String looked =
-        "best over a year of built-in days, "
+        "best over a year of built-in days: "
             + front.looked()
-            + " settings looked at"
+            + " settings tried"
             + (front.stopped() ? ", stopped before the end" : "");
     text.append(layout.wrapped("", looked)).append('\n');
     text.append(
@@ -42,10 +42,10 @@ public final class FrontText {
       text.append(
           layout.wrapped(
               "",
-              "no settings are offered while a hazard cannot be judged: "
+              "no settings are proposed while a hazard cannot be judged: "
                   + String.join(", ", front.barredBy())));
     } else if (shown.isEmpty()) {
-      text.append("no settings without a fault were met; correct the findings first\n");
+      text.append("no settings without a fault were found; correct the findings first\n");
     }
     return text.toString();
   }

@@ -1,6 +1,7 @@
 package deadband.report;
 
 import deadband.document.Printable;
+import java.util.regex.Pattern;
 
 /**
  * Lines of a text report: a narrow column of labels, and text wrapped beside it.
@@ -16,8 +17,16 @@ public record Layout(int width, boolean coloured) {
   /** Lines longer than this cannot be read either. */
   public static final int WIDEST = 120;
 
+  private static final char GLUE = '\u00a0';
+
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(\\d) (?=(?:kWh|kW|W|°C|K|%|min|h|s|L|A|V|mm|m|days?)(?:[,;:.)/]|\\s|$))");
+
   /** Indent of the text beside the labels. */
-  static final int INDENT = 12;
+  static final int INDENT = 16;
+
+  /** Indent of a headline, beside its class. */
+  static final int HEADLINE = 12;
 
   /** A layout for a terminal this wide. */
   public static Layout of(int columns, boolean coloured) {
@@ -29,24 +38,34 @@ public record Layout(int width, boolean coloured) {
     return wrapped(pad("   " + label, INDENT), text);
   }
 
+  /** A label at the left edge and its text, wrapped. */
+  String entry(String label, String text) {
+    return wrapped(pad(label, INDENT), text);
+  }
+
   /** Text behind a beginning of its own, wrapped and hanging under its own start. */
   String wrapped(String beginning, String text) {
     StringBuilder lines = new StringBuilder(beginning);
     int indent = Printable.width(beginning);
     int column = indent;
     boolean first = true;
-    for (String word : Printable.of(text).split(" ", -1)) {
+    for (String word : glued(Printable.of(text)).split(" ", -1)) {
       int cells = Printable.width(word);
       if (!first && column + 1 + cells > width) {
         lines.append('\n').append(" ".repeat(indent));
         column = indent;
         first = true;
       }
-      lines.append(first ? "" : " ").append(word);
+      lines.append(first ? "" : " ").append(word.replace(GLUE, ' '));
       column += cells + (first ? 0 : 1);
       first = false;
     }
     return lines.append('\n').toString();
+  }
+
+  /** The text with its numbers tied to their units, and arrows to what follows. */
+  private static String glued(String text) {
+    return BEFORE_UNIT.matcher(text).replaceAll("$1" + GLUE).replace("-> ", "->" + GLUE);
   }
 
   /** One text at the left edge and one at the right. */

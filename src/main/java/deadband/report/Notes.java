@@ -40,7 +40,7 @@ final class Notes {
             .collect(Collectors.joining(", "));
     return open.isEmpty()
         ? Optional.empty()
-        : Optional.of("not blended, as hot as the tank: " + open);
+        : Optional.of("no mixing valve, as hot as the tank: " + open);
   }
 
   /** What the stop lets be bought, where that was looked at and is too little for a finding. */
@@ -49,7 +49,7 @@ final class Notes {
         ? HeldImport.of(report.setup())
             .map(
                 most ->
-                    "bought while the call is held, and tolerated: up to " + Words.withUnit(most))
+                    "import while the call is held, below the limit: up to " + Words.withUnit(most))
         : Optional.empty();
   }
 
@@ -61,7 +61,7 @@ final class Notes {
             .collect(Collectors.joining(", "));
     return ended.isEmpty()
         ? Optional.empty()
-        : Optional.of("in the settings as found, not in those proposed: " + ended);
+        : Optional.of("with the settings as found, not with those proposed: " + ended);
   }
 
   private boolean isTolerated() {

@@ -60,13 +60,13 @@ final class ProofWords {
     StringBuilder costs = new StringBuilder();
     costs.append(
         proof.raises().isEmpty()
-            ? " and raises nothing"
-            : ", raises " + String.join(", ", proof.raises()));
-    append(costs, ", enlarges ", proof.enlarges());
-    append(costs, ", leaves not judged ", proof.opens());
-    append(costs, ", gives up ", proof.effect().losses().stream().map(ProofWords::loss).toList());
+            ? ", no new findings"
+            : ", new: " + String.join(", ", proof.raises()));
+    append(costs, ", larger: ", proof.enlarges());
+    append(costs, ", no longer judged: ", proof.opens());
+    append(costs, ", costs ", proof.effect().losses().stream().map(ProofWords::loss).toList());
     if (!proof.effect().known()) {
-      costs.append(", effect on the heat from PV not known");
+      costs.append(", effect on heat from PV not known");
     }
     return costs.toString();
   }
@@ -122,7 +122,7 @@ final class ProofWords {
   /** What an example day changes in; empty where it does not. */
   static String differences(String name, Result before, Result after) {
     List<String> differences = new ArrayList<>();
-    add(differences, "relay closures", before, after, ProofWords::calls);
+    add(differences, "relay closures", before, after, ProofWords::closures);
     add(differences, "starts", before, after, ProofWords::starts);
     add(differences, "import", before, after, day -> DayWords.kWh(day.import_kWh()));
     add(
@@ -145,7 +145,7 @@ final class ProofWords {
     }
   }
 
-  private static String calls(Result result) {
+  private static String closures(Result result) {
     return result.cycles().map(cycles -> "" + cycles.relayClosings()).orElse("not counted");
   }
 

@@ -32,13 +32,13 @@ public final class ProposalText {
     text.append(
         layout.spread(setup.site().reference().optional().orElse("(no reference)"), verdict));
     text.append(layout.wrapped("", file)).append('\n');
-    entry(text, layout, "as it is", standing(proposal.before()));
+    text.append(layout.entry("as it is", standing(proposal.before())));
     changes(text, layout, proposal);
     left(text, layout, proposal);
     proposal
         .before()
         .overrides()
-        .forEach(override -> entry(text, layout, "limit", TextReport.override(override)));
+        .forEach(override -> text.append(layout.entry("limit", TextReport.override(override))));
     return text.toString();
   }
 
@@ -47,7 +47,7 @@ public final class ProposalText {
     String counts =
         Arrays.stream(Consequence.values())
             .filter(consequence -> judgement.count(consequence) > 0)
-            .map(consequence -> judgement.count(consequence) + " " + consequence.word())
+            .map(consequence -> Words.count(judgement.count(consequence), consequence))
             .collect(Collectors.joining(", "));
     String found = counts.isEmpty() ? "nothing found" : counts;
     int open = judgement.notJudged().size();
@@ -61,24 +61,21 @@ public final class ProposalText {
 
   private static void changes(StringBuilder text, Layout layout, Proposal proposal) {
     if (proposal.proof().isEmpty()) {
-      entry(text, layout, "change", "no setting that can be computed brings it nearer to sign-off");
+      text.append(layout.entry("change", "no calculated change of settings brings it closer to sign-off"));
       return;
     }
     for (Change change : proposal.changes()) {
-      entry(text, layout, "change", TextReport.change(change));
+      text.append(layout.entry("change", TextReport.change(change)));
     }
-    entry(text, layout, "after", standing(proposal.after()));
+    text.append(layout.entry("after", standing(proposal.after())));
     Proof proof = proposal.proof().get();
     String clears = String.join(", ", proof.clears());
-    entry(
-        text,
-        layout,
-        "proven",
+    text.append(layout.entry("tried",
         trust(proposal, proof)
             + "; clears "
-            + (clears.isEmpty() ? "nothing" : clears)
+            + (clears.isEmpty() ? "no finding" : clears)
             + ProofWords.costs(proof)
-            + ProofWords.effect(proof.effect()));
+            + ProofWords.effect(proof.effect())));
   }
 
   private static String trust(Proposal proposal, Proof proof) {
@@ -91,25 +88,19 @@ public final class ProposalText {
   /** What is left to do: work on site, what only the site can say, and what is missing. */
   private static void left(StringBuilder text, Layout layout, Proposal proposal) {
     for (Finding finding : proposal.inTheWay()) {
-      entry(
-          text,
-          layout,
-          finding.consequence().word(),
+      text.append(layout.entry(finding.consequence().word(),
           RulePage.of(finding.check()).says()
               + " ("
               + finding.check().name()
               + "): "
-              + todo(finding));
+              + todo(finding)));
     }
     for (NotJudged open : proposal.waitedFor()) {
-      entry(
-          text,
-          layout,
-          "missing",
+      text.append(layout.entry("missing",
           open.check().name()
               + (open.missing().isEmpty()
-                  ? " needs example days, which were left out"
-                  : " needs " + dotted(open.missing())));
+                  ? " needs the example days, which were skipped"
+                  : " needs " + dotted(open.missing()))));
     }
   }
 
@@ -121,9 +112,5 @@ public final class ProposalText {
 
   private static String dotted(List<Pointer> pointers) {
     return pointers.stream().map(Pointer::dotted).collect(Collectors.joining(", "));
-  }
-
-  private static void entry(StringBuilder text, Layout layout, String label, String content) {
-    text.append(layout.wrapped(Layout.pad(label, Layout.INDENT), content));
   }
 }

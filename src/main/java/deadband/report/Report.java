@@ -19,7 +19,7 @@ public record Report(Document document, Setup setup, Judgement judgement) {
     return document.name();
   }
 
-  /** The name of the job; empty where the file does not tell it. */
+  /** The name of the job; empty where it is missing. */
   Optional<String> reference() {
     return setup.site().reference().optional();
   }

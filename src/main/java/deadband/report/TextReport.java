@@ -86,10 +86,10 @@ public final class TextReport {
     }
   }
 
-  /** What goes away with another finding keeps its rank, and points there. */
+  /** What is cleared with another finding keeps its rank, and points there. */
   private void folded(Finding finding, Finding.Key cause) {
     headline(finding, RulePage.of(finding.check()));
-    line("set", places(finding.detail().at()));
+    line("settings", places(finding.detail().at()));
     line("see", judgement.rank(cause) + " " + cause.check() + ": its change clears this too");
   }
 
@@ -97,16 +97,16 @@ public final class TextReport {
     RulePage page = RulePage.of(finding.check());
     Detail detail = finding.detail();
     headline(finding, page);
-    line("set", places(detail.at()));
+    line("settings", places(detail.at()));
     line("found", observed(detail.observed()));
     line("limit", limit(detail.limit()));
-    line("so", NumberSentence.of(page.inNumbers(), measures(detail)));
-    line("a day", NumberSentence.of(page.aDay(), measures(detail)));
+    line("effect", NumberSentence.of(page.inNumbers(), measures(detail)));
+    line("example days", NumberSentence.of(page.aDay(), measures(detail)));
     line("why", page.why());
     remedies(finding);
-    line("basis", basis(finding));
+    line("method", method(finding));
     line("accepted", accepted(finding.accepted()));
-    line("with it", consequences(finding));
+    line("also cleared", consequences(finding));
   }
 
   /** The remedy to take, then others that were tried and hold too. */
@@ -118,7 +118,7 @@ public final class TextReport {
     Remedy first = remedies.get(0);
     String label = first.isSetting() ? "change" : "work";
     first.changes().forEach(change -> line(label, change(change)));
-    line("proven", ProofWords.of(finding, first));
+    line("tried", ProofWords.of(finding, first));
     remedies.stream()
         .skip(1)
         .limit(MOST_OTHERS)
@@ -128,12 +128,12 @@ public final class TextReport {
   private void headline(Finding finding, RulePage page) {
     String word = finding.consequence().word().toUpperCase(Locale.ROOT);
     String beginning =
-        Layout.pad(Layout.pad("" + judgement.rank(finding.key()), 3) + word, Layout.INDENT);
+        Layout.pad(Layout.pad("" + judgement.rank(finding.key()), 3) + word, Layout.HEADLINE);
     text.append(
         layout
             .wrapped(beginning, page.says())
             .replaceFirst(word, Emphasis.of(word, layout.coloured())));
-    text.append(layout.wrapped(" ".repeat(Layout.INDENT), name(finding.check())));
+    text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), name(finding.check())));
   }
 
   private static String name(Check check) {
@@ -170,14 +170,16 @@ public final class TextReport {
       return "";
     }
     boolean sourced = !bound.source().equals("none") && !bound.source().equals(Bound.THIS_SETUP);
+    boolean assumed = bound.known().equals(Bound.ASSUMED);
+    int remark = bound.known().indexOf("; ");
     return Words.withUnit(bound.measure())
         + ", "
         + bound.measure().quantity()
         + " ("
         + bound.name()
         + (sourced ? ": " + bound.source() : "")
-        + "; "
-        + bound.known()
+        + (assumed ? ", assumed" : "")
+        + (remark < 0 ? "" : bound.known().substring(remark))
         + ")";
   }
 
@@ -198,11 +200,11 @@ public final class TextReport {
   }
 
   static String change(Change change) {
-    String from = change.from() == null ? "not told" : Words.value(change.from());
+    String from = change.from() == null ? "missing" : Words.value(change.from());
     return change.pointer().dotted() + "   " + from + " -> " + Words.value(change.to());
   }
 
-  private static String basis(Finding finding) {
+  private static String method(Finding finding) {
     List<Assumption> assumed = finding.provenance().assumed();
     return assumed.isEmpty()
         ? finding.detail().basis()
@@ -225,7 +227,7 @@ public final class TextReport {
         + entry.until().optional().map(until -> ", until " + until).orElse("");
   }
 
-  /** The findings that go away with this one. */
+  /** The findings that are cleared with this one. */
   private String consequences(Finding cause) {
     return judgement.findings().stream()
         .filter(finding -> cause.key().equals(finding.causedBy()))
@@ -241,34 +243,25 @@ public final class TextReport {
 
   private void tail() {
     StringBuilder tail = new StringBuilder();
-    days().forEach(day -> tail.append(entry("days", tail, day)));
+    days().forEach(day -> tail.append(entry("example days", tail, day)));
     text.append(tail.isEmpty() ? "" : "\n").append(tail);
     tail.setLength(0);
     notJudged()
         .forEach(
             (missing, checks) -> tail.append(entry("not judged", tail, missing + ": " + checks)));
     if (!judgement.assumptions().isEmpty()) {
-      tail.append(
-          layout.wrapped(
-              Layout.pad("assumed", Layout.INDENT), assumptions(judgement.assumptions())));
+      tail.append(layout.entry("assumed", assumptions(judgement.assumptions())));
     }
     judgement
         .overrides()
-        .forEach(
-            override ->
-                tail.append(
-                    layout.wrapped(Layout.pad("limit", Layout.INDENT), override(override))));
-    Notes.of(report)
-        .forEach(note -> tail.append(layout.wrapped(Layout.pad("note", Layout.INDENT), note)));
+        .forEach(override -> tail.append(layout.entry("limit", override(override))));
+    Notes.of(report).forEach(note -> tail.append(layout.entry("note", note)));
     List<String> cautions = Cautions.of(report);
     if (!cautions.isEmpty()) {
-      tail.append(
-          layout.wrapped(Layout.pad("take care", Layout.INDENT), String.join(" ", cautions)));
+      tail.append(layout.entry("safety", String.join(" ", cautions)));
     }
     tail.append(
-        layout.wrapped(
-            Layout.pad("as of", Layout.INDENT),
-            judgement.asOf() + ", by the rules of edition " + judgement.edition()));
+        layout.entry("as of", judgement.asOf() + ", rule book edition " + judgement.edition()));
     text.append('\n').append(tail);
   }
 
@@ -290,7 +283,7 @@ public final class TextReport {
   }
 
   private String entry(String label, StringBuilder before, String content) {
-    return layout.wrapped(Layout.pad(before.isEmpty() ? label : "", Layout.INDENT), content);
+    return layout.entry(before.isEmpty() ? label : "", content);
   }
 
   /** The checks not judged, by what they miss; those that hold up sign-off first. */
@@ -307,7 +300,7 @@ public final class TextReport {
   private static String missing(NotJudged open) {
     List<Pointer> missing = open.missing();
     if (missing.isEmpty()) {
-      return "day runs left out";
+      return "example days skipped";
     }
     return "no "
         + missing.stream()

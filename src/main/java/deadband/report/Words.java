@@ -1,6 +1,7 @@
 package deadband.report;
 
 import deadband.facts.Measure;
+import deadband.judging.Consequence;
 import deadband.setup.Choice;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -96,6 +97,15 @@ final class Words {
       return items.stream().map(Words::value).collect(Collectors.joining(", ", "[", "]"));
     }
     return value.toString();
+  }
+
+  /** How many findings of a class; damage and waste cannot be counted. */
+  static String count(int number, Consequence of) {
+    return switch (of) {
+      case HAZARD, RECORD -> count(number, of.word());
+      case DAMAGE, WASTE -> number + " " + of.word();
+      case QUERY -> number + (number == 1 ? " query" : " queries");
+    };
   }
 
   /** How many of a thing, with its plural. */

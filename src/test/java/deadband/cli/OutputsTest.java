@@ -52,8 +52,8 @@ class OutputsTest {
   @ParameterizedTest
   @ValueSource(strings = {"--out", "--patch", "--trace", "--chart"})
   void anInputIsNeverWrittenOver(String option) throws IOException {
-    isRefused(writing(option, home), "is an input and is never written over");
-    isRefused(writing(option, home, "--overwrite"), "is an input and is never written over");
+    isRefused(writing(option, home), "is an input and is never replaced");
+    isRefused(writing(option, home, "--overwrite"), "is an input and is never replaced");
     Path winding = folder.resolve("..").resolve(folder.getFileName()).resolve("home.json");
     isRefused(writing(option, winding, "--overwrite"), "is an input");
   }
@@ -63,7 +63,7 @@ class OutputsTest {
   void whatIsThereIsReplacedOnlyWhenToldAndKeepsItsMode(String option) throws IOException {
     Path there = folder.resolve("there");
     Files.writeString(there, "mine");
-    isRefused(writing(option, there), "is there already; --overwrite writes over it");
+    isRefused(writing(option, there), "already exists; --overwrite writes over it");
     assertThat(there).hasContent("mine");
 
     assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");

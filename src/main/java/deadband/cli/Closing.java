@@ -11,7 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What several files came to, and how the program ends because of it. */
-final class Tally {
+final class Closing {
 
   private final Map<Verdict, Integer> verdicts = new EnumMap<>(Verdict.class);
   private int unreadable;
@@ -68,7 +68,7 @@ final class Tally {
       lines.add(files + " files: " + String.join(", ", counts()));
     }
     if (exit == Exit.NOTHING_CHECKED) {
-      lines.add("nothing could be checked: the file tells no value that a check looks at");
+      lines.add("nothing could be checked: the file holds no value that a check needs");
     }
     if (worst != null) {
       lines.addAll(next(worst));

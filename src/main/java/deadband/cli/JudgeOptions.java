@@ -1,0 +1,89 @@
+package deadband.cli;
+
+import deadband.cases.DayRuns;
+import deadband.cases.Limits;
+import deadband.cases.YearRuns;
+import deadband.judging.HouseRules;
+import deadband.judging.Judge;
+import deadband.judging.RuleBook;
+import deadband.reading.LimitsReading;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** What every command that judges is judged by: limits, date, example days and house rules. */
+final class JudgeOptions {
+
+  private static final String NO_COMPILER =
+      "house rules need the rule compiler in lib/house, and it is missing: unpack the whole folder"
+          + " again";
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "date at which acceptances must be in force (default today)")
+  private @Nullable LocalDate asOf;
+
+  @Option(
+      names = "--limits",
+      paramLabel = "FILE",
+      description = "limits of this site, in place of those of the rule book")
+  private @Nullable Path limitsFile;
+
+  @Option(
+      names = "--no-day-run",
+      description = "skips the example days; checks that need them are not judged")
+  private boolean noDayRun;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "DIR",
+      description = "house rules: DRL files judged next to the built-in rules; they are code")
+  private @Nullable Path rulesFolder;
+
+  LocalDate date() {
+    return asOf == null ? LocalDate.now(ZoneId.systemDefault()) : asOf;
+  }
+
+  /** The limits in force. */
+  Limits limits() {
+    LimitsReading limits =
+        limitsFile == null ? LimitsReading.none() : LimitsReading.ofFile(limitsFile);
+    if (limits instanceof LimitsReading.Unreadable unreadable) {
+      throw Refusal.unreadable(unreadable.problems());
+    }
+    return ((LimitsReading.Read) limits).limits();
+  }
+
+  DayRuns dayRuns() {
+    return noDayRun ? DayRuns.none() : DayRuns.remembered();
+  }
+
+  Judge judge(DayRuns runs, Console console) {
+    return new Judge(book(console), runs, noDayRun ? null : YearRuns.remembered());
+  }
+
+  private RuleBook book(Console console) {
+    if (rulesFolder == null) {
+      return RuleBook.builtIn();
+    }
+    console.tell(
+        "house rules are code and run with your rights; use only those you trust: " + rulesFolder);
+    if (!HouseRules.canBeCompiled()) {
+      throw Refusal.incomplete(NO_COMPILER);
+    }
+    HouseRules house = HouseRules.in(rulesFolder);
+    if (house instanceof HouseRules.Unreadable unreadable) {
+      throw Refusal.unreadable(unreadable.problems());
+    }
+    return ((HouseRules.Read) house).book();
+  }
+
+  /** The files that are read for them. */
+  List<Path> files() {
+    return limitsFile == null ? List.of() : List.of(limitsFile);
+  }
+}
