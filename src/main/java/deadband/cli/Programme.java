@@ -59,7 +59,9 @@ record Programme(String name, LocalDate date, List<Day> days, boolean disinfects
 
   int steps(StepLength step) {
     int seconds =
-        days.stream().mapToInt(day -> day.profile().length() * day.profile().step().seconds()).sum();
+        days.stream()
+            .mapToInt(day -> day.profile().length() * day.profile().step().seconds())
+            .sum();
     return seconds / step.seconds();
   }
 }

@@ -62,7 +62,8 @@ final class ProposeCommand implements Callable<Integer> {
 
   @Option(
       names = "--best",
-      description = "searches for the settings with most heat from PV and fewest starts over a year")
+      description =
+          "searches for the settings with most heat from PV and fewest starts over a year")
   private boolean best;
 
   @Option(

@@ -10,7 +10,8 @@ import picocli.CommandLine.Parameters;
 /** Prints the JSON Schema of a format. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema (draft 2020-12) of the setup file, of a report or of a simulation.",
+    description =
+        "Prints the JSON Schema (draft 2020-12) of the setup file, of a report or of a simulation.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
 

@@ -53,11 +53,7 @@ public record Finding(
 
   /** A finding of which nothing more is known yet. */
   Finding(
-      Check check,
-      Consequence consequence,
-      Pointer subject,
-      Detail detail,
-      Provenance provenance) {
+      Check check, Consequence consequence, Pointer subject, Detail detail, Provenance provenance) {
     this(check, consequence, subject, detail, provenance, Answer.NONE);
   }
 

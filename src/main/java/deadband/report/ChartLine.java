@@ -1,11 +1,11 @@
 package deadband.report;
 
 /**
- * How a line or an area of a chart is drawn: told apart by dashes, weight and pattern first, by
+ * How a line or an area of a chart is drawn: set apart by dashes, weight and pattern first, by
  * colour besides.
  */
 enum ChartLine {
-  SUN("#7a5c00", 1, "", Fill.LIGHT),
+  PV("#7a5c00", 1, "", Fill.LIGHT),
   COUNTED("#161616", 1.6, "", Fill.NONE),
   THRESHOLD("#5b2a86", 1.4, "8 3", Fill.NONE),
   HEAT_PUMP("#17507e", 1.2, "", Fill.HATCH),

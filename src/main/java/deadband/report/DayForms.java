@@ -91,8 +91,7 @@ final class DayForms {
 
   private static void run(
       Members<Result> result, String name, Function<Result.Cycles, OptionalDouble> length_min) {
-    result.and(
-        name, NUMBER.orNull(), run -> run.cycles().map(length_min).flatMap(DayForms::boxed));
+    result.and(name, NUMBER.orNull(), run -> run.cycles().map(length_min).flatMap(DayForms::boxed));
   }
 
   private static void number(

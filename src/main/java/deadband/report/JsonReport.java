@@ -37,7 +37,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** A judgement as JSON, format version 2: one object a file. Its schema is made of the same forms. */
+/**
+ * A judgement as JSON, format version 2: one object a file. Its schema is made of the same forms.
+ */
 public final class JsonReport {
 
   /** Version of this format. */
@@ -78,8 +80,7 @@ public final class JsonReport {
   private static final JsonForm<Pointer> POINTER =
       TEXT.with("pattern", "^(/.*)?$").named("pointer").of(Pointer::toString);
 
-  private static final JsonForm<String> CHECK =
-      TEXT.with("pattern", "^[a-z0-9-]+$").named("check");
+  private static final JsonForm<String> CHECK = TEXT.with("pattern", "^[a-z0-9-]+$").named("check");
 
   private static final JsonForm<List<String>> CHECKS =
       CHECK.list().with("uniqueItems", true).named("checks");
@@ -144,9 +145,7 @@ public final class JsonReport {
       new Members<YearEffect>()
           .and("heatFromPV_kWh", NUMBER, year -> Math.rint(year.solarHeat_kWh()))
           .and(
-              "heatFromPVByHeatPump_kWh",
-              NUMBER,
-              year -> Math.rint(year.solarHeatByHeatPump_kWh()))
+              "heatFromPVByHeatPump_kWh", NUMBER, year -> Math.rint(year.solarHeatByHeatPump_kWh()))
           .and("import_kWh", NUMBER, year -> Math.rint(year.import_kWh()))
           .and("export_kWh", NUMBER, year -> Math.rint(year.export_kWh()))
           .and("relayClosures", COUNT, YearEffect::relayClosings)
@@ -286,10 +285,7 @@ public final class JsonReport {
       new Members<Problem>()
           .and("problem", TEXT.with("pattern", "^[a-z-]+$"), problem -> problem.kind().key())
           .and("says", TEXT, Problem::says)
-          .and(
-              "pointer",
-              POINTER.orNull(),
-              problem -> Optional.ofNullable(problem.pointer()))
+          .and("pointer", POINTER.orNull(), problem -> Optional.ofNullable(problem.pointer()))
           .and("line", PLACE.orNull(), problem -> problem.place().map(Place::line))
           .and("column", PLACE.orNull(), problem -> problem.place().map(Place::column))
           .and("found", TEXT, Problem::found)

@@ -23,7 +23,8 @@ public final class PageText {
   public static String of(Check check, Layout layout) {
     RulePage page = RulePage.of(check);
     PageText writer = new PageText(layout);
-    writer.text.append(layout.spread(check.name(), check.consequence().word().toUpperCase(Locale.ROOT)));
+    writer.text.append(
+        layout.spread(check.name(), check.consequence().word().toUpperCase(Locale.ROOT)));
     writer.text.append(layout.wrapped("", page.says() + "."));
     page.explanation().forEach(writer::section);
     return writer.text.toString();
@@ -31,7 +32,7 @@ public final class PageText {
 
   private void section(String heading, String content) {
     text.append('\n').append(layout.wrapped("", heading));
-    for (String paragraph : content.split("\n\n")) {
+    for (String paragraph : content.split("\n\n", -1)) {
       List<String> lines = paragraph.lines().toList();
       if (lines.get(0).startsWith("|")) {
         lines.stream().skip(2).forEach(this::row);
@@ -45,13 +46,13 @@ public final class PageText {
 
   private void items(List<String> lines) {
     String joined = lines.stream().map(String::strip).collect(Collectors.joining(" ")).substring(2);
-    Arrays.stream(joined.split(" - "))
+    Arrays.stream(joined.split(" - ", -1))
         .forEach(item -> text.append(layout.wrapped("  - ", plain(item))));
   }
 
   /** A row of a table: its first cell names what the others say. */
   private void row(String line) {
-    String[] cells = line.strip().replaceAll("^\\|\\s*|\\s*\\|$", "").split(CELL);
+    String[] cells = line.strip().replaceAll("^\\|\\s*|\\s*\\|$", "").split(CELL, -1);
     String others = Arrays.stream(cells).skip(1).collect(Collectors.joining("; "));
     text.append(layout.wrapped("  ", plain(cells[0] + ": " + others)));
   }

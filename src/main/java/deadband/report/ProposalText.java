@@ -61,7 +61,8 @@ public final class ProposalText {
 
   private static void changes(StringBuilder text, Layout layout, Proposal proposal) {
     if (proposal.proof().isEmpty()) {
-      text.append(layout.entry("change", "no calculated change of settings brings it closer to sign-off"));
+      text.append(
+          layout.entry("change", "no calculated change of settings brings it closer to sign-off"));
       return;
     }
     for (Change change : proposal.changes()) {
@@ -70,12 +71,14 @@ public final class ProposalText {
     text.append(layout.entry("after", standing(proposal.after())));
     Proof proof = proposal.proof().get();
     String clears = String.join(", ", proof.clears());
-    text.append(layout.entry("tried",
-        trust(proposal, proof)
-            + "; clears "
-            + (clears.isEmpty() ? "no finding" : clears)
-            + ProofWords.costs(proof)
-            + ProofWords.effect(proof.effect())));
+    text.append(
+        layout.entry(
+            "tried",
+            trust(proposal, proof)
+                + "; clears "
+                + (clears.isEmpty() ? "no finding" : clears)
+                + ProofWords.costs(proof)
+                + ProofWords.effect(proof.effect())));
   }
 
   private static String trust(Proposal proposal, Proof proof) {
@@ -88,19 +91,23 @@ public final class ProposalText {
   /** What is left to do: work on site, what only the site can say, and what is missing. */
   private static void left(StringBuilder text, Layout layout, Proposal proposal) {
     for (Finding finding : proposal.inTheWay()) {
-      text.append(layout.entry(finding.consequence().word(),
-          RulePage.of(finding.check()).says()
-              + " ("
-              + finding.check().name()
-              + "): "
-              + todo(finding)));
+      text.append(
+          layout.entry(
+              finding.consequence().word(),
+              RulePage.of(finding.check()).says()
+                  + " ("
+                  + finding.check().name()
+                  + "): "
+                  + todo(finding)));
     }
     for (NotJudged open : proposal.waitedFor()) {
-      text.append(layout.entry("missing",
-          open.check().name()
-              + (open.missing().isEmpty()
-                  ? " needs the example days, which were skipped"
-                  : " needs " + dotted(open.missing()))));
+      text.append(
+          layout.entry(
+              "missing",
+              open.check().name()
+                  + (open.missing().isEmpty()
+                      ? " needs the example days, which were skipped"
+                      : " needs " + dotted(open.missing()))));
     }
   }
 

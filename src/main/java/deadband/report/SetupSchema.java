@@ -74,9 +74,7 @@ public final class SetupSchema {
     }
     shape.fields().forEach(field -> properties.put(field.name(), property(field)));
     return object(
-        "type", List.of("object", "null"),
-        "properties", properties,
-        "additionalProperties", false);
+        "type", List.of("object", "null"), "properties", properties, "additionalProperties", false);
   }
 
   /** A value may be null, which is the same as missing. */

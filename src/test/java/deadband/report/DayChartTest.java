@@ -201,23 +201,23 @@ class DayChartTest {
     List<String> texts = all(svg, "text").stream().map(Element::getTextContent).toList();
     assertThat(texts)
         .contains(
-            "sun",
+            "PV",
             "counted surplus",
             "start 3.2 kW",
             "stop 2.7 kW",
             "immersion",
             "heat pump",
-            "bought",
+            "import",
             "top",
             "diverter sensor",
             "bottom",
             "tank limit 62 °C",
-            "blending 65 °C",
+            "mixing valve 65 °C",
             "growth 20 to 45 °C",
             "00:00",
             "24:00")
         .doesNotContain("back-up heater");
-    assertThat(textThatStarts(svg, "by its timer").getTextContent()).endsWith("11×");
+    assertThat(textThatStarts(svg, "by the timer").getTextContent()).endsWith("11×");
   }
 
   @Test
@@ -235,7 +235,7 @@ class DayChartTest {
     String svg =
         DayChart.of(
             Recordings.cloud(), new Markings("x", "A day", none, none, none, none), Size.PAGE);
-    assertThat(svg).doesNotContain("start ", "tank limit", "blending");
+    assertThat(svg).doesNotContain("start ", "tank limit", "mixing valve");
   }
 
   @Test

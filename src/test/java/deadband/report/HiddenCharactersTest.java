@@ -36,8 +36,7 @@ class HiddenCharactersTest {
   @MethodSource("hidden")
   void jsonWritesItsNumberAndKeepsTheText(int code) {
     String name = "Mill" + Character.toString(code) + "Cottage";
-    String json =
-        JsonText.of(Map.of("name", name));
+    String json = JsonText.of(Map.of("name", name));
 
     assertThat(json.codePoints()).doesNotContain(code);
     assertThat(Json.createReader(new StringReader(json)).readObject().getString("name"))
