@@ -1,8 +1,8 @@
 package deadband.cli;
 
-import deadband.cases.DayRuns;
-import deadband.cases.Limits;
-import deadband.cases.YearRuns;
+import deadband.days.DayRuns;
+import deadband.limits.Limits;
+import deadband.days.YearRuns;
 import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.RuleBook;

@@ -103,7 +103,7 @@ final class SimulateCommand implements Callable<Integer> {
   public Integer call() {
     StepLength step = stepLength();
     if (chart != null && day.equals(Programme.YEAR)) {
-      throw Refusal.wrongUse("--chart draws one day; a year is too long for it");
+      throw Refusal.wrongUse("--chart shows one day; a year is too long for it");
     }
     List<Path> inputs = new ArrayList<>(input.files());
     if (isFile()) {

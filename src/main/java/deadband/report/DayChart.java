@@ -124,7 +124,7 @@ public final class DayChart {
    */
   public static String of(Recording recording, Markings markings, Size size) {
     if (recording.length() == 0) {
-      throw new IllegalArgumentException("nothing was recorded that could be drawn");
+      throw new IllegalArgumentException("the recording is empty: there is nothing to chart");
     }
     return new DayChart(new ChartData(recording), markings, size).drawn();
   }

@@ -172,11 +172,11 @@ public record DayReport(
   }
 
   private String tank() {
-    return "top "
+    return "at the top "
         + span(result.tankTop_C())
-        + "; diverter's sensor "
+        + "; at the diverter's sensor "
         + span(result.tankSensor_C())
-        + "; bottom "
+        + "; at the bottom "
         + span(result.tankBottom_C());
   }
 
@@ -200,7 +200,7 @@ public record DayReport(
 
   private String hotWater() {
     return DayWords.tenths(result.coldDraw_L())
-        + " L drawn below 40 °C; "
+        + " L drawn off below 40 °C; "
         + DayWords.kWh(result.standingLoss_kWh())
         + " of standing loss";
   }

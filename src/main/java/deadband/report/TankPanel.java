@@ -34,8 +34,8 @@ record TankPanel(ChartData data, DayChart.Markings markings) implements ChartPan
     double from_C = Math.max(paper.scale().least(), Hygiene.GROWTH_FROM_C.value());
     paper.band("growth 20 to 45 °C", ChartLine.BAND, from_C, Hygiene.GROWTH_TO_C.value());
     paper.grid();
-    paper.curve("bottom", ChartLine.BOTTOM, Quantity.BOTTOM);
-    paper.curve("top", ChartLine.TOP, Quantity.TOP);
+    paper.curve("tank bottom", ChartLine.BOTTOM, Quantity.BOTTOM);
+    paper.curve("tank top", ChartLine.TOP, Quantity.TOP);
     paper.curve("diverter sensor", ChartLine.SENSOR, Quantity.SENSOR);
     markings
         .tankLimit_C()

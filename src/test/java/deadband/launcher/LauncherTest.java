@@ -2,6 +2,7 @@ package deadband.launcher;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import deadband.launcher.Unpacked.Result;
 import java.io.IOException;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What the sh launcher must survive. Runs after packaging, on a copy of the built folder whose path
@@ -43,6 +46,30 @@ class LauncherTest {
   @AfterEach
   void leaveNothingRunning() {
     deadband.awaitQuiet();
+  }
+
+  /** On a terminal the report is as wide as the terminal, and no line is wider. */
+  @ParameterizedTest
+  @ValueSource(ints = {60, 80, 120})
+  void fillsTheTerminal(int columns) {
+    Map<String, String> environment = withoutArchive();
+    assumeThat(deadband.execute(environment, List.of("sh", "-c", "script --version")).out())
+        .as("script of util-linux, which gives a command a terminal")
+        .contains("util-linux");
+    String command =
+        "stty cols %d; exec %s check %s"
+            .formatted(columns, quoted(deadband.launcher()), quoted(deadband.sample()));
+
+    String out =
+        deadband.execute(environment, List.of("script", "-qec", command, "/dev/null")).out();
+
+    assertThat(out.lines().map(line -> line.replaceAll("\u001b\\[\\d*m|\r", "")))
+        .allMatch(line -> line.codePointCount(0, line.length()) <= columns)
+        .anyMatch(line -> line.codePointCount(0, line.length()) == columns);
+  }
+
+  private static String quoted(Object word) {
+    return "'" + word.toString().replace("'", "'\\''") + "'";
   }
 
   // With the Java that runs the tests -----------------------------------------------------------
