@@ -2,7 +2,6 @@ package deadband.cli;
 
 import deadband.days.DayEvidence;
 import deadband.days.DayRuns;
-import deadband.days.YearRuns;
 import deadband.document.Printable;
 import deadband.document.Problem;
 import deadband.document.ProblemText;
@@ -10,9 +9,7 @@ import deadband.document.Source;
 import deadband.judging.HouseRuleFailure;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
-import deadband.judging.RuleBook;
 import deadband.limits.Limits;
-import deadband.reading.LimitsReading;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
 import deadband.report.Report;

@@ -1,11 +1,11 @@
 package deadband.cli;
 
 import deadband.days.DayRuns;
-import deadband.limits.Limits;
 import deadband.days.YearRuns;
 import deadband.judging.HouseRules;
 import deadband.judging.Judge;
 import deadband.judging.RuleBook;
+import deadband.limits.Limits;
 import deadband.reading.LimitsReading;
 import java.nio.file.Path;
 import java.time.LocalDate;

@@ -2,7 +2,6 @@ package deadband.cli;
 
 import deadband.days.DayEvidence;
 import deadband.days.DayRuns;
-import deadband.days.YearRuns;
 import deadband.document.Pointer;
 import deadband.judging.Judge;
 import deadband.judging.Verdict;

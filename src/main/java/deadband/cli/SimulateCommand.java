@@ -1,6 +1,5 @@
 package deadband.cli;
 
-import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Installation;
 import deadband.dayrun.Recording;
@@ -10,8 +9,6 @@ import deadband.dayrun.Surroundings;
 import deadband.days.DayModel;
 import deadband.days.YearRuns;
 import deadband.document.Pointer;
-import deadband.document.Problem;
-import deadband.document.ProblemText;
 import deadband.provenance.Derived;
 import deadband.reading.Gaps;
 import deadband.reading.ProfileReading;

@@ -4,7 +4,6 @@ import static deadband.report.JsonForm.COUNT;
 import static deadband.report.JsonForm.NUMBER;
 import static deadband.report.JsonForm.TEXT;
 
-
 import deadband.dayrun.Result;
 import deadband.provenance.Assumption;
 import deadband.report.JsonForm.Members;

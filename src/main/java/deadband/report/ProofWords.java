@@ -102,54 +102,54 @@ final class ProofWords {
   }
 
   private static String year(YearEffect before, YearEffect after) {
-    List<String> parts = new ArrayList<>();
-    add(parts, "heat from PV", before, after, year -> whole(year.solarHeat_kWh(), "kWh"));
-    add(parts, "by the heat pump", before, after, year -> pump(year));
-    add(parts, "starts", before, after, year -> "" + year.heatPumpStarts());
-    add(parts, "relay closures", before, after, year -> "" + year.relayClosings());
-    add(parts, "import", before, after, year -> whole(year.import_kWh(), "kWh"));
-    return "; year: " + (parts.isEmpty() ? "no difference" : String.join(", ", parts));
+    Differences<YearEffect> year = new Differences<>(before, after);
+    year.add("heat from PV", "kWh", each -> whole(each.solarHeat_kWh()));
+    year.add("by the heat pump", "%", each -> whole(100 * each.heatPumpShare()));
+    year.add("starts", "", each -> "" + each.heatPumpStarts());
+    year.add("relay closures", "", each -> "" + each.relayClosings());
+    year.add("import", "kWh", each -> whole(each.import_kWh()));
+    return "; year: " + (year.all.isEmpty() ? "no difference" : year);
   }
 
-  private static String pump(YearEffect year) {
-    return whole(100 * year.heatPumpShare(), "%");
-  }
-
-  private static String whole(double value, String unit) {
-    return Words.number(Math.rint(value)) + " " + unit;
+  private static String whole(double value) {
+    return Words.number(Math.rint(value));
   }
 
   /** What an example day changes in; empty where it does not. */
   static String differences(String name, Result before, Result after) {
-    List<String> differences = new ArrayList<>();
-    add(differences, "relay closures", before, after, ProofWords::closures);
-    add(differences, "starts", before, after, ProofWords::starts);
-    add(differences, "import", before, after, day -> DayWords.kWh(day.import_kWh()));
-    add(
-        differences,
-        "import on surplus calls",
-        before,
-        after,
-        day -> DayWords.kWh(day.importWhileOnSurplus_kWh()));
-    add(differences, "heat from PV", before, after, day -> DayWords.kWh(day.solarHeat_kWh()));
-    add(differences, "export", before, after, day -> DayWords.kWh(day.export_kWh()));
-    return differences.isEmpty() ? "" : "; " + name + ": " + String.join(", ", differences);
+    Differences<Result> day = new Differences<>(before, after);
+    day.add("relay closures", "", each -> counted(each, Result.Cycles::relayClosings));
+    day.add("starts", "", each -> counted(each, Result.Cycles::heatPumpStarts));
+    day.add("import", "kWh", each -> Words.tenths(each.import_kWh()));
+    day.add(
+        "import on surplus calls", "kWh", each -> Words.tenths(each.importWhileOnSurplus_kWh()));
+    day.add("heat from PV", "kWh", each -> Words.tenths(each.solarHeat_kWh()));
+    day.add("export", "kWh", each -> Words.tenths(each.export_kWh()));
+    return day.all.isEmpty() ? "" : "; " + name + ": " + day;
   }
 
-  private static <T> void add(
-      List<String> differences, String quantity, T before, T after, Function<T, String> shown) {
-    String from = shown.apply(before);
-    String to = shown.apply(after);
-    if (!from.equals(to)) {
-      differences.add(quantity + " " + from + " -> " + to);
+  private static String counted(Result result, Function<Result.Cycles, Integer> count) {
+    return result.cycles().map(cycles -> "" + count.apply(cycles)).orElse("not counted");
+  }
+
+  /** Quantities that differ, with their unit said once. */
+  private record Differences<T>(T before, T after, List<String> all) {
+
+    Differences(T before, T after) {
+      this(before, after, new ArrayList<>());
     }
-  }
 
-  private static String closures(Result result) {
-    return result.cycles().map(cycles -> "" + cycles.relayClosings()).orElse("not counted");
-  }
+    void add(String quantity, String unit, Function<T, String> shown) {
+      String from = shown.apply(before);
+      String to = shown.apply(after);
+      if (!from.equals(to)) {
+        all.add((quantity + " " + from + " -> " + to + " " + unit).stripTrailing());
+      }
+    }
 
-  private static String starts(Result result) {
-    return result.cycles().map(cycles -> "" + cycles.heatPumpStarts()).orElse("not counted");
+    @Override
+    public String toString() {
+      return String.join(", ", all);
+    }
   }
 }

@@ -165,7 +165,7 @@ class ProgramTest {
     assertThat(run.exit()).isEqualTo(0);
     assertThat(run.out())
         .startsWith("gap-below-heat-pump-draw ")
-        .contains("\nWhy it matters\n", "from [hunting from] to", "\nWhat it misses\n")
+        .contains("\nWhy it matters\n", "[short-cycling", "\nWhat it misses\n")
         .doesNotContain("Fires", "Stays silent", "At the edge", "Not judged", "`", "{", "|");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= columns);
     assertThat(run.out().lines()).anyMatch(line -> line.length() > columns - 12);

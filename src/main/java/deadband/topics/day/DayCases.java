@@ -190,10 +190,17 @@ public final class DayCases {
             setup.heatPump().everyday().stop_C(),
             setup.heatPump().minimumRun_min())
         .observed(Measure.of("shortest run", shortest_min, MINUTE))
-        .limit(Bound.told("minimum run", minimum_min, MINUTE, setup.heatPump().minimumRun_min()))
+        .limit(minimumRun(minimum_min))
         .size(Size.startsPerHour(worse(result -> cycles(result).startsInWorstHour())))
         .basis(BASIS)
         .done();
+  }
+
+  private Bound minimumRun(double minimum_min) {
+    Told<Double> plate = setup.heatPump().minimumRun_min();
+    return plate.isTold()
+        ? Bound.told("minimum run", minimum_min, MINUTE, plate)
+        : Bound.assumed("minimum run", minimum_min, MINUTE, plate.pointer().dotted());
   }
 
   private void surplusImport() {
