@@ -1,7 +1,7 @@
 package deadband.judging;
 
 import deadband.facts.Case;
-import deadband.facts.Presence;
+import deadband.facts.Condition;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param askedOnAssumption whether a finding that rests on an assumption is no more than a query
  * @param causes checks whose findings may lie behind this one's
  * @param caseType the case the rule looks at
- * @param presences what must be there for the check to be about anything
+ * @param conditions that the rule joins with it
  * @param housePage the page that a house rule brings along, null for a built-in check
  */
 public record Check(
@@ -28,7 +28,7 @@ public record Check(
     boolean askedOnAssumption,
     List<String> causes,
     Class<? extends Case> caseType,
-    List<Class<? extends Presence>> presences,
+    List<Class<? extends Condition>> conditions,
     @Nullable RulePage housePage) {
 
   /** Whether this is its name, or once was. */

@@ -12,7 +12,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,7 +22,7 @@ import java.util.regex.Pattern;
 final class CompilerWords {
 
   private static final String FORM =
-      "a rule like those of the rule book: when, one case and a comparison; then,"
+      "a rule like those of the rule book: when, facts and a comparison; then,"
           + " found( kcontext, $case );";
 
   /** What the parser puts before its sentence. */
@@ -29,7 +31,7 @@ final class CompilerWords {
   private static final Pattern EXPRESSION =
       Pattern.compile("^Unable to Analyse Expression (.*?):\\n.*", Pattern.DOTALL);
 
-  private static final Pattern MEMBER = Pattern.compile("deadband\\.cases\\.(\\w+)\\.(\\w+)\\(\\)");
+  private static final Pattern MEMBER = Pattern.compile("deadband\\.[\\w.]+\\.(\\w+)\\.(\\w+)\\(\\)");
   private static final Pattern TYPE = Pattern.compile("^Unable to resolve ObjectType '(.*)'");
   private static final Pattern IMPORT = Pattern.compile("^Error importing : '(.*)'");
 
@@ -38,9 +40,15 @@ final class CompilerWords {
 
   private final Map<String, Class<? extends Case>> cases = new TreeMap<>();
 
-  /** Words about rules that look at these cases. */
+  private final Set<String> facts = new TreeSet<>();
+
+  /** Words about rules that look at the facts of these checks. */
   CompilerWords(Collection<Check> checks) {
-    checks.forEach(check -> cases.put(check.caseType().getSimpleName(), check.caseType()));
+    for (Check check : checks) {
+      cases.put(check.caseType().getSimpleName(), check.caseType());
+      check.conditions().forEach(condition -> facts.add(condition.getSimpleName()));
+    }
+    facts.addAll(cases.keySet());
   }
 
   /**
@@ -67,7 +75,7 @@ final class CompilerWords {
 
   private Problem unknownCase(Source source, String name) {
     return Problem.of(source, Kind.NOT_A_RULE, name, "a fact, imported by its name")
-        .near(NearestName.of(name, cases.keySet()));
+        .near(NearestName.of(name, facts));
   }
 
   private Problem expression(Source source, String message, String expression, int line) {

@@ -80,7 +80,7 @@ final class Outcomes {
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
-      boolean fitted = check.presences().stream().noneMatch(absent::contains);
+      boolean fitted = check.conditions().stream().noneMatch(absent::contains);
       byCheck.put(
           check,
           concerned.stream()

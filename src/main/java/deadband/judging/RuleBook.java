@@ -2,7 +2,7 @@ package deadband.judging;
 
 import deadband.facts.Case;
 import deadband.facts.Fact;
-import deadband.facts.Presence;
+import deadband.facts.Condition;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -189,7 +189,7 @@ public final class RuleBook {
         asked || consequence == Consequence.HAZARD,
         names(text(declared, "causedBy")),
         caseType(rule).orElseThrow(),
-        presences(rule),
+        types(rule, Condition.class).toList(),
         house
             ? RulePage.ofHouse(rule.getName(), text(declared, "title"), text(declared, "why"))
             : null);
@@ -206,11 +206,6 @@ public final class RuleBook {
   /** A rule reports one case; the pattern of one says which. Empty where there is none. */
   static Optional<Class<? extends Case>> caseType(Rule rule) {
     return types(rule, Case.class).findFirst();
-  }
-
-  /** The things that must be there for a rule to be about anything. */
-  private static List<Class<? extends Presence>> presences(Rule rule) {
-    return types(rule, Presence.class).toList();
   }
 
   private static <T> Stream<Class<? extends T>> types(Rule rule, Class<T> kind) {

@@ -84,7 +84,7 @@ class HouseRulesTest {
 
   @Test
   void aHouseRuleIsSilentWhereItsCaseIsInOrderAndTheBuiltInOnesStayAsTheyAre() throws IOException {
-    RuleBook book = book(example().replace("+ 0.5", "- 99"));
+    RuleBook book = book(example().replace("plus( 0.5 )", "plus( -99 )"));
     String sample = "faulty/stop-just-under-start.json";
     Judgement with = judged(book, sample);
     assertThat(with.clear()).extracting(Check::name).contains("gap-below-our-margin");
@@ -97,12 +97,12 @@ class HouseRulesTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "$gap : RelayGap( | $gap ; RelayGap( | 12 | mismatched input ';'",
-        "when | whn | 11 | mismatched input 'whn'",
-        ": RelayGap( width_kW | : RelayGapp( width_kW | 12 | RelayGapp",
-        "cases.RelayGap; | cases.RelayGpa; | 3 | RelayGpa",
-        "<= draw_kW | <= drawn_kW | 12 | drawn_kW",
-        "found( kcontext | lost( kcontext | 7 | The method lost",
+        "$gap : RelayGap( | $gap ; RelayGap( | 16 | mismatched input ';'",
+        "when | whn | 13 | mismatched input 'whn'",
+        ": RelayGap( width_kW | : RelayGapp( width_kW | 16 | RelayGapp",
+        "thresholds.RelayGap; | thresholds.RelayGpa; | 5 | RelayGpa",
+        "draw_kW.plus | drawn_kW.plus | 16 | drawn_kW",
+        "found( kcontext | lost( kcontext | 9 | The method lost",
       })
   void whatDoesNotCompileIsToldOnceAndWithItsLine(
       String right, String wrong, int line, String found) throws IOException {
@@ -119,7 +119,7 @@ class HouseRulesTest {
   void aMistypedCaseOrPartIsToldWithTheNearest() throws IOException {
     assertThat(problems(example().replace(": RelayGap(", ": RelayGapp(")).get(0).nearest())
         .isEqualTo("RelayGap");
-    Problem part = problems(example().replace("<= draw_kW", "<= drawn_kW")).get(0);
+    Problem part = problems(example().replace("draw_kW.plus", "drawn_kW.plus")).get(0);
     assertThat(part.nearest()).isEqualTo("draw_kW");
     assertThat(part.right()).isEqualTo("what RelayGap holds: width_kW, draw_kW");
   }
@@ -143,7 +143,7 @@ class HouseRulesTest {
     assertThat(problems).hasSize(1);
     assertThat(problems.get(0).kind()).isEqualTo(Kind.RULE_UNFIT);
     assertThat(problems.get(0).right()).contains(should);
-    assertThat(problems.get(0).place().map(Place::line)).contains(7);
+    assertThat(problems.get(0).place().map(Place::line)).contains(9);
   }
 
   @Test
@@ -251,8 +251,8 @@ class HouseRulesTest {
             example()
                 .replace(
                     "found( kcontext, $gap );",
-                    "insert( new deadband.topics.thresholds.RelayGap($gap.matter(), -1, $gap.width_kW()"
-                        + " + Math.random()) );"));
+                    "insert( new deadband.topics.thresholds.RelayGap("
+                        + "$gap.matter(), $gap.width_kW(), $gap.draw_kW()) );"));
     assertThatExceptionOfType(HouseRuleFailure.class)
         .isThrownBy(() -> judged(book, "faulty/stop-just-under-start.json"))
         .withMessageContaining("without end");
