@@ -165,11 +165,8 @@ public final class Facts {
 
     /** The case cannot be put while this is not told. */
     public void waitsFor(Told<?> value) {
-      given(Derived.missing(value.pointer()))
-          .makes(
-              because -> {
-                throw new IllegalStateException("a case of what is not entered: " + value);
-              });
+      Provenance missing = fitted.provenance().and(Provenance.missing(value.pointer()));
+      entries.add(new Entry(type, subject, Standing.NOT_KNOWN, missing, null));
     }
 
     /** Puts the case, where it arises and its values are known. */

@@ -6,7 +6,6 @@ import deadband.facts.Facts;
 import deadband.setup.Accepted;
 import deadband.setup.Setup;
 import deadband.topics.records.Acceptances;
-import deadband.topics.records.AcceptedEntry;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +26,7 @@ record Acceptance(Setup setup, List<Accepted> entries, LocalDate asOf) {
 
   /** Whether a check is about these entries themselves. */
   static boolean isAbout(Check check) {
-    return check.caseType() == AcceptedEntry.class;
+    return check.caseType() == Acceptances.AcceptedEntry.class;
   }
 
   /** The finding, accepted where an entry in force covers it. */

@@ -1,10 +1,16 @@
 package deadband.topics.metering;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Presence;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.loop.RelayLoop;
 import deadband.loop.SensedPhases;
@@ -27,6 +33,38 @@ import java.util.function.Supplier;
 /** Facts about the sensors that surplus is reckoned from, and about controllers linked together. */
 public final class MeteringInputs {
 
+  @Says("A diverter or a surplus relay is fitted.")
+  public record ControllerFitted(Answer answer) implements Presence {}
+
+  /** One input for a current sensor: is anything on it, and is it assigned to anything? */
+  public record UnusedSensorInput(Matter matter, Answer sensorFitted, Answer assigned)
+      implements Case {}
+
+  /** Whether anything measures the grid. */
+  public record GridSensing(Matter matter, Answer sensed) implements Case {}
+
+  /**
+   * The phase that the grid sensor measures, and the phase of what it is to see.
+   *
+   * @param onOneOfSeveral whether the sensor and what it is to see are on one phase of several
+   * @param explained whether another phase explains it already
+   */
+  public record SensorPhase(
+      Matter matter, Answer onOneOfSeveral, Answer explained, Answer same) implements Case {}
+
+  /** Highest current on a phase, and the rated current of the grid sensor. */
+  public record SensorCurrent(Matter matter, Quantity current_A, Quantity rated_A)
+      implements Case {}
+
+  /** Whether it was checked which way round the grid sensor is. */
+  public record SensorFacing(Matter matter, Answer checked) implements Case {}
+
+  /** How many of a group of linked controllers lead. */
+  public record LinkedGroup(Matter matter, Quantity leads) implements Case {}
+
+  /** Whether a linked controller that follows switches off when the link is lost. */
+  public record LinkLoss(Matter matter, Answer follows, Answer fallsToZero) implements Case {}
+
   private static final double W_PER_KW = 1000;
 
   private final Setup setup;
@@ -43,6 +81,7 @@ public final class MeteringInputs {
 
   public static void derive(Setup setup, Facts facts) {
     MeteringInputs topic = new MeteringInputs(setup, facts);
+    facts.add(new ControllerFitted(facts.answer(topic.controllerFitted())));
     topic.unusedInputs();
     topic.gridSensing();
     topic.sensorPhase();
@@ -57,16 +96,17 @@ public final class MeteringInputs {
     return Derived.of(setup.diverter().part().isFitted());
   }
 
+  private Derived<Boolean> controllerFitted() {
+    return Derived.any(diverterFitted(), Derived.of(setup.relay().part().isFitted()));
+  }
+
   private Derived<Boolean> sensorFitted() {
     return Derived.of(sensor.part().isFitted());
   }
 
   private void unusedInputs() {
     if (!inputs.isTold()) {
-      facts
-          .into(UnusedSensorInput.class, inputs.pointer())
-          .fitted(diverterFitted())
-          .waitsFor(inputs);
+      facts.into(UnusedSensorInput.class, inputs.pointer()).waitsFor(inputs);
       return;
     }
     List<CurrentSensor> all = inputs.optional().orElseThrow();
@@ -80,10 +120,8 @@ public final class MeteringInputs {
     Derived<Boolean> assigned = Derived.of(input.assigned()).map(to -> to != Assigned.NONE);
     facts
         .into(UnusedSensorInput.class, input.part().pointer())
-        .fitted(diverterFitted())
-        .where(Derived.not(Derived.of(input.part().isFitted())))
         .given(assigned)
-        .makes(
+        .poses(
             because ->
                 new UnusedSensorInput(
                     because.explained(
@@ -91,16 +129,16 @@ public final class MeteringInputs {
                             Detail.at(input.assigned())
                                 .cure(Change.of(input.assigned(), Assigned.NONE))
                                 .done()),
-                    assigned.get()));
+                    because.answer(Derived.of(input.part().isFitted())),
+                    because.answer(assigned)));
   }
 
   private void gridSensing() {
     Derived<Boolean> sensed = isSensed();
     facts
         .into(GridSensing.class, sensor.part().pointer())
-        .fitted(Derived.any(diverterFitted(), Derived.of(setup.relay().part().isFitted())))
         .given(sensed)
-        .makes(because -> new GridSensing(because.explained(this::blind), sensed.get()));
+        .poses(because -> new GridSensing(because.explained(this::blind), because.answer(sensed)));
   }
 
   /** A sensor must be there; where the controller's inputs are told, one of them must be its. */
@@ -137,10 +175,17 @@ public final class MeteringInputs {
             .with(Derived.of(setup.diverter().phase()), (measured, fed) -> measured == fed);
     facts
         .into(SensorPhase.class, sensor.phase().pointer())
-        .fitted(diverterFitted(), sensorFitted())
-        .where(phases.several(), phases.measured().map(measured -> measured == 1))
+        .fitted(diverterFitted())
         .given(same)
-        .makes(because -> new SensorPhase(because.explained(this::elsewhere), same.get()));
+        .poses(
+            because ->
+                new SensorPhase(
+                    because.explained(this::elsewhere),
+                    because.answer(
+                        Derived.all(
+                            phases.several(), phases.measured().map(measured -> measured == 1))),
+                    because.answer(Derived.constant(false)),
+                    because.answer(same)));
   }
 
   private Detail elsewhere() {
@@ -165,10 +210,15 @@ public final class MeteringInputs {
     Derived<Boolean> same = Derived.of(sensor.phase()).with(Derived.of(fed), Phase::equals);
     facts
         .into(SensorPhase.class, fed.pointer())
-        .fitted(sensorFitted(), Derived.of(setup.solar().part().isFitted()))
-        .where(phases.several(), phases.oneOfEach(), followsDiverter())
+        .fitted(Derived.of(setup.solar().part().isFitted()))
         .given(same)
-        .makes(because -> new SensorPhase(because.explained(this::blindToPv), same.get()));
+        .poses(
+            because ->
+                new SensorPhase(
+                    because.explained(this::blindToPv),
+                    because.answer(Derived.all(phases.several(), phases.oneOfEach())),
+                    because.answer(Derived.not(followsDiverter())),
+                    because.answer(same)));
   }
 
   /** Where sensor and diverter differ already, that is the fault. */
@@ -197,14 +247,13 @@ public final class MeteringInputs {
     Derived<Double> rated = Derived.of(sensor.rated_A());
     facts
         .into(SensorCurrent.class, sensor.rated_A().pointer())
-        .fitted(sensorFitted())
         .given(highest, rated)
-        .makes(
+        .poses(
             because ->
                 new SensorCurrent(
                     because.explained(() -> beyondRating(highest.get(), rated.get())),
-                    highest.get(),
-                    rated.get()));
+                    because.quantity(highest),
+                    because.quantity(rated)));
   }
 
   private Derived<Double> exported_A() {
@@ -265,12 +314,12 @@ public final class MeteringInputs {
         Derived.of(sensor.facing()).map(facing -> facing == GridSensor.Facing.CHECKED);
     facts
         .into(SensorFacing.class, sensor.facing().pointer())
-        .fitted(sensorFitted())
         .given(checked)
-        .makes(
+        .poses(
             because ->
                 new SensorFacing(
-                    because.explained(() -> Detail.at(sensor.facing()).done()), checked.get()));
+                    because.explained(() -> Detail.at(sensor.facing()).done()),
+                    because.answer(checked)));
   }
 
   private void leads() {
@@ -288,10 +337,11 @@ public final class MeteringInputs {
     facts
         .into(LinkedGroup.class, group.pointer())
         .given(leads)
-        .makes(
+        .poses(
             because ->
                 new LinkedGroup(
-                    because.explained(() -> wrongly(linked, leads.get())), leads.get()));
+                    because.explained(() -> wrongly(linked, leads.get())),
+                    because.quantity(leads)));
   }
 
   /** Two that lead are one too many, whatever the rest do. */
@@ -345,9 +395,8 @@ public final class MeteringInputs {
     Derived<Boolean> falls = Derived.of(controller.zeroOnLinkLoss());
     facts
         .into(LinkLoss.class, controller.part().pointer())
-        .where(Derived.of(controller.role()).map(role -> role == Role.FOLLOWER))
         .given(falls)
-        .makes(
+        .poses(
             because ->
                 new LinkLoss(
                     because.explained(
@@ -355,6 +404,8 @@ public final class MeteringInputs {
                             Detail.at(controller.zeroOnLinkLoss())
                                 .cure(Change.of(controller.zeroOnLinkLoss(), true))
                                 .done()),
-                    falls.get()));
+                    because.answer(
+                        Derived.of(controller.role()).map(role -> role == Role.FOLLOWER)),
+                    because.answer(falls)));
   }
 }

@@ -5,10 +5,15 @@ import static deadband.setup.Unit.KELVIN;
 import static deadband.setup.Unit.OHM;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Presence;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -25,6 +30,15 @@ import java.util.List;
 
 /** Facts about the tank sensor of the diverter: does it read true, and does it sit tight? */
 public final class TankSensing {
+
+  @Says("The diverter's tank sensor is a platinum element.")
+  public record TankSensorIsPlatinum(Answer answer) implements Presence {}
+
+  /** Whether the resistance of the tank sensor agrees with the temperature displayed. */
+  public record TankSensorReading(Matter matter, Answer agrees) implements Case {}
+
+  /** Whether the tank sensor sits in a pocket. */
+  public record TankSensorSeat(Matter matter, Answer inPocket) implements Case {}
 
   private static final double PT100_OHM = 100;
   private static final double PT1000_OHM = 1000;
@@ -43,12 +57,9 @@ public final class TankSensing {
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     TankSensing topic = new TankSensing(setup, limits, facts);
+    facts.add(new TankSensorIsPlatinum(facts.answer(topic.isPlatinum())));
     topic.reading();
     topic.seat();
-  }
-
-  private Derived<Boolean> diverterFitted() {
-    return Derived.of(setup.diverter().part().isFitted());
   }
 
   private Derived<Boolean> isPlatinum() {
@@ -104,14 +115,13 @@ public final class TankSensing {
     Derived<Reading> reading = trial.with(lead, Trial::with);
     facts
         .into(TankSensorReading.class, sensor.measured_ohm().pointer())
-        .fitted(diverterFitted(), isPlatinum())
         .given(reading)
         .clearOnlyWith(openLead(trial))
-        .makes(
+        .poses(
             because ->
                 new TankSensorReading(
                     because.explained(() -> disagrees(trial.get(), lead.get(), reading.get())),
-                    reading.is(read -> read == Reading.AGREES)));
+                    because.answer(reading.map(read -> read == Reading.AGREES))));
   }
 
   private double nominal_ohm() {
@@ -183,11 +193,11 @@ public final class TankSensing {
     Derived<Boolean> pocket = Derived.of(sensor.inPocket());
     facts
         .into(TankSensorSeat.class, sensor.inPocket().pointer())
-        .fitted(diverterFitted())
         .given(pocket)
-        .makes(
+        .poses(
             because ->
                 new TankSensorSeat(
-                    because.explained(() -> Detail.at(sensor.inPocket()).done()), pocket.get()));
+                    because.explained(() -> Detail.at(sensor.inPocket()).done()),
+                    because.answer(pocket)));
   }
 }

@@ -1,8 +1,12 @@
 package deadband.topics.records;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
+import deadband.provenance.Derived;
 import deadband.setup.Blending.Valve;
 import deadband.setup.CurrentSensor;
 import deadband.setup.CurrentSensor.Assigned;
@@ -19,6 +23,9 @@ import java.util.List;
  * relied on elsewhere. Whatever is judged takes the part as absent, so the entry must be right.
  */
 public final class AbsentParts {
+
+  /** A part entered as not fitted, and whether other values say that it is there. */
+  public record AbsentPart(Matter matter, Answer contradicted) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -49,11 +56,11 @@ public final class AbsentParts {
     at.addAll(evidence);
     facts
         .into(AbsentPart.class, entry)
-        .makes(
+        .poses(
             because ->
                 new AbsentPart(
                     because.explained(() -> Detail.at(at.toArray(new Pointer[0])).done()),
-                    !evidence.isEmpty()));
+                    because.answer(Derived.constant(!evidence.isEmpty()))));
   }
 
   /** What says that a part is there: values beside the entry, or another part that needs it. */

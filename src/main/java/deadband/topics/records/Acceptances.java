@@ -1,7 +1,11 @@
 package deadband.topics.records;
 
+import deadband.facts.Answer;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
+import deadband.provenance.Derived;
 import deadband.setup.Accepted;
 import deadband.setup.Setup;
 import deadband.setup.Told;
@@ -13,6 +17,18 @@ import java.util.function.Predicate;
 
 /** Facts about the entries by which findings were accepted. */
 public final class Acceptances {
+
+  /**
+   * One entry by which a finding was accepted.
+   *
+   * @param reasoned whether it says why, by whom and on which day
+   * @param inForce whether the day of the judgement lies between its dates
+   * @param matches whether there is anything for it to accept
+   * @param hazard whether what it names is a hazard
+   */
+  public record AcceptedEntry(
+      Matter matter, Answer reasoned, Answer inForce, Answer matches, Answer hazard)
+      implements Case {}
 
   private Acceptances() {}
 
@@ -38,16 +54,20 @@ public final class Acceptances {
     for (Accepted entry : entries) {
       facts
           .into(AcceptedEntry.class, entry.part().pointer())
-          .makes(
+          .poses(
               because ->
                   new AcceptedEntry(
                       because.explained(() -> detail(entry, slip.apply(entry))),
-                      isSigned(entry),
-                      isInForce(entry, asOf),
-                      matches.test(entry),
-                      hazard.test(entry)));
+                      known(because, isSigned(entry)),
+                      known(because, isInForce(entry, asOf)),
+                      known(because, matches.test(entry)),
+                      known(because, hazard.test(entry))));
     }
     return facts;
+  }
+
+  private static Answer known(Facts.Because because, boolean is) {
+    return because.answer(Derived.constant(is));
   }
 
   private static Detail detail(Accepted entry, Optional<String> slip) {

@@ -1,11 +1,15 @@
 package deadband.topics.records;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Says;
 import deadband.facts.Size;
-import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.setup.Isolation;
 import deadband.setup.Setup;
@@ -17,6 +21,21 @@ import java.util.List;
 
 /** Facts about the record of the job: what was found, what was made dead, what was tried. */
 public final class Paperwork {
+
+  @Says("A signal at mains voltage comes into the diverter from the heat pump.")
+  public record MainsSignalEnters(Answer answer) implements Condition {}
+
+  /** Whether the settings were photographed as they were found. */
+  public record AsFoundRecord(Matter matter, Answer photographed) implements Case {}
+
+  /** Whether every isolation that the work asks for is confirmed. */
+  public record IsolationRecord(Matter matter, Answer complete) implements Case {}
+
+  /** Whether the conductors of a signal at mains voltage were proved dead. */
+  public record MainsDemand(Matter matter, Answer dead) implements Case {}
+
+  /** Whether it was tried that the heat pump follows the call. */
+  public record SurplusInputTrial(Matter matter, Answer confirmed) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -30,6 +49,7 @@ public final class Paperwork {
 
   public static void derive(Setup setup, Facts facts) {
     Paperwork topic = new Paperwork(setup, facts);
+    facts.add(new MainsSignalEnters(facts.answer(topic.mainsEnters())));
     topic.asFound();
     topic.isolations();
     topic.mainsDemand();
@@ -42,10 +62,11 @@ public final class Paperwork {
     facts
         .into(AsFoundRecord.class, told.pointer())
         .given(photographed)
-        .makes(
+        .poses(
             because ->
                 new AsFoundRecord(
-                    because.explained(() -> Detail.at(told).done()), photographed.get()));
+                    because.explained(() -> Detail.at(told).done()),
+                    because.answer(photographed)));
   }
 
   /** One that was not made is enough to find; all must be told before none is open. */
@@ -60,7 +81,7 @@ public final class Paperwork {
     facts
         .into(IsolationRecord.class, isolation.part().pointer())
         .given(all)
-        .makes(
+        .poses(
             because ->
                 new IsolationRecord(
                     because.explained(
@@ -69,7 +90,7 @@ public final class Paperwork {
                                 .observed(Measure.of("not confirmed", (double) notMade.size(), ""))
                                 .size(Size.entries(notMade.size()))
                                 .done()),
-                    notMade.size()));
+                    because.answer(all)));
   }
 
   /**
@@ -117,10 +138,8 @@ public final class Paperwork {
             Derived.of(isolation.demandSignalIsolated()), Derived.of(isolation.provedDead()));
     facts
         .into(MainsDemand.class, setup.diverter().demandInput().signal().pointer())
-        .fitted(demandFitted())
-        .where(mainsEnters())
         .given(dead)
-        .makes(
+        .poses(
             because ->
                 new MainsDemand(
                     because.explained(
@@ -130,21 +149,19 @@ public final class Paperwork {
                                     isolation.provedDead(),
                                     setup.diverter().demandInput().signal())
                                 .done()),
-                    dead.get()));
+                    because.answer(dead)));
   }
 
   private void surplusInput() {
     SurplusInput input = setup.heatPump().surplusInput();
-    RelayLoop loop = new RelayLoop(setup);
     Derived<Boolean> confirmed = Derived.of(input.confirmed());
     facts
         .into(SurplusInputTrial.class, input.confirmed().pointer())
-        .fitted(loop.fitted())
-        .where(loop.drivesHeatPump())
         .given(confirmed)
-        .makes(
+        .poses(
             because ->
                 new SurplusInputTrial(
-                    because.explained(() -> Detail.at(input.confirmed()).done()), confirmed.get()));
+                    because.explained(() -> Detail.at(input.confirmed()).done()),
+                    because.answer(confirmed)));
   }
 }
