@@ -86,17 +86,19 @@ public final class Facts {
   }
 
   /** What a case is made of: its matter once its explanation is given, and its values as read. */
-  public record Because(Matter.Draft draft, Stance stance) {
+  public record Because(Matter.Draft draft, Stance stance, List<Provenance> behind) {
 
     public Matter explained(Supplier<Detail> detail) {
       return draft.explained(detail);
     }
 
     public Quantity quantity(Derived<? extends Number> number) {
+      behind.add(number.provenance());
       return new Quantity(number, stance);
     }
 
     public Answer answer(Derived<Boolean> truth) {
+      behind.add(truth.provenance());
       return new Answer(truth, stance);
     }
   }
@@ -163,10 +165,13 @@ public final class Facts {
       entries.add(new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null));
     }
 
-    /** The case cannot be put while this is not told. */
+    /** The case cannot be put while this is not entered. */
     public void waitsFor(Told<?> value) {
-      Provenance missing = fitted.provenance().and(Provenance.missing(value.pointer()));
-      entries.add(new Entry(type, subject, Standing.NOT_KNOWN, missing, null));
+      given(Derived.missing(value.pointer()))
+          .makes(
+              because -> {
+                throw new IllegalStateException("a case of what is not entered: " + value);
+              });
     }
 
     /** Puts the case, where it arises and its values are known. */
@@ -191,12 +196,13 @@ public final class Facts {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
-      Provenance all = fitted.provenance().and(arises.provenance()).and(needed);
-      boolean open = !all.missing().isEmpty() || leftOut;
+      boolean open = !needed.missing().isEmpty() || leftOut;
+      List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
       Matter.Draft draft =
-          detail -> new Matter(subject, all, openIfFound, openIfClear, detail, true);
+          detail -> new Matter(subject, behind, openIfFound, openIfClear, detail, true);
       Stance stance = new Stance(reading, open || !openIfFound.isEmpty(), !openIfClear.isEmpty());
-      return new Entry(type, subject, Standing.PUT, all, make.apply(new Because(draft, stance)));
+      Case fact = make.apply(new Because(draft, stance, behind));
+      return new Entry(type, subject, Standing.PUT, needed, fact);
     }
 
     private Entry entry(Function<Because, Case> make) {
@@ -222,12 +228,13 @@ public final class Facts {
                   detail ->
                       new Matter(
                           subject,
-                          all,
+                          List.of(all),
                           Provenance.union(openIfFound, conditions.missing()),
                           openIfClear,
                           detail,
                           false),
-                  new Stance(reading, false, false)));
+                  new Stance(reading, false, false),
+                  new ArrayList<>()));
       return new Entry(type, subject, Standing.PUT, all, fact);
     }
   }

@@ -69,6 +69,11 @@ public final class Derived<T> {
     return new Derived<>(null, Provenance.missing(pointer));
   }
 
+  /** A value that was not worked out, since nobody wanted it. */
+  public static <T> Derived<T> leftOut() {
+    return new Derived<>(null, Provenance.NONE);
+  }
+
   /** A value made of others; not known where any of them is missing. */
   public static <T> Derived<T> from(Provenance provenance, Supplier<T> make) {
     return new Derived<>(provenance.missing().isEmpty() ? make.get() : null, provenance);

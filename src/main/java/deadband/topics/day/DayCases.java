@@ -13,11 +13,16 @@ import deadband.dayrun.TestDays;
 import deadband.days.DayModel;
 import deadband.days.DayRuns;
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Presence;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -35,10 +40,68 @@ import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** Facts about what the settings do in a day: a clear one, a cloudy one, a disinfection cycle. */
 public final class DayCases {
+
+  @Says("The heat pump's disinfection is switched on, by a heater that an example day can run.")
+  public record DayRunsDisinfection(Answer answer) implements Presence {}
+
+  /** Starts of the compressor in the worst hour of an example day. */
+  public record HourlyStarts(Matter matter, Quantity starts, Quantity allowed) implements Case {}
+
+  /** Share of the runs that only the heat pump's own timer kept going. */
+  public record TimerRuns(Matter matter, Quantity share, double most) implements Case {}
+
+  /** The shortest run of an example day that was not cut off by its end. */
+  public record ShortRuns(Matter matter, Quantity shortest_min, Quantity minimum_min)
+      implements Case {}
+
+  /** What surplus calls of a clear day take from the grid. */
+  public record SurplusImport(Matter matter, Quantity import_kWh, Quantity tolerated_kWh)
+      implements Case {}
+
+  /** PV energy of a clear day that the tank still had room for. */
+  public record SunLost(Matter matter, Quantity lost_kWh, double tolerated_kWh) implements Case {}
+
+  /** Whether the element has heated the tank by the time the relay calls, through the seasons. */
+  public record HeaterFirst(
+      Matter matter,
+      Answer exportPaid,
+      Answer relayCloses,
+      Answer heatPumpRuns,
+      Quantity coolest_C,
+      Quantity start_C)
+      implements Case {}
+
+  /** Whether the relay closes on any day of the seasons. */
+  public record StartInYear(Matter matter, Answer reached) implements Case {}
+
+  /** Whether a call starts the heat pump on any day of the seasons, and how cool the tank was. */
+  public record CallInYear(Matter matter, Answer met, Quantity coolest_C, Quantity start_C)
+      implements Case {}
+
+  /** Export that a diverter sees where the export is limited, against what it needs. */
+  public record DivertedExport(
+      Matter matter, Answer allPhasesMeasured, Quantity seen_kW, Quantity needed_kW)
+      implements Case {}
+
+  /** What a clear day's element took from the grid, and from PV. */
+  public record DivertedEnergy(Matter matter, Quantity bought_kWh, Quantity fromPv_kWh)
+      implements Case {}
+
+  /** Time of a day in which the tank stands at 20 to 45 °C. */
+  public record GrowthBandTime(
+      Matter matter, Answer disinfected, Quantity time_min, double most_min) implements Case {}
+
+  /** Whether a disinfection cycle, run by itself, holds its target. */
+  public record CycleHold(Matter matter, Answer held) implements Case {}
+
+  /** Share of the store that such a cycle holds at its target. */
+  public record CycleShare(
+      Matter matter, Answer held, Answer mixed, Quantity share, double least) implements Case {}
 
   private static final String BASIS = "day run, minute by minute";
   private static final String SEASONS =
@@ -80,11 +143,13 @@ public final class DayCases {
   }
 
   private Facts.Inquiry into(Class<? extends Case> type, Pointer subject) {
-    return facts
-        .into(type, subject)
-        .fitted(DayModel.fits(setup))
-        .where(DayModel.callsHeatPump(setup))
-        .onDays(days);
+    return facts.into(type, subject).onDays(days);
+  }
+
+  /** What the days come to, open where they were not wanted. */
+  private <T> Derived<T> onDays(Function<TestDays, T> result) {
+    return days.then(
+        ran -> ran.map(result).map(Derived::constant).orElseGet(Derived::leftOut));
   }
 
   private TestDays ran() {
@@ -108,14 +173,16 @@ public final class DayCases {
         Derived.of(plate).or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
     into(HourlyStarts.class, relay.part().pointer())
         .given(allowed)
-        .makes(
-            because -> {
-              double starts = worse(result -> cycles(result).startsInWorstHour());
-              return new HourlyStarts(
-                  because.explained(() -> starts(starts, plate, allowed.get())),
-                  starts,
-                  allowed.get());
-            });
+        .poses(
+            because ->
+                new HourlyStarts(
+                    because.explained(() -> starts(startsInWorstHour(), plate, allowed.get())),
+                    because.quantity(onDays(ran -> startsInWorstHour())),
+                    because.quantity(allowed)));
+  }
+
+  private double startsInWorstHour() {
+    return worse(result -> cycles(result).startsInWorstHour());
   }
 
   private Detail starts(double starts, Told<Double> plate, double allowed) {
@@ -136,17 +203,18 @@ public final class DayCases {
   private void timerRuns() {
     double most = limits.value(Limit.TIMER_RUNS_SHARE);
     into(TimerRuns.class, setup.heatPump().minimumRun_min().pointer())
-        .makes(
-            because -> {
-              double share = NONE.round(timerShare());
-              return new TimerRuns(because.explained(() -> keptGoing(share)), share, most);
-            });
+        .poses(
+            because ->
+                new TimerRuns(
+                    because.explained(() -> keptGoing(timerShare())),
+                    because.quantity(onDays(ran -> timerShare())),
+                    most));
   }
 
   /** Of the runs of both days; 0 where there are none. */
   private double timerShare() {
     double starts = sum(Result.Cycles::heatPumpStarts);
-    return starts == 0 ? 0 : sum(Result.Cycles::runsEndedByTimer) / starts;
+    return starts == 0 ? 0 : NONE.round(sum(Result.Cycles::runsEndedByTimer) / starts);
   }
 
   private double sum(ToDoubleFunction<Result.Cycles> count) {
@@ -168,15 +236,16 @@ public final class DayCases {
     Derived<Double> minimum_min = Derived.of(setup.heatPump().minimumRun_min());
     into(ShortRuns.class, setup.heatPump().minimumRun_min().pointer())
         .given(minimum_min)
-        .makes(
-            because -> {
-              double shortest_min =
-                  Math.min(shortest_min(ran().clear()), shortest_min(ran().cloud()));
-              return new ShortRuns(
-                  because.explained(() -> endedEarly(shortest_min, minimum_min.get())),
-                  shortest_min,
-                  minimum_min.get());
-            });
+        .poses(
+            because ->
+                new ShortRuns(
+                    because.explained(() -> endedEarly(shortest_min(ran()), minimum_min.get())),
+                    because.quantity(onDays(DayCases::shortest_min)),
+                    because.quantity(minimum_min)));
+  }
+
+  private static double shortest_min(TestDays ran) {
+    return Math.min(shortest_min(ran.clear()), shortest_min(ran.cloud()));
   }
 
   /** Where nothing ran to its end, no run was short. */
@@ -205,16 +274,16 @@ public final class DayCases {
 
   private void surplusImport() {
     into(SurplusImport.class, relay.part().pointer())
-        .makes(
-            because -> {
-              Result clear = ran().clear();
-              double bought_kWh = tenth(clear.importWhileOnSurplus_kWh());
-              double tolerated_kWh = tolerated_kWh(clear);
-              return new SurplusImport(
-                  because.explained(() -> bought(clear, bought_kWh, tolerated_kWh)),
-                  bought_kWh,
-                  tolerated_kWh);
-            });
+        .poses(
+            because ->
+                new SurplusImport(
+                    because.explained(() -> bought(ran().clear())),
+                    because.quantity(onDays(ran -> bought_kWh(ran.clear()))),
+                    because.quantity(onDays(ran -> tolerated_kWh(ran.clear())))));
+  }
+
+  private static double bought_kWh(Result day) {
+    return tenth(day.importWhileOnSurplus_kWh());
   }
 
   /** What one cloud may cost, or a share of what the compressor took where that is more. */
@@ -223,7 +292,9 @@ public final class DayCases {
     return tenth(Math.max(limits.value(Limit.CLOUD_COST), share_kWh));
   }
 
-  private Detail bought(Result day, double bought_kWh, double tolerated_kWh) {
+  private Detail bought(Result day) {
+    double bought_kWh = bought_kWh(day);
+    double tolerated_kWh = tolerated_kWh(day);
     Limit by =
         tolerated_kWh > limits.value(Limit.CLOUD_COST)
             ? Limit.IMPORT_SHARE_OF_DRAW
@@ -255,17 +326,27 @@ public final class DayCases {
     Derived<Double> volume_L = Derived.of(setup.tank().volume_L());
     into(SunLost.class, relay.part().pointer())
         .given(aim_C, volume_L)
-        .makes(
+        .poses(
             because -> {
-              double room_kWh = room_kWh(volume_L.get(), aim_C.get());
-              Result clear = ran().clear();
-              double lost_kWh =
-                  tenth(Math.min(room_kWh, clear.export_kWh() + clear.curtailed_kWh()));
+              Derived<Double> lost_kWh = lost_kWh(volume_L, aim_C);
               return new SunLost(
-                  because.explained(() -> lost(lost_kWh, tolerated_kWh, aim_C.get())),
-                  lost_kWh,
+                  because.explained(() -> lost(lost_kWh.get(), tolerated_kWh, aim_C.get())),
+                  because.quantity(lost_kWh),
                   tolerated_kWh);
             });
+  }
+
+  private Derived<Double> lost_kWh(Derived<Double> volume_L, Derived<Double> aim_C) {
+    return onDays(TestDays::clear)
+        .then(
+            clear ->
+                volume_L.with(
+                    aim_C,
+                    (volume, aim) ->
+                        tenth(
+                            Math.min(
+                                room_kWh(clear, volume, aim),
+                                clear.export_kWh() + clear.curtailed_kWh()))));
   }
 
   /** The highest temperature to which sun may heat the tank; above boiling nothing does. */
@@ -278,8 +359,8 @@ public final class DayCases {
         .map(Water.RANGE_C::clamp);
   }
 
-  private double room_kWh(double volume_L, double aim_C) {
-    double warmest_C = ran().clear().tankSensor_C().max();
+  private static double room_kWh(Result clear, double volume_L, double aim_C) {
+    double warmest_C = clear.tankSensor_C().max();
     return warmest_C < aim_C ? StoredHeat.heat_kWh(volume_L, warmest_C, aim_C) : 0;
   }
 
@@ -302,28 +383,24 @@ public final class DayCases {
   private void heaterFirst() {
     facts
         .into(HeaterFirst.class, setup.immersion().part().pointer())
-        .fitted(
-            DayModel.fits(setup),
-            Derived.of(setup.diverter().part().isFitted()),
-            Derived.of(setup.immersion().part().isFitted()))
-        .where(DayModel.callsHeatPump(setup), Derived.of(setup.supply().exportPaid()))
-        .given(surplusStart_C())
         .onDays(days)
-        .makes(
+        .poses(
             because ->
                 new HeaterFirst(
-                    because.explained(this::filledFirst), isIdle(surplusStart_C().get())));
+                    because.explained(this::filledFirst),
+                    because.answer(Derived.of(setup.supply().exportPaid())),
+                    because.answer(onDays(ran -> ran.year().relayCloses())),
+                    because.answer(onDays(ran -> ran.year().heatPumpRuns())),
+                    because.quantity(onDays(DayCases::coolestWhenCalled_C)),
+                    because.quantity(surplusStart_C())));
+  }
+
+  private static double coolestWhenCalled_C(TestDays ran) {
+    return ran.year().result().coolestWhenCalled_C();
   }
 
   private Derived<Double> surplusStart_C() {
     return Derived.of(setup.heatPump().surplus().start_C());
-  }
-
-  private boolean isIdle(double start_C) {
-    SurplusYear year = ran().year();
-    return year.relayCloses()
-        && !year.heatPumpRuns()
-        && year.result().coolestWhenCalled_C() > start_C;
   }
 
   private Detail filledFirst() {
@@ -352,9 +429,11 @@ public final class DayCases {
 
   private void startInYear() {
     into(StartInYear.class, relay.start_kW().pointer())
-        .makes(
+        .poses(
             because ->
-                new StartInYear(because.explained(this::neverReached), ran().year().relayCloses()));
+                new StartInYear(
+                    because.explained(this::neverReached),
+                    because.answer(onDays(ran -> ran.year().relayCloses()))));
   }
 
   private Detail neverReached() {
@@ -376,15 +455,13 @@ public final class DayCases {
   private void callInYear() {
     into(CallInYear.class, setup.heatPump().surplusInput().part().pointer())
         .given(surplusStart_C())
-        .makes(
-            because -> {
-              SurplusYear year = ran().year();
-              return new CallInYear(
-                  because.explained(this::startsNothing),
-                  year.heatPumpRuns(),
-                  year.result().coolestWhenCalled_C(),
-                  surplusStart_C().get());
-            });
+        .poses(
+            because ->
+                new CallInYear(
+                    because.explained(this::startsNothing),
+                    because.answer(onDays(ran -> ran.year().heatPumpRuns())),
+                    because.quantity(onDays(DayCases::coolestWhenCalled_C)),
+                    because.quantity(surplusStart_C())));
   }
 
   private Detail startsNothing() {
@@ -408,22 +485,24 @@ public final class DayCases {
   private void divertedEnergy() {
     facts
         .into(DivertedEnergy.class, setup.diverter().part().pointer())
-        .fitted(
-            DayModel.fits(setup),
-            Derived.of(setup.diverter().part().isFitted()),
-            Derived.of(setup.immersion().part().isFitted()))
-        .where(DayModel.callsHeatPump(setup))
         .onDays(days)
-        .makes(
-            because -> {
-              Result clear = ran().clear();
-              double bought_kWh = tenth(clear.divertedBought_kWh());
-              double rest_kWh = tenth(clear.diverted_kWh() - clear.divertedBought_kWh());
-              return new DivertedEnergy(
-                  because.explained(() -> boughtByDiverter(bought_kWh, rest_kWh)),
-                  bought_kWh,
-                  rest_kWh);
-            });
+        .poses(
+            because ->
+                new DivertedEnergy(
+                    because.explained(
+                        () ->
+                            boughtByDiverter(
+                                divertedBought_kWh(ran()), divertedFromPv_kWh(ran()))),
+                    because.quantity(onDays(DayCases::divertedBought_kWh)),
+                    because.quantity(onDays(DayCases::divertedFromPv_kWh))));
+  }
+
+  private static double divertedBought_kWh(TestDays ran) {
+    return tenth(ran.clear().divertedBought_kWh());
+  }
+
+  private static double divertedFromPv_kWh(TestDays ran) {
+    return tenth(ran.clear().diverted_kWh() - ran.clear().divertedBought_kWh());
   }
 
   private Detail boughtByDiverter(double bought_kWh, double rest_kWh) {
@@ -452,18 +531,14 @@ public final class DayCases {
     Derived<Double> needed_kW = Derived.of(diverter.minimum_kW());
     facts
         .into(DivertedExport.class, setup.solar().exportLimit_kW().pointer())
-        .fitted(
-            Derived.of(diverter.part().isFitted()),
-            Derived.of(setup.immersion().part().isFitted()),
-            Derived.of(setup.solar().part().isFitted()))
-        .where(new SensedPhases(setup).measuresAll())
         .given(seen_kW, needed_kW)
-        .makes(
+        .poses(
             because ->
                 new DivertedExport(
                     because.explained(() -> seesNothing(seen_kW.get(), needed_kW.get())),
-                    seen_kW.get(),
-                    needed_kW.get()));
+                    because.answer(new SensedPhases(setup).measuresAll()),
+                    because.quantity(seen_kW),
+                    because.quantity(needed_kW)));
   }
 
   private Detail seesNothing(double seen_kW, double needed_kW) {
@@ -481,15 +556,14 @@ public final class DayCases {
     double most_min = limits.value(Limit.GROWTH_BAND_TIME);
     facts
         .into(GrowthBandTime.class, setup.heatPump().everyday().part().pointer())
-        .fitted(DayModel.fits(setup))
-        .where(DayModel.callsHeatPump(setup), Derived.not(Derived.of(programme.enabled())))
         .onDays(days)
-        .makes(
-            because -> {
-              double time_min = worse(Result::minutes20to45);
-              return new GrowthBandTime(
-                  because.explained(() -> tepid(time_min, most_min)), time_min, most_min);
-            });
+        .poses(
+            because ->
+                new GrowthBandTime(
+                    because.explained(() -> tepid(worse(Result::minutes20to45), most_min)),
+                    because.answer(Derived.of(programme.enabled())),
+                    because.quantity(onDays(ran -> worse(Result::minutes20to45))),
+                    most_min));
   }
 
   private Detail tepid(double time_min, double most_min) {
@@ -501,44 +575,42 @@ public final class DayCases {
         .done();
   }
 
+  private Derived<Boolean> runsDisinfection() {
+    Disinfection programme = setup.heatPump().disinfection();
+    return Derived.all(
+        Derived.of(programme.enabled()),
+        Derived.of(programme.heater()).map(CARRIED_BY::contains));
+  }
+
   private void cycle() {
     Disinfection programme = setup.heatPump().disinfection();
-    Derived<Boolean> enabled =
-        Derived.all(
-            DayModel.fits(setup),
-            Derived.of(programme.enabled()),
-            Derived.of(programme.heater()).map(CARRIED_BY::contains));
-    facts
-        .into(CycleHold.class, programme.part().pointer())
-        .fitted(enabled)
-        .where(DayModel.callsHeatPump(setup))
-        .given(enabled)
-        .onDays(days)
-        .makes(because -> new CycleHold(because.explained(this::neverHeld), cycleRun().held()));
+    facts.add(new DayRunsDisinfection(facts.answer(runsDisinfection())));
+    Derived<CycleRun> run = onDays(TestDays::cycle).then(DayCases::known);
+    into(CycleHold.class, programme.part().pointer())
+        .poses(
+            because ->
+                new CycleHold(
+                    because.explained(this::neverHeld), because.answer(run.map(CycleRun::held))));
     double least = limits.value(Limit.CYCLE_SHARE);
-    facts
-        .into(CycleShare.class, programme.part().pointer())
-        .fitted(enabled)
-        .where(
-            DayModel.callsHeatPump(setup),
-            days.map(DayCases::held),
-            Derived.not(Derived.of(programme.mixesStore())))
-        .given(enabled)
-        .onDays(days)
-        .makes(
-            because -> {
-              double share = NONE.round(cycleRun().heldShare());
-              return new CycleShare(because.explained(() -> untreated(share, least)), share, least);
-            });
+    Derived<Double> share = run.map(cycle -> NONE.round(cycle.heldShare()));
+    into(CycleShare.class, programme.part().pointer())
+        .poses(
+            because ->
+                new CycleShare(
+                    because.explained(() -> untreated(share.get(), least)),
+                    because.answer(run.map(CycleRun::held)),
+                    because.answer(Derived.of(programme.mixesStore())),
+                    because.quantity(share),
+                    least));
+  }
+
+  /** Where it is not run, what it holds is open, not settled. */
+  private static Derived<CycleRun> known(Optional<CycleRun> run) {
+    return run.map(Derived::constant).orElseGet(Derived::leftOut);
   }
 
   private CycleRun cycleRun() {
     return ran().cycle().orElseThrow();
-  }
-
-  /** Where it is not run, what it holds is open, not settled. */
-  private static boolean held(Optional<TestDays> days) {
-    return days.flatMap(TestDays::cycle).map(CycleRun::held).orElse(true);
   }
 
   private Detail neverHeld() {
