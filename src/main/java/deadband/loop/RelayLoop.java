@@ -187,10 +187,11 @@ public final class RelayLoop {
             .with(
                 Derived.of(setup.diverter().sensor().height_mm()),
                 (pump_mm, diverter_mm) -> pump_mm < diverter_mm);
+    Derived<Boolean> sensed = Derived.notAbsent(setup.diverter().sensor().part());
     Derived<Boolean> startReached =
         Derived.of(heatPump.surplus().start_C())
             .with(new TankLimit(setup).closing_C(), (start_C, closing_C) -> start_C >= closing_C);
-    return Derived.any(sensorBelow, startReached);
+    return Derived.any(Derived.all(sensed, sensorBelow), startReached);
   }
 
   /**

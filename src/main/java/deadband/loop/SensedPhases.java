@@ -55,8 +55,14 @@ public final class SensedPhases {
     return Derived.all(feeding().map(fed -> fed == 1), measured().map(measured -> measured == 1));
   }
 
-  /** Phases the sensor measures; a phase named for it says that it measures one. */
+  /**
+   * Phases the sensor measures; a phase named for it says that it measures one. Where there is none
+   * the surplus is read from the whole supply, as a billing meter has it.
+   */
   public Derived<Double> measured() {
+    if (isAbsent()) {
+      return Derived.of(sensor.part().isFitted()).then(none -> supplied());
+    }
     return Derived.of(sensor.phases()).or(Derived.of(sensor.phase()).map(phase -> 1.0));
   }
 
@@ -72,8 +78,15 @@ public final class SensedPhases {
         Derived.of(heatPump.phase()).with(Derived.of(sensor.phase()), Phase::equals));
   }
 
+  private boolean isAbsent() {
+    return sensor.part().isFitted().says(false);
+  }
+
   /** Part of the heat pump's draw that the sensor sees, 0 to 1; all where nothing is told. */
   public Derived<Double> shareOfPump() {
+    if (isAbsent()) {
+      return Derived.of(sensor.part().isFitted()).map(none -> 1.0);
+    }
     Derived<Boolean> behind = Derived.of(sensor.heatPumpBehind());
     if (behind.is(is -> !is)) {
       return behind.map(is -> 0.0);

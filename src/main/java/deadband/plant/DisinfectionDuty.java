@@ -199,7 +199,12 @@ public final class DisinfectionDuty {
     return cycle().then(this::speaksOf);
   }
 
+  /** Of how much water a tank that is not there would hold, nothing is taken: it is asked for. */
   private Derived<Boolean> speaksOf(DisinfectionCycle cycle) {
+    Derived<Boolean> tank = Derived.notAbsent(setup.tank().part());
+    if (tank.is(there -> !there)) {
+      return tank.map(none -> true);
+    }
     return cycle.leastVolume_L() == 0
         ? Derived.constant(true)
         : Derived.of(setup.tank().volume_L()).map(cycle::speaksOf);

@@ -13,14 +13,14 @@ import deadband.trade.PlatinumSensor;
  *
  * <p>What a data sheet states comes first; else the class of a platinum sensor. A sensor of another
  * kind has no class, and nothing stands in for what is not told of it. The heat pump's own sensor
- * is seldom described, so the diverter's stands for it.
+ * is seldom described, so the diverter's stands for it. A sensor that is not there has none.
  */
 public final class SensorTolerance {
 
   private static final double CLASS_B_AT_60_K = 0.6;
 
   private final TankSensor sensor;
-  private final Derived<Boolean> diverterFitted;
+  private final Derived<Boolean> sensorFitted;
   private final HeatPump heatPump;
   private final boolean counted;
 
@@ -36,7 +36,9 @@ public final class SensorTolerance {
   private SensorTolerance(Setup setup, boolean counted) {
     this.counted = counted;
     this.sensor = setup.diverter().sensor();
-    this.diverterFitted = Derived.of(setup.diverter().part().isFitted());
+    this.sensorFitted =
+        Derived.all(
+            Derived.of(setup.diverter().part().isFitted()), Derived.notAbsent(sensor.part()));
     this.heatPump = setup.heatPump();
   }
 
@@ -44,6 +46,9 @@ public final class SensorTolerance {
   public Derived<Double> diverter_K(Derived<Double> at_C) {
     if (!counted) {
       return Derived.constant(0.0);
+    }
+    if (sensor.part().isFitted().says(false)) {
+      return Derived.of(sensor.part().isFitted()).map(there -> 0.0);
     }
     if (sensor.tolerance_K().isTold()) {
       return Derived.of(sensor.tolerance_K());
@@ -64,7 +69,7 @@ public final class SensorTolerance {
     if (heatPump.sensorTolerance_K().isTold()) {
       return Derived.of(heatPump.sensorTolerance_K());
     }
-    if (diverterFitted.is(fitted -> !fitted)) {
+    if (sensorFitted.is(fitted -> !fitted)) {
       return Derived.assumed(
           heatPump.sensorTolerance_K().pointer(), CLASS_B_AT_60_K, "IEC 60751 class B at 60 °C");
     }

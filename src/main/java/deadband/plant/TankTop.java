@@ -181,7 +181,8 @@ public final class TankTop {
   }
 
   private void addDiverter() {
-    if (setup.diverter().part().isFitted().says(false)) {
+    boolean unlimited = !senses() && !setup.diverter().limit_C().isTold();
+    if (setup.diverter().part().isFitted().says(false) || unlimited) {
       return;
     }
     Derived<Double> lowest = limit.lowestOpening_C();
@@ -261,8 +262,8 @@ public final class TankTop {
   }
 
   /**
-   * A timer feeds the element past every other control; a diverter whose sensor sits below the
-   * element never reaches its limit; alone, the element has no other control.
+   * A timer feeds the element past every other control; a diverter without a sensor, or with one
+   * that sits below the element, never reaches its limit; alone, the element has no other control.
    */
   private Derived<Boolean> thermostatGoverns() {
     return Derived.all(
@@ -281,6 +282,11 @@ public final class TankTop {
             .with(Derived.of(setup.immersion().height_mm()), (sensor, element) -> sensor < element);
     return Derived.all(
         Derived.of(setup.diverter().part().isFitted()).or(Derived.constant(false)),
-        below.or(Derived.constant(false)));
+        senses() ? below.or(Derived.constant(false)) : Derived.constant(true));
+  }
+
+  /** Whether the diverter may have a tank sensor. */
+  private boolean senses() {
+    return !setup.diverter().sensor().part().isFitted().says(false);
   }
 }

@@ -2,6 +2,7 @@ package deadband.provenance;
 
 import deadband.document.Pointer;
 import deadband.setup.Default;
+import deadband.setup.Part;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.ArrayList;
@@ -51,6 +52,11 @@ public final class Derived<T> {
     return told.value() == null
         ? missing(told.pointer())
         : new Derived<>(told.value(), Provenance.told(told.pointer()));
+  }
+
+  /** False where a part is entered as not fitted; true where it is there, or not entered. */
+  public static Derived<Boolean> notAbsent(Part part) {
+    return part.isFitted().says(false) ? of(part.isFitted()) : constant(true);
   }
 
   /** A value that does not depend on the setup. */

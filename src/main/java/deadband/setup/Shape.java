@@ -152,9 +152,13 @@ public final class Shape {
 
   /**
    * One section laid over another of this shape: each value it tells, in place of the other's.
-   * Values keep the place they stand at; a list is taken whole.
+   * Values keep the place they stand at; a list is taken whole. A thing that only one of them has
+   * is taken from that one.
    */
   Record over(Record upper, Record lower) {
+    if (part(upper).told() && Boolean.FALSE.equals(part(lower).fitted())) {
+      return upper;
+    }
     Object[] arguments = new Object[components.length];
     arguments[0] = part(upper).over(part(lower));
     for (Field field : fields.values()) {

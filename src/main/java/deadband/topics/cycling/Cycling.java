@@ -250,7 +250,10 @@ public final class Cycling {
         needed.or(area.is(m2 -> m2 < least_m2) ? Derived.constant(least_m2) : needed);
     facts
         .into(CoilSurface.class, setup.tank().coil().area_m2().pointer())
-        .fitted(programmes.fitted(), Derived.of(setup.tank().coil().part().isFitted()))
+        .fitted(
+            programmes.fitted(),
+            Derived.notAbsent(setup.tank().part()),
+            Derived.of(setup.tank().coil().part().isFitted()))
         .given(area, least)
         .makes(
             because ->

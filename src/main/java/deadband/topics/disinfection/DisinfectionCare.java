@@ -483,7 +483,10 @@ public final class DisinfectionCare {
         .where(
             Derived.any(
                 arrives.map(signal -> signal == Signal.MAINS),
-                Derived.all(duty.runsOn(Heater.IMMERSION), duty.restsCool())))
+                Derived.all(
+                    Derived.notAbsent(setup.heatPump().part()),
+                    duty.runsOn(Heater.IMMERSION),
+                    duty.restsCool())))
         .given(accepted)
         .makes(because -> new DemandSignal(because.explained(this::misfits), accepted.get()));
   }

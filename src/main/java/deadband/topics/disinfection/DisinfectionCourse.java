@@ -159,7 +159,7 @@ public final class DisinfectionCourse {
     Derived<Double> allowed = Derived.of(programme.timeAllowed_min());
     facts
         .into(DisinfectionTime.class, programme.timeAllowed_min().pointer())
-        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .fitted(duty.heatPumpFitted(), heater.storeFitted())
         .where(heatsWhenDue(), duty.restsCool())
         .given(needed, allowed)
         .clearOnlyWith(heater.openMixing(allowed))
@@ -208,7 +208,7 @@ public final class DisinfectionCourse {
     Derived<Double> window = longestWindow_min();
     facts
         .into(HoldWindow.class, programme.allowed().pointer())
-        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .fitted(duty.heatPumpFitted(), heater.storeFitted())
         .where(heatsWhenDue(), Derived.of(programme.restartsHold()))
         .given(needed, window)
         .makes(
@@ -236,7 +236,7 @@ public final class DisinfectionCourse {
     Derived<Double> window_min = longestWindow_min();
     facts
         .into(DisinfectionWindow.class, programme.allowed().pointer())
-        .fitted(duty.heatPumpFitted(), heater.inTheTank())
+        .fitted(duty.heatPumpFitted(), heater.storeFitted())
         .where(heatsWhenDue(), duty.restsCool())
         .given(needed_min, window_min)
         .clearOnlyWith(whole_min.provenance().missing())

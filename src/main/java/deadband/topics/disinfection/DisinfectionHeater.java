@@ -57,9 +57,21 @@ final class DisinfectionHeater {
     return Derived.of(programme.heater()).then(heater -> Derived.of(heightTold()));
   }
 
-  /** All of the store where a pump mixes it meanwhile, else what lies above the heater. */
+  /**
+   * All of the store where a pump mixes it meanwhile, or where it is heated without a coil in it;
+   * else what lies above the heater.
+   */
   Derived<Double> heated_L() {
-    return programme.mixesStore().says(true) ? whole_L() : volume.above_L(height_mm());
+    boolean fromOutside =
+        setup.tank().coil().part().isFitted().says(false) && isImmersion().is(is -> !is);
+    return programme.mixesStore().says(true) || fromOutside
+        ? whole_L()
+        : volume.above_L(height_mm());
+  }
+
+  /** Whether there is a store to heat. */
+  Derived<Boolean> storeFitted() {
+    return Derived.of(setup.tank().part().isFitted());
   }
 
   private Derived<Double> whole_L() {

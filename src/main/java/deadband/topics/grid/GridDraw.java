@@ -91,7 +91,7 @@ public final class GridDraw {
     Derived<Boolean> with = Derived.of(heater().allowedOnSurplus());
     facts
         .into(StartCommand.class, input.sgReadyState().pointer())
-        .fitted(backupFitted())
+        .fitted(backupFitted(), Derived.notAbsent(input.part()))
         .where(loop.drivesHeatPump(), commands)
         .given(with)
         .makes(

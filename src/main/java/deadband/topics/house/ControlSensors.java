@@ -59,7 +59,9 @@ public final class ControlSensors {
         immersion.height_mm(),
         setup.tank().height_mm(),
         Derived.all(
-            Derived.of(diverter.part().isFitted()), Derived.of(immersion.part().isFitted())));
+            Derived.of(diverter.part().isFitted()),
+            Derived.notAbsent(diverter.sensor().part()),
+            Derived.of(immersion.part().isFitted())));
   }
 
   private void sensor(

@@ -325,6 +325,7 @@ public final class HouseRunning {
             .map(windows -> (double) new ClockWindow(0, 0).sharedWith_min(windows));
     facts
         .into(CirculationTime.class, tank.circulation().pointer())
+        .fitted(Derived.notAbsent(tank.part()))
         .given(runs)
         .poses(
             because ->

@@ -86,6 +86,10 @@ final class BarrierLadder {
         .done();
   }
 
+  private Derived<Boolean> tankFitted() {
+    return Derived.notAbsent(tank.part());
+  }
+
   private Derived<Boolean> elementFitted() {
     return Derived.of(immersion.part().isFitted());
   }
@@ -93,6 +97,7 @@ final class BarrierLadder {
   /** A coil that needs a cut-out of its own: one in an unvented store, or one that has it. */
   private Derived<Boolean> coilFitted() {
     return Derived.all(
+        tankFitted(),
         Derived.of(tank.coil().part().isFitted()), Derived.of(setup.heatPump().part().isFitted()));
   }
 
@@ -230,8 +235,11 @@ final class BarrierLadder {
     return limits.value(Limit.STORED_WATER);
   }
 
-  /** Whether there is a relief valve: told of it, or the store is unvented. */
+  /** Whether there is a relief valve: told of it, or the store is unvented; without one, none. */
   private Derived<Boolean> relieved() {
+    if (tank.part().isFitted().says(false)) {
+      return tankFitted();
+    }
     return Derived.of(tank.relief_C()).map(told -> true).or(Derived.of(tank.unvented()));
   }
 
@@ -282,10 +290,12 @@ final class BarrierLadder {
     Rung relief = Rung.of("relief valve", tank.relief_C());
     Rung boiling = new Rung("boiling", Derived.constant(boiling_C()), List.of());
     pair(relief, boiling)
+        .fitted(tankFitted())
         .where(relieved())
         .makes(because -> fact(because, relief, boiling, List.of()));
     facts
         .into(ReliefOpening.class, tank.part().pointer())
+        .fitted(tankFitted())
         .where(relieved())
         .given(relief.acts_C())
         .makes(

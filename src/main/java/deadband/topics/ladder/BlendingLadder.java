@@ -145,7 +145,8 @@ final class BlendingLadder {
     Limits.Entry certified = valve.certified();
     facts
         .into(EnteredSupply.class, blending.part().pointer())
-        .fitted(valve.fitted(), Derived.constant(blending.hotSupplyMax_C().isTold()))
+        .fitted(
+            valve.fitted(), described(), Derived.constant(blending.hotSupplyMax_C().isTold()))
         .given(entered, Derived.of(blending.valve()))
         .makes(
             because ->
@@ -162,11 +163,16 @@ final class BlendingLadder {
         .done();
   }
 
+  /** A valve that only an outlet knows of has no type to judge by. */
+  private Derived<Boolean> described() {
+    return Derived.notAbsent(blending.part());
+  }
+
   private void vulnerable() {
     Derived<Boolean> type3 = Derived.of(blending.valve()).map(fitted -> fitted == Valve.TMV3);
     facts
         .into(VulnerableSupply.class, blending.part().pointer())
-        .fitted(valve.fitted())
+        .fitted(valve.fitted(), described())
         .where(vulnerablePeople())
         .given(type3)
         .makes(
@@ -225,7 +231,7 @@ final class BlendingLadder {
     Derived<Double> least = Derived.highestKnown(needs);
     facts
         .into(HotSupply.class, blending.part().pointer())
-        .fitted(valve.fitted(), Derived.of(setup.heatPump().part().isFitted()))
+        .fitted(valve.fitted(), described(), Derived.of(setup.heatPump().part().isFitted()))
         .where(Derived.any(ownDifferential(), vulnerablePeople()))
         .given(supply, least)
         .clearOnlyWith(Derived.missingOf(needs))

@@ -47,6 +47,10 @@ final class HotSupplyLimit {
   }
 
   Derived<Double> most_C() {
+    if (isAbsent()) {
+      return Derived.of(blending.part().isFitted())
+          .map(none -> limits.value(Limit.HOT_SUPPLY_ASSUMED));
+    }
     if (enteredGoverns()) {
       return Derived.of(blending.hotSupplyMax_C());
     }
@@ -60,8 +64,16 @@ final class HotSupplyLimit {
         : Derived.of(blending.valve()).map(valve -> limits.value(limit));
   }
 
+  /** An outlet may have a valve all the same: then the lowest of any is sure to be enough. */
+  private boolean isAbsent() {
+    return blending.part().isFitted().says(false);
+  }
+
   Bound bound() {
     double most_C = most_C().get();
+    if (isAbsent()) {
+      return Bound.of(QUANTITY, most_C, limits.of(Limit.HOT_SUPPLY_ASSUMED));
+    }
     if (enteredGoverns()) {
       return Bound.told(QUANTITY, most_C, CELSIUS, blending.hotSupplyMax_C());
     }

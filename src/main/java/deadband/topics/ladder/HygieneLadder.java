@@ -84,6 +84,11 @@ final class HygieneLadder {
     return Derived.of(diverter.part().isFitted());
   }
 
+  /** The programme is the heat pump's; without one, no-disinfection looks at the store. */
+  private Derived<Boolean> programmeFitted() {
+    return Derived.notAbsent(heatPump.part());
+  }
+
   private Derived<Double> target_C() {
     return Derived.of(disinfection.target_C());
   }
@@ -101,7 +106,7 @@ final class HygieneLadder {
     Derived<Double> reached = limit.limit_C();
     facts
         .into(DisinfectionReach.class, diverter.part().pointer())
-        .fitted(diverterFitted())
+        .fitted(diverterFitted(), programmeFitted())
         .where(immersionDisinfects())
         .given(reached)
         .makes(
@@ -126,7 +131,7 @@ final class HygieneLadder {
     Derived<Double> opening = surelyShort ? limit.highestOpening_C() : limit.lowestOpening_C();
     facts
         .into(DisinfectionReach.class, disinfection.part().pointer())
-        .fitted(diverterFitted())
+        .fitted(diverterFitted(), programmeFitted())
         .where(immersionDisinfects(), limitIsEnough())
         .given(opening, target)
         .foundOnlyWith(surelyShort ? List.of() : limit.open())
@@ -190,7 +195,7 @@ final class HygieneLadder {
     Derived<Double> either = tolerance.diverter_K(opening);
     facts
         .into(DisinfectionMargin.class, disinfection.part().pointer())
-        .fitted(diverterFitted())
+        .fitted(diverterFitted(), programmeFitted(), Derived.notAbsent(diverter.sensor().part()))
         .where(immersionDisinfects(), spare.map(more -> more >= 0))
         .given(spare, either)
         .foundOnlyWith(limit.open())
@@ -219,7 +224,7 @@ final class HygieneLadder {
     Derived<Double> target = target_C();
     facts
         .into(ThermostatReach.class, immersion.part().pointer())
-        .fitted(Derived.of(immersion.part().isFitted()))
+        .fitted(Derived.of(immersion.part().isFitted()), programmeFitted())
         .where(immersionDisinfects())
         .given(thermostat, target)
         .makes(
@@ -294,6 +299,7 @@ final class HygieneLadder {
             .map(windows -> (double) new ClockWindow(0, 0).sharedWith_min(windows));
     facts
         .into(CirculationRest.class, tank.circulationTimes().pointer())
+        .fitted(Derived.notAbsent(tank.part()))
         .where(Derived.of(tank.circulation()))
         .given(runs)
         .makes(

@@ -161,7 +161,10 @@ final class ProgrammeLadder {
     Derived<Double> least = Derived.of(heatPump.minimumRun_min());
     facts
         .into(TankRun.class, programme.part().pointer())
-        .fitted(programmes.fitted(), Derived.of(setup.tank().coil().part().isFitted()))
+        .fitted(
+            programmes.fitted(),
+            Derived.notAbsent(setup.tank().part()),
+            Derived.of(setup.tank().coil().part().isFitted()))
         .where(named.used(), stopAboveStart(programme), output.map(output_kW -> output_kW > 0))
         .given(run, least)
         .makes(

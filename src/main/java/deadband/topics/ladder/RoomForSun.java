@@ -79,9 +79,15 @@ public final class RoomForSun {
     return Derived.of(setup.diverter().part().isFitted());
   }
 
-  /** What the coil heats; without a coil, what the element does. */
+  /** What the coil heats; without a coil, what the element does; without either, all of it. */
   private Derived<Double> heated_L() {
-    return volume.aboveCoil_L().or(volume.above_L(Derived.of(setup.immersion().height_mm())));
+    boolean noCoil = setup.tank().coil().part().isFitted().says(false);
+    boolean noElement = setup.immersion().part().isFitted().says(false);
+    if (noElement) {
+      return noCoil ? Derived.of(setup.tank().volume_L()) : volume.aboveCoil_L();
+    }
+    Derived<Double> aboveElement_L = volume.above_L(Derived.of(setup.immersion().height_mm()));
+    return noCoil ? aboveElement_L : volume.aboveCoil_L().or(aboveElement_L);
   }
 
   private record Swing(double from_C, double to_C) {}

@@ -115,6 +115,7 @@ public final class TankSensing {
     Derived<Reading> reading = trial.with(lead, Trial::with);
     facts
         .into(TankSensorReading.class, sensor.measured_ohm().pointer())
+        .fitted(Derived.notAbsent(sensor.part()))
         .given(reading)
         .clearOnlyWith(openLead(trial))
         .poses(
@@ -193,6 +194,7 @@ public final class TankSensing {
     Derived<Boolean> pocket = Derived.of(sensor.inPocket());
     facts
         .into(TankSensorSeat.class, sensor.inPocket().pointer())
+        .fitted(Derived.notAbsent(sensor.part()))
         .given(pocket)
         .poses(
             because ->

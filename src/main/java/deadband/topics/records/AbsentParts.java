@@ -6,6 +6,7 @@ import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
 import deadband.facts.Matter;
+import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.setup.Blending.Valve;
 import deadband.setup.CurrentSensor;
@@ -81,12 +82,26 @@ public final class AbsentParts {
         && setup.relay().drives().says(Relay.Drives.HEAT_PUMP)) {
       evidence.add(setup.relay().drives().pointer());
     }
+    if (part.equals(setup.heatPump().surplusInput().part())) {
+      calling(evidence);
+    }
+    if (part.equals(setup.diverter().sensor().part()) && setup.diverter().limit_C().isTold()) {
+      evidence.add(setup.diverter().limit_C().pointer());
+    }
     if (part.equals(setup.blending().part())) {
       evidence.addAll(blendedOutlets());
     }
     evidence.addAll(measured(part));
     evidence.addAll(counted(part));
     return evidence;
+  }
+
+  /** A relay that calls a heat pump needs an input there to call it through. */
+  private void calling(List<Pointer> evidence) {
+    if (new RelayLoop(setup).fitted().is(is -> is)
+        && setup.relay().drives().says(Relay.Drives.HEAT_PUMP)) {
+      evidence.add(setup.relay().drives().pointer());
+    }
   }
 
   /** The inputs of the diverter with a sensor on them that measures the part. */

@@ -157,6 +157,7 @@ public final class Paperwork {
     Derived<Boolean> confirmed = Derived.of(input.confirmed());
     facts
         .into(SurplusInputTrial.class, input.confirmed().pointer())
+        .fitted(Derived.notAbsent(input.part()))
         .given(confirmed)
         .poses(
             because ->

@@ -53,6 +53,7 @@ public final class RelayDelays {
         .into(ShortestPhase.class, delay.pointer())
         .given(held, allowed)
         .foundOnlyWith(held.is(min -> min > 0) ? openStarts() : List.of())
+        .clearOnlyWith(openPump(delay))
         .poses(
             because ->
                 new ShortestPhase(
@@ -61,6 +62,13 @@ public final class RelayDelays {
                     because.quantity(held),
                     because.quantity(Derived.constant(starts)),
                     because.quantity(allowed)));
+  }
+
+  /** What nothing is entered of has no timers that could stand in for a delay. */
+  private List<Pointer> openPump(Told<Double> delay) {
+    return Derived.of(delay).is(min -> min <= 0)
+        ? loop.fitted().provenance().missing()
+        : List.of();
   }
 
   /**

@@ -63,7 +63,10 @@ public final class CallWiring {
     topic.demandPhase();
     topic.declared(topic.relay.declared(), Derived.of(topic.relay.part().isFitted()));
     topic.declared(
-        setup.diverter().sensor().declared(), Derived.of(setup.diverter().part().isFitted()));
+        setup.diverter().sensor().declared(),
+        Derived.all(
+            Derived.of(setup.diverter().part().isFitted()),
+            Derived.notAbsent(setup.diverter().sensor().part())));
   }
 
   private Derived<Boolean> goes(Via way) {
@@ -71,7 +74,9 @@ public final class CallWiring {
   }
 
   private Facts.Inquiry call(Class<? extends Case> type, Told<?> subject) {
-    return facts.into(type, subject.pointer()).fitted(loop.fitted());
+    return facts
+        .into(type, subject.pointer())
+        .fitted(loop.fitted(), Derived.notAbsent(input.part()));
   }
 
   /**

@@ -244,7 +244,10 @@ public final class HeaterWiring {
     double from_L = limits.value(Limit.OWN_CIRCUIT_ABOVE);
     Derived<Boolean> own = Derived.of(circuit.ownCircuit());
     about(CircuitShare.class, circuit.ownCircuit())
-        .where(Derived.of(setup.tank().volume_L()).map(volume -> volume > from_L))
+        .where(
+            Derived.any(
+                Derived.not(Derived.notAbsent(setup.tank().part())),
+                Derived.of(setup.tank().volume_L()).map(volume -> volume > from_L)))
         .given(own)
         .makes(because -> new CircuitShare(because.explained(() -> shared(from_L)), own.get()));
   }

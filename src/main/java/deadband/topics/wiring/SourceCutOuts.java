@@ -53,7 +53,10 @@ public final class SourceCutOuts {
     Derived<Boolean> present = present(coil.ownCutOut(), coil.cutOut_C());
     facts
         .into(SourceCutOut.class, coil.ownCutOut().pointer())
-        .fitted(Derived.of(coil.part().isFitted()), Derived.of(setup.heatPump().part().isFitted()))
+        .fitted(
+            Derived.notAbsent(setup.tank().part()),
+            Derived.of(coil.part().isFitted()),
+            Derived.of(setup.heatPump().part().isFitted()))
         .given(present, Derived.of(setup.tank().unvented()))
         .makes(
             because ->
