@@ -132,7 +132,11 @@ final class Outcomes {
     return clear(check, matter.subject(), assumed);
   }
 
+  /** What else could decide is asked for once the case's own values are entered. */
   private static List<Pointer> missing(Matter matter, Provenance joined) {
+    if (matter.posed() && !matter.provenance().missing().isEmpty()) {
+      return joined.missing();
+    }
     TreeSet<Pointer> missing = new TreeSet<>(joined.missing());
     missing.addAll(matter.openIfFound());
     if (matter.posed()) {

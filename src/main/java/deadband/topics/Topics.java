@@ -14,6 +14,7 @@ import deadband.topics.day.DayCases;
 import deadband.topics.disinfection.DisinfectedStore;
 import deadband.topics.disinfection.DisinfectionCare;
 import deadband.topics.disinfection.DisinfectionCourse;
+import deadband.topics.disinfection.DisinfectionFacts;
 import deadband.topics.grid.BoughtHeat;
 import deadband.topics.grid.GridDraw;
 import deadband.topics.grid.GridPhases;
@@ -53,6 +54,7 @@ public final class Topics {
     DisinfectionCare.derive(setup, limits, facts);
     DisinfectionCourse.derive(setup, limits, facts);
     DisinfectedStore.derive(setup, limits, facts);
+    DisinfectionFacts.derive(setup, limits, facts);
     RoomForSun.derive(setup, limits, facts);
     Cycling.derive(setup, limits, facts);
     GridDraw.derive(setup, facts);

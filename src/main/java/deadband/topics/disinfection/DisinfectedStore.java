@@ -4,10 +4,14 @@ import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MILLIMETRE;
 import static deadband.setup.Unit.NONE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
 import deadband.plant.DisinfectionDuty;
@@ -30,6 +34,23 @@ public final class DisinfectedStore {
   private final DisinfectionDuty duty;
   private final DisinfectionHeater heater;
 
+  /** The share of the store that a disinfection heats, against the share its cycle asks for. */
+  public record TreatedShare(Matter matter, Quantity treated, Quantity needed) implements Case {}
+
+  /**
+   * The share of the store below the sensor that ends a disinfection.
+   *
+   * @param aboveCoil whether the sensor sits above the whole coil, where one is fitted
+   * @param aboveImmersion whether it sits above the immersion heater, where one is fitted
+   */
+  public record SensorSight(
+      Matter matter, Answer aboveCoil, Answer aboveImmersion, Quantity below, double most)
+      implements Case {}
+
+  /** The height of the sensor that ends a disinfection, against the lower edge of the heater. */
+  public record SensorPlace(Matter matter, Quantity sensor_mm, Quantity heater_mm)
+      implements Case {}
+
   private DisinfectedStore(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
@@ -46,11 +67,6 @@ public final class DisinfectedStore {
     topic.place();
   }
 
-  /** Whether the store lies in layers while it is disinfected: a pump that mixes it ends that. */
-  private Derived<Boolean> inLayers() {
-    return Derived.not(Derived.of(programme.mixesStore()));
-  }
-
   private Derived<Double> height_mm() {
     return Derived.of(setup.tank().height_mm());
   }
@@ -60,15 +76,13 @@ public final class DisinfectedStore {
     Derived<Double> needed = duty.cycle().then(this::asked);
     facts
         .into(TreatedShare.class, programme.part().pointer())
-        .fitted(duty.heatPumpFitted(), heater.inTheTank())
-        .where(duty.runs(), duty.restsCool(), duty.asked(), inLayers())
         .given(treated, needed)
-        .makes(
+        .poses(
             because ->
                 new TreatedShare(
                     because.explained(() -> leavesCold(treated.get(), needed.get())),
-                    treated.get(),
-                    needed.get()));
+                    because.quantity(treated),
+                    because.quantity(needed)));
   }
 
   private static double shareAbove(double heater_mm, double tank_mm) {
@@ -127,13 +141,15 @@ public final class DisinfectedStore {
     double most = limits.value(Limit.SHARE_BELOW_SENSOR);
     facts
         .into(SensorSight.class, programme.sensor_mm().pointer())
-        .fitted(duty.heatPumpFitted(), Derived.of(setup.tank().part().isFitted()))
-        .where(duty.runs(), duty.restsCool(), inLayers(), aboveCoil(), aboveElement())
-        .given(below)
-        .makes(
+        .given(aboveCoil(), aboveElement(), below)
+        .poses(
             because ->
                 new SensorSight(
-                    because.explained(() -> blind(below.get(), most)), below.get(), most));
+                    because.explained(() -> blind(below.get(), most)),
+                    because.answer(aboveCoil()),
+                    because.answer(aboveElement()),
+                    because.quantity(below),
+                    most));
   }
 
   private Derived<Boolean> aboveCoil() {
@@ -171,15 +187,13 @@ public final class DisinfectedStore {
     Derived<Double> heater_mm = heater.height_mm();
     facts
         .into(SensorPlace.class, programme.sensor_mm().pointer())
-        .fitted(duty.heatPumpFitted(), heater.inTheTank())
-        .where(duty.runs(), inLayers())
         .given(sensor_mm(), heater_mm)
-        .makes(
+        .poses(
             because ->
                 new SensorPlace(
                     because.explained(() -> neverWarm(sensor_mm().get(), heater_mm.get())),
-                    sensor_mm().get(),
-                    heater_mm.get()));
+                    because.quantity(sensor_mm()),
+                    because.quantity(heater_mm)));
   }
 
   private Detail neverWarm(double sensor_mm, double heater_mm) {

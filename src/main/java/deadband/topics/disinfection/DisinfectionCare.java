@@ -3,10 +3,14 @@ package deadband.topics.disinfection;
 import static deadband.setup.Unit.CELSIUS;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -47,6 +51,60 @@ public final class DisinfectionCare {
   private final DisinfectionDuty duty;
   private final EverydayHeat everyday;
 
+  /**
+   * Whether the store is disinfected.
+   *
+   * @param asked whether this asks for it: a cycle that covers the store, or good practice where
+   *     none does
+   * @param restsCool whether the store is ever cooler than what needs no disinfection
+   */
+  public record StoreDisinfection(
+      Matter matter, Answer asked, Answer restsCool, Answer disinfected) implements Case {}
+
+  /**
+   * How long a day the store is heated without surplus.
+   *
+   * @param askedElsewhere whether another check asks about it
+   * @param keptByTimer whether a timer of the immersion heater keeps it above the growth band
+   */
+  public record EverydayHeating(
+      Matter matter,
+      Answer askedElsewhere,
+      Answer keptByTimer,
+      Quantity runs_min,
+      double least_min)
+      implements Case {}
+
+  /** Whether the cycle that is chosen is one for this store in this country. */
+  public record ChosenCycle(Matter matter, Answer covers) implements Case {}
+
+  /** The temperature a disinfection heats to, against the lowest of the cycle. */
+  public record DisinfectionTarget(Matter matter, Quantity target_C, Quantity least_C)
+      implements Case {}
+
+  /** The time a disinfection holds its target, against the shortest of the cycle. */
+  public record DisinfectionHold(Matter matter, Quantity hold_min, Quantity least_min)
+      implements Case {}
+
+  /** The days from one disinfection to the next, against the most that the cycle allows. */
+  public record DisinfectionInterval(Matter matter, Quantity every_days, Quantity most_days)
+      implements Case {}
+
+  /** Where a control of the immersion heater opens, against the target of the disinfection. */
+  public record ElementControl(Matter matter, Quantity opens_C, Quantity target_C)
+      implements Case {}
+
+  /** Whether the diverter answers the heat pump's demand. */
+  public record DemandAnswer(Matter matter, Answer fitted, Answer fromHeatPump, Answer heats)
+      implements Case {}
+
+  /**
+   * Whether the demand input accepts the signal that arrives.
+   *
+   * @param dangerous whether it is mains, or a disinfection depends on it
+   */
+  public record DemandSignal(Matter matter, Answer dangerous, Answer accepted) implements Case {}
+
   private DisinfectionCare(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
@@ -79,19 +137,26 @@ public final class DisinfectionCare {
     facts
         .into(StoreDisinfection.class, programme.part().pointer())
         .fitted(duty.heatPumpFitted())
-        .where(duty.restsCool(), duty.asked())
-        .given(runs)
-        .makes(
-            because -> new StoreDisinfection(because.explained(this::undisinfected), runs.get()));
+        .given(duty.asked(), duty.restsCool(), runs)
+        .poses(
+            because ->
+                new StoreDisinfection(
+                    because.explained(this::undisinfected),
+                    because.answer(duty.asked()),
+                    because.answer(duty.restsCool()),
+                    because.answer(runs)));
   }
 
   private Detail undisinfected() {
     DisinfectionCycle cycle = duty.cycle().get();
     Treatment asked = cycle.treatments().get(0);
-    double start_C = Derived.of(setup.heatPump().everyday().start_C()).get();
-    double short_K = cycle.leastTarget_C() - start_C;
-    return Detail.at(culprits().toArray(new Pointer[0]))
-        .observed(Measure.of("lowest store temperature", start_C, CELSIUS))
+    Derived<Double> start = Derived.of(setup.heatPump().everyday().start_C());
+    double short_K = start.isKnown() ? cycle.leastTarget_C() - start.get() : 0;
+    Detail.Builder detail = Detail.at(culprits().toArray(new Pointer[0]));
+    if (start.isKnown()) {
+      detail.observed(Measure.of("lowest store temperature", start.get(), CELSIUS));
+    }
+    return detail
         .limit(
             DisinfectionDuty.bound(cycle, "temperature to reach", cycle.leastTarget_C(), CELSIUS))
         .size(short_K > 0 ? Size.kelvin(short_K) : Size.WHOLE)
@@ -111,14 +176,14 @@ public final class DisinfectionCare {
 
   /** Where no national cycle speaks of the store, good practice does: a query. */
   private void outsideEveryCycle() {
-    Derived<Worth> worth = duty.worth();
-    double outlet_C = limits.value(Limit.OUTLET_LEAST);
+    Derived<Boolean> outside = Derived.not(duty.asked());
+    Derived<Boolean> cool = duty.restsBelow(limits.value(Limit.OUTLET_LEAST));
+    Derived<Boolean> kills = duty.worth().map(worth -> worth != Worth.NOTHING);
     facts
         .into(StoreDisinfection.class, programme.enabled().pointer())
         .fitted(duty.heatPumpFitted())
-        .where(Derived.not(duty.asked()), duty.restsBelow(outlet_C))
-        .given(worth)
-        .makes(
+        .given(outside, cool, kills)
+        .poses(
             because ->
                 new StoreDisinfection(
                     because.explained(
@@ -126,10 +191,15 @@ public final class DisinfectionCare {
                             neverHot(
                                 culprits(),
                                 Derived.of(setup.heatPump().everyday().start_C()).get())),
-                    worth.get() != Worth.NOTHING));
+                    because.answer(outside),
+                    because.answer(cool),
+                    because.answer(kills)));
   }
 
-  /** Without a heat pump no cycle is asked for, but the store must be hot at times. */
+  /**
+   * Without a heat pump no cycle is asked for, but the store must be hot at times. One in the growth
+   * band is another check's.
+   */
   private void withoutHeatPump() {
     Derived<Double> hottest = everyday.hottestWithoutHeatPump_C();
     double safe_C = limits.value(Limit.DISINFECTION_TEMPERATURE);
@@ -137,9 +207,8 @@ public final class DisinfectionCare {
     facts
         .into(StoreDisinfection.class, setup.diverter().limit_C().pointer())
         .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
-        .where(hottest.map(hot_C -> hot_C > growth_C))
         .given(hottest)
-        .makes(
+        .poses(
             because ->
                 new StoreDisinfection(
                     because.explained(
@@ -149,7 +218,9 @@ public final class DisinfectionCare {
                                     setup.diverter().limit_C().pointer(),
                                     setup.immersion().thermostat_C().pointer()),
                                 hottest.get())),
-                    hottest.get() >= safe_C));
+                    because.answer(hottest.map(hot_C -> hot_C > growth_C)),
+                    because.answer(hottest.map(hot_C -> hot_C < safe_C)),
+                    because.answer(Derived.constant(false))));
   }
 
   private Detail neverHot(List<Pointer> at, double rest_C) {
@@ -172,15 +243,14 @@ public final class DisinfectionCare {
     facts
         .into(EverydayHeating.class, setup.heatPump().everyday().part().pointer())
         .fitted(duty.heatPumpFitted())
-        .where(
-            Derived.not(everyday.timerKeepsWarm()),
-            duty.worth().map(worth -> worth != Worth.ENOUGH))
-        .given(runs)
-        .makes(
+        .given(everyday.timerKeepsWarm(), runs)
+        .poses(
             because ->
                 heating(
                     because,
-                    runs.get(),
+                    Derived.constant(false),
+                    everyday.timerKeepsWarm(),
+                    runs,
                     List.of(
                         setup.heatPump().everyday().enabled().pointer(),
                         setup.heatPump().everyday().blocked().pointer(),
@@ -193,16 +263,30 @@ public final class DisinfectionCare {
     facts
         .into(EverydayHeating.class, setup.immersion().timed().pointer())
         .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
-        .where(runs.map(timed_min -> timed_min > 0))
         .given(runs)
-        .makes(
-            because -> heating(because, runs.get(), List.of(setup.immersion().timed().pointer())));
+        .poses(
+            because ->
+                heating(
+                    because,
+                    runs.map(timed_min -> timed_min <= 0),
+                    Derived.constant(false),
+                    runs,
+                    List.of(setup.immersion().timed().pointer())));
   }
 
-  private EverydayHeating heating(Facts.Because because, double runs_min, List<Pointer> at) {
+  private EverydayHeating heating(
+      Facts.Because because,
+      Derived<Boolean> askedElsewhere,
+      Derived<Boolean> keptByTimer,
+      Derived<Double> runs_min,
+      List<Pointer> at) {
     double least_min = limits.value(Limit.EVERYDAY_HEAT);
     return new EverydayHeating(
-        because.explained(() -> hardlyRuns(runs_min, least_min, at)), runs_min, least_min);
+        because.explained(() -> hardlyRuns(runs_min.get(), least_min, at)),
+        because.answer(askedElsewhere),
+        because.answer(keptByTimer),
+        because.quantity(runs_min),
+        least_min);
   }
 
   /** That no time at all is too little does not hang on how much is enough. */
@@ -223,16 +307,15 @@ public final class DisinfectionCare {
     Derived<Boolean> covers = duty.chosenCovers();
     facts
         .into(ChosenCycle.class, chosen.pointer())
-        .fitted(duty.heatPumpFitted(), Derived.constant(chosen.isTold()))
         .given(covers)
-        .makes(
+        .poses(
             because ->
                 new ChosenCycle(
                     because.explained(
                         () ->
                             Detail.at(chosen, setup.site().country(), setup.tank().volume_L())
                                 .done()),
-                    covers.get()));
+                    because.answer(covers)));
   }
 
   /** The programme as it stands switched on; else one with the numbers of the cycle. */
@@ -285,15 +368,13 @@ public final class DisinfectionCare {
     Derived<DisinfectionCycle> cycle = duty.cycle();
     facts
         .into(DisinfectionTarget.class, programme.target_C().pointer())
-        .fitted(duty.heatPumpFitted())
-        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(target, cycle)
-        .makes(
+        .poses(
             because ->
                 new DisinfectionTarget(
                     because.explained(() -> tooCool(target.get(), cycle.get())),
-                    target.get(),
-                    cycle.get().leastTarget_C()));
+                    because.quantity(target),
+                    because.quantity(cycle.map(DisinfectionCycle::leastTarget_C))));
   }
 
   private Detail tooCool(double target_C, DisinfectionCycle cycle) {
@@ -315,15 +396,13 @@ public final class DisinfectionCare {
         cycle.then(asked -> target.with(every, (to, often) -> asked.leastHold_min(to, often)));
     facts
         .into(DisinfectionHold.class, programme.hold_min().pointer())
-        .fitted(duty.heatPumpFitted())
-        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(hold, least)
-        .makes(
+        .poses(
             because ->
                 new DisinfectionHold(
                     because.explained(() -> tooShort(hold.get(), least.get(), cycle.get())),
-                    hold.get(),
-                    least.get()));
+                    because.quantity(hold),
+                    because.quantity(least)));
   }
 
   private Detail tooShort(double hold_min, double least_min, DisinfectionCycle cycle) {
@@ -351,15 +430,13 @@ public final class DisinfectionCare {
         cycle.then(asked -> Derived.of(programme.target_C()).map(asked::longestInterval_days));
     facts
         .into(DisinfectionInterval.class, programme.every_days().pointer())
-        .fitted(duty.heatPumpFitted())
-        .where(duty.runs(), duty.restsCool(), duty.asked())
         .given(every, longest)
-        .makes(
+        .poses(
             because ->
                 new DisinfectionInterval(
                     because.explained(() -> tooRare(every.get(), longest.get(), cycle.get())),
-                    every.get(),
-                    longest.get()));
+                    because.quantity(every),
+                    because.quantity(longest)));
   }
 
   private Detail tooRare(double every_days, double most_days, DisinfectionCycle cycle) {
@@ -379,19 +456,15 @@ public final class DisinfectionCare {
     boolean sideMatters = !limit.highestOpening_C().is(high -> target.is(to -> high < to));
     facts
         .into(ElementControl.class, setup.diverter().limit_C().pointer())
-        .fitted(
-            duty.heatPumpFitted(),
-            Derived.of(setup.immersion().part().isFitted()),
-            Derived.of(setup.diverter().part().isFitted()))
-        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
+        .fitted(Derived.of(setup.diverter().part().isFitted()))
         .given(opens, target)
         .foundOnlyWith(sideMatters ? limit.open() : List.of())
-        .makes(
+        .poses(
             because ->
                 new ElementControl(
                     because.explained(() -> diverterCuts(opens.get(), target.get())),
-                    opens.get(),
-                    target.get()));
+                    because.quantity(opens),
+                    because.quantity(target)));
   }
 
   private Detail diverterCuts(double opens_C, double target_C) {
@@ -412,15 +485,13 @@ public final class DisinfectionCare {
     Derived<Double> target = Derived.of(programme.target_C());
     facts
         .into(ElementControl.class, thermostat.pointer())
-        .fitted(duty.heatPumpFitted(), Derived.of(setup.immersion().part().isFitted()))
-        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
         .given(opens, target)
-        .makes(
+        .poses(
             because ->
                 new ElementControl(
                     because.explained(() -> thermostatCuts(opens.get(), target.get())),
-                    opens.get(),
-                    target.get()));
+                    because.quantity(opens),
+                    because.quantity(target)));
   }
 
   /** The thermostat goes above the diverter's opening too, or it would open first again. */
@@ -434,26 +505,22 @@ public final class DisinfectionCare {
         .done();
   }
 
-  private Derived<Boolean> diverterFitted() {
-    return Derived.of(setup.diverter().part().isFitted());
-  }
-
-  private Derived<Boolean> demandFitted() {
-    return Derived.of(demand.part().isFitted());
-  }
-
   private void answered() {
-    Derived<Boolean> answered =
-        Derived.all(
-            demandFitted(),
-            Derived.of(demand.from()).map(from -> from == DemandInput.From.HEAT_PUMP),
-            Derived.of(demand.action()).map(action -> action != DemandInput.Action.NONE));
+    Derived<Boolean> fitted = Derived.of(demand.part().isFitted());
+    Derived<Boolean> fromHeatPump =
+        Derived.of(demand.from()).map(from -> from == DemandInput.From.HEAT_PUMP);
+    Derived<Boolean> heats =
+        Derived.of(demand.action()).map(action -> action != DemandInput.Action.NONE);
     facts
         .into(DemandAnswer.class, demand.part().pointer())
-        .fitted(duty.heatPumpFitted(), diverterFitted())
-        .where(duty.runsOn(Heater.IMMERSION), duty.restsCool())
-        .given(answered)
-        .makes(because -> new DemandAnswer(because.explained(this::unanswered), answered.get()));
+        .given(Derived.all(fitted, fromHeatPump, heats))
+        .poses(
+            because ->
+                new DemandAnswer(
+                    because.explained(this::unanswered),
+                    because.answer(fitted),
+                    because.answer(fromHeatPump),
+                    because.answer(heats)));
   }
 
   private Detail unanswered() {
@@ -476,19 +543,23 @@ public final class DisinfectionCare {
   /** A signal that does not fit is dangerous where it is mains, or where disinfection needs it. */
   private void signal() {
     Derived<Signal> arrives = Derived.of(demand.signal());
+    Derived<Boolean> dangerous =
+        Derived.any(
+            arrives.map(signal -> signal == Signal.MAINS),
+            Derived.all(
+                Derived.notAbsent(setup.heatPump().part()),
+                duty.runsOn(Heater.IMMERSION),
+                duty.restsCool()));
     Derived<Boolean> accepted = arrives.with(Derived.of(demand.accepts()), Signal::equals);
     facts
         .into(DemandSignal.class, demand.part().pointer())
-        .fitted(diverterFitted(), demandFitted())
-        .where(
-            Derived.any(
-                arrives.map(signal -> signal == Signal.MAINS),
-                Derived.all(
-                    Derived.notAbsent(setup.heatPump().part()),
-                    duty.runsOn(Heater.IMMERSION),
-                    duty.restsCool())))
-        .given(accepted)
-        .makes(because -> new DemandSignal(because.explained(this::misfits), accepted.get()));
+        .given(dangerous, accepted)
+        .poses(
+            because ->
+                new DemandSignal(
+                    because.explained(this::misfits),
+                    because.answer(dangerous),
+                    because.answer(accepted)));
   }
 
   private Detail misfits() {

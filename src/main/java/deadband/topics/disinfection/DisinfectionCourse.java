@@ -8,10 +8,14 @@ import static deadband.setup.Unit.MINUTE;
 
 import deadband.dayrun.Window;
 import deadband.days.ModelledTank;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -45,6 +49,30 @@ public final class DisinfectionCourse {
   private final DisinfectionHeater heater;
   private final Programmes programmes;
 
+  /** Whether the disinfection is left to the surplus, or its heater is fed with surplus alone. */
+  public record DisinfectionSupply(Matter matter, Answer leftToSurplus, Answer fedWithSurplus)
+      implements Case {}
+
+  /** The temperature a disinfection heats to, against what the compressor reaches. */
+  public record DisinfectionOfPump(Matter matter, Quantity target_C, Quantity reach_C)
+      implements Case {}
+
+  /** How long a disinfection takes from the everyday start, against the time it may take. */
+  public record DisinfectionTime(Matter matter, Quantity needed_min, Quantity allowed_min)
+      implements Case {}
+
+  /**
+   * The time a disinfection takes, against the longest time of day at which it may run.
+   *
+   * @param needed_min heating and hold, or the hold alone where the heating time is not known
+   */
+  public record DisinfectionWindow(Matter matter, Quantity needed_min, Quantity window_min)
+      implements Case {}
+
+  /** The time until a hold without interruption is over, against the longest window. */
+  public record HoldWindow(Matter matter, Quantity needed_min, Quantity window_min)
+      implements Case {}
+
   private DisinfectionCourse(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
@@ -64,15 +92,6 @@ public final class DisinfectionCourse {
     topic.shortWindow();
   }
 
-  private Derived<Boolean> leftToTheSun() {
-    return Derived.of(programme.heater()).map(told -> told == Heater.SURPLUS);
-  }
-
-  /** A programme that heats when it is due, with a heater of its own. */
-  private Derived<Boolean> heatsWhenDue() {
-    return Derived.all(duty.runs(), Derived.not(leftToTheSun()));
-  }
-
   private void supply() {
     DemandInput demand = setup.diverter().demandInput();
     Derived<Boolean> dripFed =
@@ -81,15 +100,16 @@ public final class DisinfectionCourse {
             Derived.of(setup.diverter().part().isFitted()),
             Derived.of(demand.part().isFitted()),
             Derived.of(demand.action()).map(action -> action == DemandInput.Action.SURPLUS_ONLY));
-    Derived<Boolean> onSurplus = Derived.any(leftToTheSun(), dripFed);
+    Derived<Boolean> left = heater.leftToSurplus();
     facts
         .into(DisinfectionSupply.class, programme.part().pointer())
-        .fitted(duty.heatPumpFitted())
-        .where(duty.runs(), duty.restsCool())
-        .given(onSurplus)
-        .makes(
+        .given(Derived.any(left, dripFed))
+        .poses(
             because ->
-                new DisinfectionSupply(because.explained(this::waitsForSun), onSurplus.get()));
+                new DisinfectionSupply(
+                    because.explained(this::waitsForSun),
+                    because.answer(left),
+                    because.answer(dripFed)));
   }
 
   private Detail waitsForSun() {
@@ -115,16 +135,14 @@ public final class DisinfectionCourse {
     Derived<Double> reach = programmes.reach_C();
     facts
         .into(DisinfectionOfPump.class, programme.target_C().pointer())
-        .fitted(duty.heatPumpFitted())
-        .where(duty.runsOn(Heater.HEAT_PUMP), duty.restsCool())
         .given(target, reach)
         .clearOnlyWith(programmes.toleranceAtReach_K().provenance().missing())
-        .makes(
+        .poses(
             because ->
                 new DisinfectionOfPump(
                     because.explained(() -> outOfReach(target.get(), reach.get())),
-                    target.get(),
-                    reach.get()));
+                    because.quantity(target),
+                    because.quantity(reach)));
   }
 
   private Detail outOfReach(double target_C, double reach_C) {
@@ -159,16 +177,14 @@ public final class DisinfectionCourse {
     Derived<Double> allowed = Derived.of(programme.timeAllowed_min());
     facts
         .into(DisinfectionTime.class, programme.timeAllowed_min().pointer())
-        .fitted(duty.heatPumpFitted(), heater.storeFitted())
-        .where(heatsWhenDue(), duty.restsCool())
         .given(needed, allowed)
         .clearOnlyWith(heater.openMixing(allowed))
-        .makes(
+        .poses(
             because ->
                 new DisinfectionTime(
                     because.explained(() -> tooSlow(needed.get(), allowed.get())),
-                    needed.get(),
-                    allowed.get()));
+                    because.quantity(needed),
+                    because.quantity(allowed)));
   }
 
   private Detail tooSlow(double needed_min, double allowed_min) {
@@ -208,15 +224,13 @@ public final class DisinfectionCourse {
     Derived<Double> window = longestWindow_min();
     facts
         .into(HoldWindow.class, programme.allowed().pointer())
-        .fitted(duty.heatPumpFitted(), heater.storeFitted())
-        .where(heatsWhenDue(), Derived.of(programme.restartsHold()))
         .given(needed, window)
-        .makes(
+        .poses(
             because ->
                 new HoldWindow(
                     because.explained(() -> cutOff(needed.get(), window.get())),
-                    needed.get(),
-                    window.get()));
+                    because.quantity(needed),
+                    because.quantity(window)));
   }
 
   /** Windows that meet count as one; an empty list stands for any time. */
@@ -236,16 +250,14 @@ public final class DisinfectionCourse {
     Derived<Double> window_min = longestWindow_min();
     facts
         .into(DisinfectionWindow.class, programme.allowed().pointer())
-        .fitted(duty.heatPumpFitted(), heater.storeFitted())
-        .where(heatsWhenDue(), duty.restsCool())
         .given(needed_min, window_min)
         .clearOnlyWith(whole_min.provenance().missing())
-        .makes(
+        .poses(
             because ->
                 new DisinfectionWindow(
                     because.explained(() -> outOfTime(needed_min.get(), window_min.get())),
-                    needed_min.get(),
-                    window_min.get()));
+                    because.quantity(needed_min),
+                    because.quantity(window_min)));
   }
 
   private Detail outOfTime(double needed_min, double window_min) {

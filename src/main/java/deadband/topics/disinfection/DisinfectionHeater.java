@@ -42,6 +42,11 @@ final class DisinfectionHeater {
         Derived.any(isImmersion(), Derived.of(setup.tank().coil().part().isFitted())));
   }
 
+  /** Whether it waits for surplus instead of heating when the disinfection is due. */
+  Derived<Boolean> leftToSurplus() {
+    return Derived.of(programme.heater()).map(heater -> heater == Heater.SURPLUS);
+  }
+
   private Derived<Boolean> isImmersion() {
     return Derived.of(programme.heater()).map(heater -> heater == Heater.IMMERSION);
   }
@@ -67,11 +72,6 @@ final class DisinfectionHeater {
     return programme.mixesStore().says(true) || fromOutside
         ? whole_L()
         : volume.above_L(height_mm());
-  }
-
-  /** Whether there is a store to heat. */
-  Derived<Boolean> storeFitted() {
-    return Derived.of(setup.tank().part().isFitted());
   }
 
   private Derived<Double> whole_L() {

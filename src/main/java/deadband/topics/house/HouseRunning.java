@@ -186,7 +186,7 @@ public final class HouseRunning {
   private void heaterTimers() {
     Pointer pointer = heater.timed().pointer();
     if (!heater.timed().isTold()) {
-      heaterTimer(pointer, Derived.missing(pointer));
+      facts.into(HeaterTimer.class, pointer).waitsFor(heater.timed());
       return;
     }
     List<ClockWindow> timed = heater.timed().optional().orElseThrow();
@@ -194,13 +194,13 @@ public final class HouseRunning {
       facts.into(HeaterTimer.class, pointer).none();
     }
     for (int i = 0; i < timed.size(); i++) {
-      heaterTimer(pointer.child(i), Derived.constant(timed.get(i)));
+      heaterTimer(pointer.child(i), timed.get(i));
     }
   }
 
-  private void heaterTimer(Pointer subject, Derived<ClockWindow> window) {
+  private void heaterTimer(Pointer subject, ClockWindow window) {
     double most_min = limits.value(Limit.TOP_UP_AFTER_RUN);
-    Derived<Double> after = window.with(Derived.of(everyday.timed()), HouseRunning::after_min);
+    Derived<Double> after = Derived.of(everyday.timed()).map(runs -> after_min(runs, window));
     facts
         .into(HeaterTimer.class, subject)
         .given(after)
@@ -212,7 +212,7 @@ public final class HouseRunning {
                     most_min));
   }
 
-  private static double after_min(ClockWindow topUp, List<ClockWindow> runs) {
+  private static double after_min(List<ClockWindow> runs, ClockWindow topUp) {
     return runs.stream().mapToDouble(run -> after_min(run, topUp)).min().orElse(0);
   }
 
