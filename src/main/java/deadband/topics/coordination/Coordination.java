@@ -4,10 +4,16 @@ import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -35,6 +41,33 @@ public final class Coordination {
 
   private static final double LEAST = 0.001;
 
+  @Says("The relay adds the power that charges the battery back to the surplus.")
+  public record RelayCountsBattery(Answer answer) implements Condition {}
+
+  @Says("The battery may discharge into the heat pump.")
+  public record BatteryFeedsHeatPump(Answer answer) implements Condition {}
+
+  @Says("The battery is meant to charge before the heat pump runs.")
+  public record BatteryMeantFirst(Answer answer) implements Condition {}
+
+  @Says("The vehicle charger follows the surplus.")
+  public record ChargerFollowsSurplus(Answer answer) implements Condition {}
+
+  /** What the relay sees while a battery carries the heat pump, against the stop. */
+  public record BatteryFeed(Matter matter, Quantity seen_kW, Quantity stop_kW) implements Case {}
+
+  /** The surplus that a battery takes before the relay sees it. */
+  public record BatteryShade(Matter matter, Quantity hidden_kW) implements Case {}
+
+  /** How long at night the everyday programme may start. */
+  public record NightRun(Matter matter, Quantity free_min) implements Case {}
+
+  /** Whether two that follow one surplus have an order between them. */
+  public record SharedSurplus(Matter matter, Answer ordered) implements Case {}
+
+  /** Whether the battery may discharge into the immersion heater. */
+  public record BatteryHeat(Matter matter, Answer discharges) implements Case {}
+
   private final Setup setup;
   private final Limits limits;
   private final Facts facts;
@@ -51,6 +84,7 @@ public final class Coordination {
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     Coordination topic = new Coordination(setup, limits, facts);
+    topic.conditions();
     topic.feed();
     topic.shade();
     topic.night();
@@ -58,16 +92,18 @@ public final class Coordination {
     topic.batteryHeat();
   }
 
-  private Derived<Boolean> batteryFitted() {
-    return Derived.of(battery.part().isFitted());
+  private void conditions() {
+    facts.add(new RelayCountsBattery(facts.answer(loop.counts(Relay.Counts.BATTERY))));
+    facts.add(
+        new BatteryFeedsHeatPump(holds(battery.mayDischargeInto(), Consumer.HEAT_PUMP)));
+    facts.add(new BatteryMeantFirst(holds(battery.chargesBefore(), Consumer.HEAT_PUMP)));
+    facts.add(
+        new ChargerFollowsSurplus(
+            facts.answer(Derived.of(setup.vehicleCharger().followsSurplus()))));
   }
 
-  private Derived<Boolean> feedsHeatPump() {
-    return Derived.of(battery.mayDischargeInto()).map(into -> into.contains(Consumer.HEAT_PUMP));
-  }
-
-  private Derived<Boolean> countsBattery() {
-    return loop.counts(Relay.Counts.BATTERY);
+  private Answer holds(Told<List<Consumer>> consumers, Consumer consumer) {
+    return facts.answer(Derived.of(consumers).map(all -> all.contains(consumer)));
   }
 
   /**
@@ -80,20 +116,14 @@ public final class Coordination {
     Derived<Double> stop = loop.stop_kW();
     facts
         .into(BatteryFeed.class, battery.part().pointer())
-        .fitted(loop.fitted(), batteryFitted())
-        .where(
-            loop.drivesHeatPump(),
-            loop.countsExport(),
-            feedsHeatPump(),
-            Derived.not(countsBattery()))
         .given(seen, stop)
         .clearOnlyWith(counted.is(is -> is) ? loop.openDraw() : List.of())
-        .makes(
+        .poses(
             because ->
                 new BatteryFeed(
                     because.explained(() -> emptied(seen.get(), stop.get())),
-                    seen.get(),
-                    stop.get()));
+                    because.quantity(seen),
+                    because.quantity(stop)));
   }
 
   private Detail emptied(double seen_kW, double stop_kW) {
@@ -139,20 +169,13 @@ public final class Coordination {
   /** Where the battery is meant to come first, the relay may wait for it. */
   private void shade() {
     Derived<Double> hidden = Derived.of(battery.power_kW());
-    Derived<Boolean> meant =
-        Derived.of(battery.chargesBefore()).map(before -> before.contains(Consumer.HEAT_PUMP));
     facts
         .into(BatteryShade.class, battery.part().pointer())
-        .fitted(loop.fitted(), batteryFitted())
-        .where(
-            loop.drivesHeatPump(),
-            loop.countsExport(),
-            Derived.not(countsBattery()),
-            Derived.not(meant))
         .given(hidden)
-        .makes(
+        .poses(
             because ->
-                new BatteryShade(because.explained(() -> takesFirst(hidden.get())), hidden.get()));
+                new BatteryShade(
+                    because.explained(() -> takesFirst(hidden.get())), because.quantity(hidden)));
   }
 
   private Detail takesFirst(double power_kW) {
@@ -184,10 +207,11 @@ public final class Coordination {
     Derived<Double> free = Derived.of(everyday.blocked()).map(this::freeAtNight_min);
     facts
         .into(NightRun.class, everyday.part().pointer())
-        .fitted(Derived.of(setup.heatPump().part().isFitted()), batteryFitted())
-        .where(feedsHeatPump())
         .given(free)
-        .makes(because -> new NightRun(because.explained(() -> drains(free.get())), free.get()));
+        .poses(
+            because ->
+                new NightRun(
+                    because.explained(() -> drains(free.get())), because.quantity(free)));
   }
 
   /** Minutes of the night that lie in no blocked window. */
@@ -250,11 +274,11 @@ public final class Coordination {
     Derived<Boolean> ordered = ordered(charger);
     facts
         .into(SharedSurplus.class, charger.part().pointer())
-        .fitted(loop.fitted(), Derived.of(charger.part().isFitted()))
-        .where(loop.drivesHeatPump(), Derived.of(charger.followsSurplus()))
         .given(ordered)
-        .makes(
-            because -> new SharedSurplus(because.explained(() -> chase(charger)), ordered.get()));
+        .poses(
+            because ->
+                new SharedSurplus(
+                    because.explained(() -> chase(charger)), because.answer(ordered)));
   }
 
   /** Heat at the element is the poorest use of what a battery stored. */
@@ -264,9 +288,11 @@ public final class Coordination {
         Derived.of(into).map(consumers -> consumers.contains(Consumer.IMMERSION));
     facts
         .into(BatteryHeat.class, into.pointer())
-        .fitted(batteryFitted(), Derived.of(setup.immersion().part().isFitted()))
         .given(discharges)
-        .makes(because -> new BatteryHeat(because.explained(this::intoElement), discharges.get()));
+        .poses(
+            because ->
+                new BatteryHeat(
+                    because.explained(this::intoElement), because.answer(discharges)));
   }
 
   private Detail intoElement() {
