@@ -24,7 +24,7 @@ import deadband.topics.house.Observations;
 import deadband.topics.house.PumpPlate;
 import deadband.topics.house.SurplusHours;
 import deadband.topics.ladder.RoomForSun;
-import deadband.topics.ladder.TemperatureLadder;
+import deadband.topics.ladder.TankTemperatures;
 import deadband.topics.metering.MeteringInputs;
 import deadband.topics.metering.TankSensing;
 import deadband.topics.records.AbsentParts;
@@ -50,7 +50,7 @@ public final class Topics {
     TankFacts.derive(setup, facts);
     Thresholds.derive(setup, limits, facts);
     RelayDelays.derive(setup, limits, facts);
-    TemperatureLadder.derive(setup, limits, facts);
+    TankTemperatures.derive(setup, limits, facts);
     DisinfectionCare.derive(setup, limits, facts);
     DisinfectionCourse.derive(setup, limits, facts);
     DisinfectedStore.derive(setup, limits, facts);

@@ -4,6 +4,12 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.KILOWATT_HOUR;
 
+import deadband.facts.Says;
+import deadband.facts.Quantity;
+import deadband.facts.Matter;
+import deadband.facts.Condition;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
@@ -34,6 +40,12 @@ public final class RoomForSun {
   private static final double LEAST_L = 0.001;
   private static final int MIDSUMMER = 6;
 
+  @Says("PV surplus heats the tank: through a diverter, or by the surplus programme in use.")
+  public record SurplusHeatsTank(Answer answer) implements Condition {}
+
+  /** The heat the tank can still take above the everyday stop, against what a sunny day needs. */
+  public record SunRoom(Matter matter, Quantity room_kWh, Quantity needed_kWh) implements Case {}
+
   private final Setup setup;
   private final Limits limits;
   private final Programme everyday;
@@ -55,24 +67,22 @@ public final class RoomForSun {
   }
 
   private void derive(Facts facts) {
+    facts.add(
+        new SurplusHeatsTank(
+            facts.answer(Derived.any(programmes.surplusIsCalled(), diverterFitted()))));
     Derived<Double> room = heated_L().with(swing(), RoomForSun::heat_kWh);
     Derived<Double> needed = usable_kWh().map(this::shareOf_kWh);
     facts
         .into(SunRoom.class, everyday.part().pointer())
-        .fitted(
-            programmes.fitted(),
-            Derived.of(setup.tank().part().isFitted()),
-            Derived.of(setup.solar().part().isFitted()))
-        .where(Derived.any(programmes.surplusIsCalled(), diverterFitted()))
         .given(room, needed)
         .foundOnlyWith(open())
         .clearOnlyWith(openSide(needed))
-        .makes(
+        .poses(
             because ->
                 new SunRoom(
                     because.explained(() -> full(room.get(), needed.get())),
-                    room.get(),
-                    needed.get()));
+                    because.quantity(room),
+                    because.quantity(needed)));
   }
 
   private Derived<Boolean> diverterFitted() {

@@ -3,6 +3,10 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
+import deadband.facts.Quantity;
+import deadband.facts.Matter;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
@@ -27,16 +31,51 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Facts about what comes out of each outlet. */
-final class OutletLadder {
+public final class OutletTemperatures {
 
   private static final Set<Kind> WASHING = EnumSet.of(Kind.BATH, Kind.SHOWER, Kind.BASIN);
+
+  /** Whether an outlet at which people wash is listed. */
+  public record WashingOutlet(Matter matter, Answer listed) implements Case {}
+
+  /**
+   * An outlet without a mixing valve: the hottest the tank gets, and what it may give.
+   *
+   * @param blended whether a mixing valve protects it
+   * @param wholeBody whether its water covers the body
+   * @param vulnerable whether vulnerable people use it
+   */
+  public record OpenOutlet(
+      Matter matter,
+      Answer blended,
+      Answer wholeBody,
+      Answer vulnerable,
+      Quantity peak_C,
+      Quantity most_C)
+      implements Case {}
+
+  /**
+   * An outlet behind a mixing valve: what that is set to, and what it may give.
+   *
+   * @param blended whether a mixing valve protects it
+   * @param forWashing whether a maximum is stated for whoever uses it
+   * @param vulnerable whether vulnerable people use it
+   */
+  public record MixedOutlet(
+      Matter matter,
+      Answer blended,
+      Answer forWashing,
+      Answer vulnerable,
+      Quantity mixed_C,
+      Quantity most_C)
+      implements Case {}
 
   private final Setup setup;
   private final Limits limits;
   private final Facts facts;
   private final TankTop top;
 
-  private OutletLadder(Setup setup, Limits limits, Facts facts) {
+  private OutletTemperatures(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
     this.facts = facts;
@@ -44,7 +83,7 @@ final class OutletLadder {
   }
 
   static void derive(Setup setup, Limits limits, Facts facts) {
-    OutletLadder topic = new OutletLadder(setup, limits, facts);
+    OutletTemperatures topic = new OutletTemperatures(setup, limits, facts);
     List<Outlet> outlets = setup.outlets().optional().orElse(List.of());
     if (outlets.isEmpty()) {
       topic.noOutlets();
@@ -75,12 +114,12 @@ final class OutletLadder {
                     all.reduce(Derived.constant(false), (one, other) -> Derived.any(one, other)));
     facts
         .into(WashingOutlet.class, setup.outlets().pointer())
-        .fitted(top.fitted())
         .given(listed)
-        .makes(
+        .poses(
             because ->
                 new WashingOutlet(
-                    because.explained(() -> Detail.at(setup.outlets()).done()), listed.get()));
+                    because.explained(() -> Detail.at(setup.outlets()).done()),
+                    because.answer(listed)));
   }
 
   /**
@@ -103,29 +142,30 @@ final class OutletLadder {
   }
 
   private void open(Outlet outlet) {
-    Derived<Limit> most = Derived.of(outlet.at()).map(OutletLadder::mostOpen);
+    Derived<Limit> most = Derived.of(outlet.at()).map(OutletTemperatures::mostOpen);
     double most_C = most.isKnown() ? limits.value(most.get()) : Double.POSITIVE_INFINITY;
     TankTop.Reading reading = top.against(peak_C -> peak_C > most_C);
+    Derived<Boolean> blended = isBlended(outlet, setup.blending());
+    Derived<Boolean> wholeBody = Derived.of(outlet.at()).map(OutletCeiling::coversBody);
+    Derived<Boolean> vulnerable = vulnerable();
     facts
         .into(OpenOutlet.class, outlet.part().pointer())
-        .fitted(top.fitted())
-        .where(Derived.not(isBlended(outlet, setup.blending())), isJudged(outlet))
-        .given(most, reading.peak_C())
+        .given(blended, Derived.any(wholeBody, vulnerable), most, reading.peak_C())
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .makes(
+        .poses(
             because ->
                 new OpenOutlet(
                     because.explained(() -> scalds(outlet, most.get(), reading.peak_C().get())),
-                    reading.peak_C().get(),
-                    most_C));
+                    facts.answer(blended),
+                    facts.answer(wholeBody),
+                    facts.answer(vulnerable),
+                    because.quantity(reading.peak_C()),
+                    because.quantity(most.map(limits::value))));
   }
 
-  /** Bath and shower always; any other outlet where vulnerable people use it. */
-  private Derived<Boolean> isJudged(Outlet outlet) {
-    return Derived.any(
-        Derived.of(outlet.at()).map(kind -> kind == Kind.BATH || kind == Kind.SHOWER),
-        Derived.of(setup.site().vulnerableOccupants()));
+  private Derived<Boolean> vulnerable() {
+    return Derived.of(setup.site().vulnerableOccupants());
   }
 
   private Detail scalds(Outlet outlet, Limit most, double peak_C) {
@@ -146,27 +186,34 @@ final class OutletLadder {
 
   private void mixed(Outlet outlet) {
     Derived<Double> mixed = Derived.of(outlet.mixed_C());
-    Derived<Boolean> vulnerable = Derived.of(setup.site().vulnerableOccupants());
-    Derived<Optional<OutletCeiling>> most =
+    Derived<Boolean> blended = isBlended(outlet, setup.blending());
+    Derived<Boolean> forWashing =
+        Derived.of(outlet.at()).map(kind -> OutletCeiling.recommended(kind).isPresent());
+    Derived<Boolean> vulnerable = vulnerable();
+    Derived<OutletCeiling> most =
         Derived.of(outlet.at())
-            .with(mixed, (kind, mixed_C) -> OutletCeiling.of(kind, mixed_C, setup, limits));
+            .with(mixed, (kind, mixed_C) -> OutletCeiling.of(kind, mixed_C, setup, limits))
+            .then(this::known);
     facts
         .into(MixedOutlet.class, outlet.part().pointer())
-        .where(
-            isBlended(outlet, setup.blending()),
-            Derived.any(
-                Derived.of(outlet.at()).map(kind -> OutletCeiling.recommended(kind).isPresent()),
-                vulnerable))
-        .given(mixed, most, most.is(Optional::isEmpty) ? vulnerable : mixed)
+        .given(blended, Derived.any(forWashing, vulnerable), mixed, most)
         .clearOnlyWith(vulnerableIfItMatters(outlet))
-        .makes(
-            because -> {
-              OutletCeiling ceiling = most.get().orElseThrow();
-              return new MixedOutlet(
-                  because.explained(() -> setTooHot(outlet, ceiling)),
-                  mixed.get(),
-                  ceiling.limit().value());
-            });
+        .poses(
+            because ->
+                new MixedOutlet(
+                    because.explained(() -> setTooHot(outlet, most.get())),
+                    facts.answer(blended),
+                    facts.answer(forWashing),
+                    facts.answer(vulnerable),
+                    because.quantity(mixed),
+                    because.quantity(most.map(ceiling -> ceiling.limit().value()))));
+  }
+
+  /** A kitchen tap has no maximum unless vulnerable people use it. */
+  private Derived<OutletCeiling> known(Optional<OutletCeiling> ceiling) {
+    return ceiling
+        .map(Derived::constant)
+        .orElseGet(() -> Derived.missing(setup.site().vulnerableOccupants().pointer()));
   }
 
   /** Water that only vulnerable people must not have on the whole body. */

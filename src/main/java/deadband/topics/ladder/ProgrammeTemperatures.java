@@ -6,6 +6,10 @@ import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Quantity;
+import deadband.facts.Matter;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
@@ -30,13 +34,41 @@ import java.util.List;
 import java.util.Optional;
 
 /** Facts about the heat pump's hot water programmes, each by itself and against the other top. */
-final class ProgrammeLadder {
+public final class ProgrammeTemperatures {
 
   private static final double SWING_K = 5;
   private static final double MINUTES_PER_HOUR = 60;
 
   /** What the coil heats and what it is given are known to about a tenth (our own tolerance). */
   private static final double RUN_TOLERANCE = 0.1;
+
+  /** The stop of a programme, and the most the compressor reaches. */
+  public record ProgrammeReach(Matter matter, Answer inUse, Quantity stop_C, Quantity reach_C)
+      implements Case {}
+
+  /** Start and stop of a temperature programme. */
+  public record ProgrammeSwing(Matter matter, Answer inUse, Quantity start_C, Quantity stop_C)
+      implements Case {}
+
+  /** The run that one swing of the tank gives the compressor. */
+  public record TankRun(
+      Matter matter,
+      Answer inUse,
+      Quantity start_C,
+      Quantity stop_C,
+      Quantity output_kW,
+      Quantity run_min,
+      Quantity minimumRun_min)
+      implements Case {}
+
+  /** How far the heat pump stops below the diverter's opening, and what that may be. */
+  public record TankTops(
+      Matter matter, Quantity reach_C, Quantity opening_C, Quantity apart_K, Quantity tolerated_K)
+      implements Case {}
+
+  /** The start of the surplus programme, and where the everyday one leaves the tank. */
+  public record SurplusCall(Matter matter, Quantity start_C, Quantity everydayStop_C)
+      implements Case {}
 
   private final Setup setup;
   private final Limits limits;
@@ -46,7 +78,7 @@ final class ProgrammeLadder {
   private final TankLimit limit;
   private final HeatedVolume volume;
 
-  private ProgrammeLadder(Setup setup, Limits limits, Facts facts) {
+  private ProgrammeTemperatures(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.limits = limits;
     this.heatPump = setup.heatPump();
@@ -57,7 +89,7 @@ final class ProgrammeLadder {
   }
 
   static void derive(Setup setup, Limits limits, Facts facts) {
-    ProgrammeLadder topic = new ProgrammeLadder(setup, limits, facts);
+    ProgrammeTemperatures topic = new ProgrammeTemperatures(setup, limits, facts);
     for (Named named : topic.programmes.all()) {
       topic.reach(named);
       topic.swing(named);
@@ -73,16 +105,15 @@ final class ProgrammeLadder {
     Derived<Double> reach = programmes.reach_C();
     facts
         .into(ProgrammeReach.class, programme.part().pointer())
-        .fitted(programmes.fitted())
-        .where(named.used())
-        .given(stop, reach)
+        .given(named.used(), stop, reach)
         .clearOnlyWith(programmes.toleranceAtReach_K().provenance().missing())
-        .makes(
+        .poses(
             because ->
                 new ProgrammeReach(
                     because.explained(() -> outOfReach(named, stop.get(), reach.get())),
-                    stop.get(),
-                    reach.get()));
+                    facts.answer(named.used()),
+                    because.quantity(stop),
+                    because.quantity(reach)));
   }
 
   private Detail outOfReach(Named named, double stop_C, double reach_C) {
@@ -116,15 +147,14 @@ final class ProgrammeLadder {
     Derived<Double> stop = Derived.of(programme.stop_C());
     facts
         .into(ProgrammeSwing.class, programme.part().pointer())
-        .fitted(programmes.fitted())
-        .where(named.used())
-        .given(start, stop)
-        .makes(
+        .given(named.used(), start, stop)
+        .poses(
             because ->
                 new ProgrammeSwing(
                     because.explained(() -> inverted(named, start.get(), stop.get())),
-                    start.get(),
-                    stop.get()));
+                    facts.answer(named.used()),
+                    because.quantity(start),
+                    because.quantity(stop)));
   }
 
   private Detail inverted(Named named, double start_C, double stop_C) {
@@ -143,36 +173,33 @@ final class ProgrammeLadder {
     return detail.cure(Change.of(programme.start_C(), CELSIUS.round(stop_C - SWING_K))).done();
   }
 
-  private Derived<Boolean> stopAboveStart(Programme programme) {
-    return Derived.of(programme.start_C())
-        .with(Derived.of(programme.stop_C()), (start, stop) -> stop > start);
-  }
-
   private void run(Named named) {
     Programme programme = named.programme();
     Derived<Double> output = Derived.of(heatPump.hotWaterOutput_kW());
+    Derived<Double> start = Derived.of(programme.start_C());
+    Derived<Double> stop = Derived.of(programme.stop_C());
     Derived<Double> run =
         volume
             .aboveCoil_L()
             .with(output, Heating::new)
             .with(
-                Derived.of(programme.start_C()).with(Derived.of(programme.stop_C()), Swing::new),
+                start.with(stop, Swing::new),
                 Heating::run_min);
     Derived<Double> least = Derived.of(heatPump.minimumRun_min());
     facts
         .into(TankRun.class, programme.part().pointer())
-        .fitted(
-            programmes.fitted(),
-            Derived.notAbsent(setup.tank().part()),
-            Derived.of(setup.tank().coil().part().isFitted()))
-        .where(named.used(), stopAboveStart(programme), output.map(output_kW -> output_kW > 0))
-        .given(run, least)
-        .makes(
+        .fitted(Derived.notAbsent(setup.tank().part()))
+        .given(named.used(), run, least)
+        .poses(
             because ->
                 new TankRun(
                     because.explained(() -> shortRun(named, run.get(), least.get())),
-                    run.get(),
-                    least.get()));
+                    facts.answer(named.used()),
+                    because.quantity(start),
+                    because.quantity(stop),
+                    because.quantity(output),
+                    because.quantity(run),
+                    because.quantity(least)));
   }
 
   /** A run this little too short may be long enough. */
@@ -257,20 +284,15 @@ final class ProgrammeLadder {
     Derived<Double> tolerated = tolerated_K();
     facts
         .into(TankTops.class, heatPump.surplus().part().pointer())
-        .fitted(
-            programmes.fitted(),
-            Derived.of(setup.diverter().part().isFitted()),
-            Derived.of(setup.immersion().part().isFitted()))
-        .where(
-            programmes.surplusIsCalled(),
-            programmes.reach_C().with(opening, (reach, open) -> reach >= open))
-        .given(below, tolerated)
-        .makes(
+        .given(programmes.reach_C(), below, tolerated)
+        .poses(
             because ->
                 new TankTops(
                     because.explained(() -> apart(stop.get(), opening.get(), tolerated.get())),
-                    below.get(),
-                    tolerated.get()));
+                    because.quantity(programmes.reach_C()),
+                    because.quantity(opening),
+                    because.quantity(below),
+                    because.quantity(tolerated)));
   }
 
   /** The usual distance, with the hysteresis of the one and the tolerance of both. */
@@ -316,15 +338,13 @@ final class ProgrammeLadder {
     Derived<Double> stop = Derived.of(heatPump.everyday().stop_C());
     facts
         .into(SurplusCall.class, heatPump.surplus().part().pointer())
-        .fitted(programmes.fitted())
-        .where(programmes.surplusIsCalled())
         .given(start, stop)
-        .makes(
+        .poses(
             because ->
                 new SurplusCall(
                     because.explained(() -> unanswered(start.get(), stop.get())),
-                    start.get(),
-                    stop.get()));
+                    because.quantity(start),
+                    because.quantity(stop)));
   }
 
   private Detail unanswered(double start_C, double everydayStop_C) {

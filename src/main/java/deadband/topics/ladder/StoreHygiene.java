@@ -4,6 +4,10 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Quantity;
+import deadband.facts.Matter;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
@@ -22,7 +26,6 @@ import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.ClockWindow;
 import deadband.setup.Disinfection;
-import deadband.setup.Disinfection.Heater;
 import deadband.setup.Diverter;
 import deadband.setup.HeatPump;
 import deadband.setup.Immersion;
@@ -33,10 +36,36 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Facts about whether the settings let the tank become hot enough to stay free of legionella. */
-final class HygieneLadder {
+public final class StoreHygiene {
 
   private static final double THERMOSTAT_CLEAR_K = 2;
   private static final double DIAL_STEP_K = 0.5;
+
+  /** What the tank is let reach where the immersion heater disinfects, and what that needs. */
+  public record DisinfectionReach(
+      Matter matter, Quantity limit_C, double least_C, Quantity opening_C, Quantity target_C)
+      implements Case {}
+
+  /** How far the diverter opens above the disinfection target, and how far its sensor may err. */
+  public record DisinfectionMargin(Matter matter, Quantity spare_K, Quantity tolerance_K)
+      implements Case {}
+
+  /** The immersion heater's own thermostat, and the disinfection it must let through. */
+  public record ThermostatReach(Matter matter, Quantity thermostat_C, Quantity target_C)
+      implements Case {}
+
+  /**
+   * The coolest the store rests at, and the top of the growth band.
+   *
+   * @param disinfected whether a programme disinfects it, as often as any cycle asks
+   */
+  public record RestingStore(
+      Matter matter, Answer disinfected, Quantity rest_C, double growthBandTop_C)
+      implements Case {}
+
+  /** How long a day a circulation moves the water in its pipes, against the least that does. */
+  public record CirculationRest(Matter matter, Quantity runs_min, double least_min)
+      implements Case {}
 
   private final Setup setup;
   private final DisinfectionDuty duty;
@@ -49,7 +78,7 @@ final class HygieneLadder {
   private final TankLimit limit;
   private final SensorTolerance tolerance;
 
-  private HygieneLadder(Setup setup, Limits limits, Facts facts) {
+  private StoreHygiene(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.duty = new DisinfectionDuty(setup, limits);
     this.diverter = setup.diverter();
@@ -63,25 +92,13 @@ final class HygieneLadder {
   }
 
   static void derive(Setup setup, Limits limits, Facts facts) {
-    HygieneLadder topic = new HygieneLadder(setup, limits, facts);
-    topic.limitReach();
-    topic.openingReach();
+    StoreHygiene topic = new StoreHygiene(setup, limits, facts);
+    topic.reach();
     topic.openingMargin();
     topic.thermostatReach();
     topic.restingStore();
     topic.unheatedStore();
     topic.circulation();
-  }
-
-  /** Whether the immersion heater is what carries the disinfection. */
-  private Derived<Boolean> immersionDisinfects() {
-    return Derived.all(
-        Derived.of(disinfection.enabled()),
-        Derived.of(disinfection.heater()).map(heater -> heater == Heater.IMMERSION));
-  }
-
-  private Derived<Boolean> diverterFitted() {
-    return Derived.of(diverter.part().isFitted());
   }
 
   /** The programme is the heat pump's; without one, no-disinfection looks at the store. */
@@ -97,54 +114,40 @@ final class HygieneLadder {
     return limits.value(Limit.DISINFECTION_TEMPERATURE);
   }
 
-  /** Whether the limit itself is high enough; where it is not, the opening need not be asked. */
-  private Derived<Boolean> limitIsEnough() {
-    return limit.limit_C().map(limit_C -> limit_C >= least_C());
-  }
-
-  private void limitReach() {
+  /** Where the limit itself is too low, the opening and the target need not be asked. */
+  private void reach() {
     Derived<Double> reached = limit.limit_C();
-    facts
-        .into(DisinfectionReach.class, diverter.part().pointer())
-        .fitted(diverterFitted(), programmeFitted())
-        .where(immersionDisinfects())
-        .given(reached)
-        .makes(
-            because ->
-                new DisinfectionReach(
-                    because.explained(
-                        () ->
-                            shortOf(
-                                Measure.of("tank limit", reached.get(), CELSIUS),
-                                Bound.of(
-                                    "minimum for disinfection",
-                                    least_C(),
-                                    limits.of(Limit.DISINFECTION_TEMPERATURE)))),
-                    reached.get(),
-                    least_C()));
-  }
-
-  private void openingReach() {
     Derived<Double> target = target_C();
+    boolean limitShort = reached.is(limit_C -> limit_C < least_C());
     boolean surelyShort =
         limit.highestOpening_C().with(target, (opening, needed) -> opening < needed).is(is -> is);
     Derived<Double> opening = surelyShort ? limit.highestOpening_C() : limit.lowestOpening_C();
-    facts
-        .into(DisinfectionReach.class, disinfection.part().pointer())
-        .fitted(diverterFitted(), programmeFitted())
-        .where(immersionDisinfects(), limitIsEnough())
-        .given(opening, target)
-        .foundOnlyWith(surelyShort ? List.of() : limit.open())
-        .makes(
+    Facts.Inquiry inquiry = 
+        facts.into(DisinfectionReach.class, diverter.part().pointer()).fitted(programmeFitted());
+    (limitShort ? inquiry.given(reached) : inquiry.given(reached, opening, target))
+        .foundOnlyWith(limitShort || surelyShort ? List.of() : limit.open())
+        .poses(
             because ->
                 new DisinfectionReach(
                     because.explained(
-                        () ->
-                            shortOf(
-                                Measure.of("diverter opens at", opening.get(), CELSIUS),
-                                targetBound())),
-                    opening.get(),
-                    target.get()));
+                        () -> limitShort ? limitTooLow(reached.get()) : opensEarly(opening.get())),
+                    because.quantity(reached),
+                    least_C(),
+                    because.quantity(opening),
+                    because.quantity(target)));
+  }
+
+  private Detail limitTooLow(double limit_C) {
+    return shortOf(
+        Measure.of("tank limit", limit_C, CELSIUS),
+        Bound.of(
+            "minimum for disinfection",
+            least_C(),
+            limits.of(Limit.DISINFECTION_TEMPERATURE)));
+  }
+
+  private Detail opensEarly(double opening_C) {
+    return shortOf(Measure.of("diverter opens at", opening_C, CELSIUS), targetBound());
   }
 
   private Bound targetBound() {
@@ -195,16 +198,15 @@ final class HygieneLadder {
     Derived<Double> either = tolerance.diverter_K(opening);
     facts
         .into(DisinfectionMargin.class, disinfection.part().pointer())
-        .fitted(diverterFitted(), programmeFitted(), Derived.notAbsent(diverter.sensor().part()))
-        .where(immersionDisinfects(), spare.map(more -> more >= 0))
+        .fitted(programmeFitted(), Derived.notAbsent(diverter.sensor().part()))
         .given(spare, either)
         .foundOnlyWith(limit.open())
-        .makes(
+        .poses(
             because ->
                 new DisinfectionMargin(
                     because.explained(() -> thin(spare.get(), either.get())),
-                    spare.get(),
-                    either.get()));
+                    because.quantity(spare),
+                    because.quantity(either)));
   }
 
   private Detail thin(double spare_K, double tolerance_K) {
@@ -224,15 +226,14 @@ final class HygieneLadder {
     Derived<Double> target = target_C();
     facts
         .into(ThermostatReach.class, immersion.part().pointer())
-        .fitted(Derived.of(immersion.part().isFitted()), programmeFitted())
-        .where(immersionDisinfects())
+        .fitted(programmeFitted())
         .given(thermostat, target)
-        .makes(
+        .poses(
             because ->
                 new ThermostatReach(
                     because.explained(() -> opensFirst(thermostat.get(), target.get())),
-                    thermostat.get(),
-                    target.get()));
+                    because.quantity(thermostat),
+                    because.quantity(target)));
   }
 
   private Detail opensFirst(double thermostat_C, double target_C) {
@@ -249,18 +250,20 @@ final class HygieneLadder {
   }
 
   private void restingStore() {
-    Derived<Worth> worth = duty.worth();
+    Derived<Boolean> disinfected = duty.worth().map(worth -> worth == Worth.ENOUGH);
     Derived<Double> rest = Derived.of(heatPump.everyday().start_C());
     double top_C = limits.value(Limit.GROWTH_BAND_TOP);
     facts
         .into(RestingStore.class, heatPump.everyday().part().pointer())
         .fitted(Derived.of(heatPump.part().isFitted()))
-        .where(worth.map(known -> known != Worth.ENOUGH))
-        .given(rest)
-        .makes(
+        .given(disinfected, rest)
+        .poses(
             because ->
                 new RestingStore(
-                    because.explained(() -> growing(rest.get(), top_C)), rest.get(), top_C));
+                    because.explained(() -> growing(rest.get(), top_C)),
+                    because.answer(disinfected),
+                    because.quantity(rest),
+                    top_C));
   }
 
   /** Without a heat pump the store gets as warm as diverter, timer and thermostat let it. */
@@ -273,7 +276,7 @@ final class HygieneLadder {
             Derived.not(Derived.of(heatPump.part().isFitted())),
             Derived.of(immersion.part().isFitted()))
         .given(hottest)
-        .makes(
+        .poses(
             because ->
                 new RestingStore(
                     because.explained(
@@ -286,7 +289,8 @@ final class HygieneLadder {
                                     top_C,
                                     true)
                                 .done()),
-                    hottest.get(),
+                    because.answer(Derived.constant(false)),
+                    because.quantity(hottest),
                     top_C));
   }
 
@@ -300,9 +304,8 @@ final class HygieneLadder {
     facts
         .into(CirculationRest.class, tank.circulationTimes().pointer())
         .fitted(Derived.notAbsent(tank.part()))
-        .where(Derived.of(tank.circulation()))
         .given(runs)
-        .makes(
+        .poses(
             because ->
                 new CirculationRest(
                     because.explained(
@@ -312,7 +315,7 @@ final class HygieneLadder {
                                 .limit(Bound.of("minimum per day", least.value(), least))
                                 .basis("minutes of the day")
                                 .done()),
-                    runs.get(),
+                    because.quantity(runs),
                     least.value()));
   }
 

@@ -3,6 +3,13 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
+import deadband.facts.Says;
+import deadband.facts.Quantity;
+import deadband.facts.Presence;
+import deadband.facts.Matter;
+import deadband.facts.Condition;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
@@ -27,7 +34,52 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /** Facts about what the tank sends to the thermostatic mixing valve. */
-final class BlendingLadder {
+public final class ValveSupply {
+
+  @Says("A thermostatic mixing valve is fitted: at the tank or at an outlet.")
+  public record MixingValveFitted(Answer answer) implements Presence {}
+
+  @Says("The maximum supply of the mixing valve is entered.")
+  public record ValveMaximumEntered(Answer answer) implements Presence {}
+
+  @Says("Vulnerable people use the hot water.")
+  public record VulnerableOccupants(Answer answer) implements Condition {}
+
+  /** The hottest the tank gets, tolerance included, against the supply of the valve. */
+  public record TankPeak(Matter matter, Quantity peak_C, Quantity hotSupplyMax_C)
+      implements Case {}
+
+  /** The immersion heater's own thermostat, as the barrier behind the controls. */
+  public record ThermostatBarrier(Matter matter, Quantity thermostat_C, Quantity hotSupplyMax_C)
+      implements Case {}
+
+  /** The hottest supply entered for a mixing valve, against what its type is certified for. */
+  public record EnteredSupply(Matter matter, Quantity entered_C, Quantity certified_C)
+      implements Case {}
+
+  /**
+   * The mixing valve of a home with vulnerable occupants.
+   *
+   * @param type3 whether it is of the type for them
+   */
+  public record VulnerableSupply(Matter matter, Answer type3) implements Case {}
+
+  /** The coolest everyday supply of a blended outlet, and the temperature it is mixed to. */
+  public record MixedSupply(Matter matter, Quantity supply_C, Quantity mixed_C) implements Case {}
+
+  /**
+   * The coolest everyday supply of the mixing valve, and the least it needs.
+   *
+   * @param ownDifferential whether the valve's own differential is entered, not the usual one
+   * @param vulnerable whether vulnerable people use the hot water
+   */
+  public record HotSupply(
+      Matter matter,
+      Answer ownDifferential,
+      Answer vulnerable,
+      Quantity supply_C,
+      Quantity least_C)
+      implements Case {}
 
   private final Setup setup;
   private final Blending blending;
@@ -37,7 +89,7 @@ final class BlendingLadder {
   private final HotSupplyLimit valve;
   private final TankTop top;
 
-  private BlendingLadder(Setup setup, Limits limits, Facts facts) {
+  private ValveSupply(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.blending = setup.blending();
     this.immersion = setup.immersion();
@@ -48,7 +100,8 @@ final class BlendingLadder {
   }
 
   static void derive(Setup setup, Limits limits, Facts facts) {
-    BlendingLadder topic = new BlendingLadder(setup, limits, facts);
+    ValveSupply topic = new ValveSupply(setup, limits, facts);
+    topic.conditions();
     topic.peak();
     topic.coolestSupply();
     topic.lukewarm();
@@ -57,21 +110,27 @@ final class BlendingLadder {
     topic.enteredSupply();
   }
 
+  private void conditions() {
+    boolean entered = blending.hotSupplyMax_C().isTold();
+    facts.add(new MixingValveFitted(facts.answer(valve.fitted())));
+    facts.add(new ValveMaximumEntered(facts.answer(Derived.constant(entered))));
+    facts.add(new VulnerableOccupants(facts.answer(vulnerablePeople())));
+  }
+
   private void peak() {
     Derived<Double> most = valve.most_C();
     TankTop.Reading reading = top.against(peak_C -> peak_C > most.get());
     facts
         .into(TankPeak.class, blending.part().pointer())
-        .fitted(valve.fitted(), top.fitted())
         .given(reading.peak_C(), most)
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .makes(
+        .poses(
             because ->
                 new TankPeak(
                     because.explained(() -> tooHot(reading.peak_C().get())),
-                    reading.peak_C().get(),
-                    most.get()));
+                    because.quantity(reading.peak_C()),
+                    because.quantity(most)));
   }
 
   private Detail tooHot(double peak_C) {
@@ -100,15 +159,14 @@ final class BlendingLadder {
         thermostat.with(valve.most_C(), (set_C, most_C) -> set_C > most_C).is(is -> is);
     facts
         .into(ThermostatBarrier.class, immersion.part().pointer())
-        .fitted(valve.fitted(), Derived.of(immersion.part().isFitted()))
         .given(thermostat, most)
         .clearOnlyWith(aboveValve ? vulnerablePeople().provenance().missing() : List.of())
-        .makes(
+        .poses(
             because ->
                 new ThermostatBarrier(
                     because.explained(() -> noBarrier(thermostat.get(), most.get())),
-                    thermostat.get(),
-                    most.get()));
+                    because.quantity(thermostat),
+                    because.quantity(most)));
   }
 
   /**
@@ -143,17 +201,17 @@ final class BlendingLadder {
   private void enteredSupply() {
     Derived<Double> entered = Derived.of(blending.hotSupplyMax_C());
     Limits.Entry certified = valve.certified();
+    Derived<Double> most = Derived.of(blending.valve()).map(valve -> certified.value());
     facts
         .into(EnteredSupply.class, blending.part().pointer())
-        .fitted(
-            valve.fitted(), described(), Derived.constant(blending.hotSupplyMax_C().isTold()))
-        .given(entered, Derived.of(blending.valve()))
-        .makes(
+        .fitted(described())
+        .given(entered, most)
+        .poses(
             because ->
                 new EnteredSupply(
                     because.explained(() -> overstated(entered.get(), certified)),
-                    entered.get(),
-                    certified.value()));
+                    because.quantity(entered),
+                    because.quantity(most)));
   }
 
   private Detail overstated(double entered_C, Limits.Entry certified) {
@@ -172,16 +230,15 @@ final class BlendingLadder {
     Derived<Boolean> type3 = Derived.of(blending.valve()).map(fitted -> fitted == Valve.TMV3);
     facts
         .into(VulnerableSupply.class, blending.part().pointer())
-        .fitted(valve.fitted(), described())
-        .where(vulnerablePeople())
+        .fitted(described())
         .given(type3)
-        .makes(
+        .poses(
             because ->
                 new VulnerableSupply(
                     because.explained(
                         () ->
                             Detail.at(blending.valve(), setup.site().vulnerableOccupants()).done()),
-                    type3.get()));
+                    because.answer(type3)));
   }
 
   /**
@@ -203,15 +260,14 @@ final class BlendingLadder {
     Derived<Double> mixed = Derived.highestKnown(wanted);
     facts
         .into(MixedSupply.class, blending.part().pointer())
-        .fitted(valve.fitted(), Derived.of(setup.heatPump().part().isFitted()))
         .given(supply, mixed)
         .clearOnlyWith(Derived.missingOf(wanted))
-        .makes(
+        .poses(
             because ->
                 new MixedSupply(
                     because.explained(() -> lukewarm(supply.get(), mixed.get())),
-                    supply.get(),
-                    mixed.get()));
+                    because.quantity(supply),
+                    because.quantity(mixed)));
   }
 
   private Detail lukewarm(double supply_C, double mixed_C) {
@@ -231,16 +287,17 @@ final class BlendingLadder {
     Derived<Double> least = Derived.highestKnown(needs);
     facts
         .into(HotSupply.class, blending.part().pointer())
-        .fitted(valve.fitted(), described(), Derived.of(setup.heatPump().part().isFitted()))
-        .where(Derived.any(ownDifferential(), vulnerablePeople()))
-        .given(supply, least)
+        .fitted(described())
+        .given(Derived.any(ownDifferential(), vulnerablePeople()), supply, least)
         .clearOnlyWith(Derived.missingOf(needs))
-        .makes(
+        .poses(
             because ->
                 new HotSupply(
                     because.explained(() -> tooCool(supply.get(), least.get())),
-                    supply.get(),
-                    least.get()));
+                    facts.answer(ownDifferential()),
+                    facts.answer(vulnerablePeople()),
+                    because.quantity(supply),
+                    because.quantity(least)));
   }
 
   /** What the valve's type and each blended outlet ask of the supply; 0 where nothing. */
@@ -256,7 +313,7 @@ final class BlendingLadder {
     all.add(Derived.of(setup.outlets()).map(told -> 0.0));
     for (Outlet outlet : setup.outlets().optional().orElse(List.of())) {
       all.add(
-          OutletLadder.isBlended(outlet, blending)
+          OutletTemperatures.isBlended(outlet, blending)
               .then(blended -> blended ? temperature.apply(outlet) : Derived.constant(0.0)));
     }
     return all;

@@ -3,6 +3,13 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
+import java.util.function.Supplier;
+import deadband.facts.Says;
+import deadband.facts.Quantity;
+import deadband.facts.Matter;
+import deadband.facts.Condition;
+import deadband.facts.Case;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
@@ -27,9 +34,34 @@ import java.util.List;
  * Facts about the barriers of each heat source, which must act one after the other: controls,
  * thermostat, cut-out, relief, boiling.
  */
-final class BarrierLadder {
+public final class SafetyDevices {
 
   private static final double THERMOSTAT_CLEAR_K = 2;
+
+  @Says("The tank has a relief valve: one is entered, or the store is unvented.")
+  public record TankHasReliefValve(Answer answer) implements Condition {}
+
+  /** Where a cut-out acts, and the highest that is usual. */
+  public record CutOutOpening(Matter matter, Quantity acts_C, double most_C) implements Case {}
+
+  /** The immersion heater's own thermostat, and the diverter's opening. */
+  public record ThermostatOpening(Matter matter, Quantity thermostat_C, Quantity opening_C)
+      implements Case {}
+
+  /**
+   * Two safety devices or controls of one heat source, the first of which must act first.
+   *
+   * @param inPlace whether the device in question is there, or must be
+   */
+  public record BarrierPair(Matter matter, Answer inPlace, Quantity first_C, Quantity next_C)
+      implements Case {}
+
+  /** The opening temperature of the relief valve, and the least it must be. */
+  public record ReliefOpening(Matter matter, Quantity relief_C, double least_C) implements Case {}
+
+  /** How far a cut-out acts above the hottest the tank gets, and how far it should. */
+  public record CutOutMargin(Matter matter, Answer inPlace, Quantity margin_K, double needed_K)
+      implements Case {}
 
   private final Setup setup;
   private final Tank tank;
@@ -39,7 +71,7 @@ final class BarrierLadder {
   private final TankLimit limit;
   private final TankTop top;
 
-  private BarrierLadder(Setup setup, Limits limits, Facts facts) {
+  private SafetyDevices(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
     this.tank = setup.tank();
     this.immersion = setup.immersion();
@@ -50,7 +82,8 @@ final class BarrierLadder {
   }
 
   static void derive(Setup setup, Limits limits, Facts facts) {
-    BarrierLadder topic = new BarrierLadder(setup, limits, facts);
+    SafetyDevices topic = new SafetyDevices(setup, limits, facts);
+    facts.add(new TankHasReliefValve(facts.answer(topic.relieved())));
     topic.thermostat();
     topic.elementPairs();
     topic.coilPairs();
@@ -68,11 +101,11 @@ final class BarrierLadder {
         .into(CutOutOpening.class, cutOut.pointer())
         .fitted(fitted, Derived.constant(cutOut.isTold()))
         .given(acts)
-        .makes(
+        .poses(
             because ->
                 new CutOutOpening(
                     because.explained(() -> nearBoiling(cutOut, acts.get(), most)),
-                    acts.get(),
+                    because.quantity(acts),
                     most.value()));
   }
 
@@ -132,15 +165,14 @@ final class BarrierLadder {
     Derived<Double> opening = surelyFirst ? limit.lowestOpening_C() : limit.highestOpening_C();
     facts
         .into(ThermostatOpening.class, immersion.part().pointer())
-        .fitted(elementFitted(), Derived.of(setup.diverter().part().isFitted()))
         .given(thermostat, opening)
         .foundOnlyWith(surelyFirst ? List.of() : limit.open())
-        .makes(
+        .poses(
             because ->
                 new ThermostatOpening(
                     because.explained(() -> opensFirst(thermostat.get(), opening.get())),
-                    thermostat.get(),
-                    opening.get()));
+                    because.quantity(thermostat),
+                    because.quantity(opening)));
   }
 
   private Detail opensFirst(double thermostat_C, double opening_C) {
@@ -180,21 +212,26 @@ final class BarrierLadder {
   private void elementPairs() {
     Rung thermostat = Rung.of("immersion thermostat", immersion.thermostat_C());
     Rung cutOut = Rung.of("immersion cut-out", immersion.cutOut_C());
-    pair(thermostat, cutOut)
+    pair(elementIsGuarded(), thermostat, cutOut)
         .fitted(elementFitted())
-        .where(elementIsGuarded())
-        .makes(because -> fact(because, thermostat, cutOut, List.of(clearOf(cutOut))));
+        .poses(
+            because ->
+                fact(
+                    because,
+                    elementIsGuarded(),
+                    thermostat,
+                    cutOut,
+                    () -> List.of(List.of(clearOf(cutOut)))));
     beforeRelief(elementFitted(), elementIsGuarded(), cutOut);
   }
 
   private void coilPairs() {
     Rung controls = controls();
     Rung cutOut = Rung.of("coil cut-out", tank.coil().cutOut_C());
-    pair(controls, cutOut)
+    pair(coilIsGuarded(), controls, cutOut)
         .fitted(coilFitted())
-        .where(coilIsGuarded())
         .clearOnlyWith(Derived.missingOf(stops()))
-        .makes(because -> fact(because, controls, cutOut, List.of()));
+        .poses(because -> fact(because, coilIsGuarded(), controls, cutOut, List::of));
     beforeRelief(coilFitted(), coilIsGuarded(), cutOut);
   }
 
@@ -217,12 +254,11 @@ final class BarrierLadder {
   }
 
   /** A cut-out must act before the relief valve; in a store without one, before it boils. */
-  private void beforeRelief(Derived<Boolean> fitted, Derived<Boolean> arises, Rung cutOut) {
+  private void beforeRelief(Derived<Boolean> fitted, Derived<Boolean> inPlace, Rung cutOut) {
     Rung relief = reliefOrBoiling();
-    pair(cutOut, relief)
+    pair(inPlace, cutOut, relief)
         .fitted(fitted)
-        .where(arises)
-        .makes(because -> fact(because, cutOut, relief, List.of()));
+        .poses(because -> fact(because, inPlace, cutOut, relief, List::of));
   }
 
   private Rung reliefOrBoiling() {
@@ -247,20 +283,26 @@ final class BarrierLadder {
     return limits.value(Limit.RELIEF_CLASS_A);
   }
 
-  private Facts.Inquiry pair(Rung first, Rung next) {
+  private Facts.Inquiry pair(Derived<Boolean> inPlace, Rung first, Rung next) {
     return facts
         .into(BarrierPair.class, first.set().get(0).pointer())
-        .given(first.acts_C(), next.acts_C());
+        .given(inPlace, first.acts_C(), next.acts_C());
   }
 
-  private BarrierPair fact(Facts.Because because, Rung first, Rung next, List<Change> cure) {
+  private BarrierPair fact(
+      Facts.Because because,
+      Derived<Boolean> inPlace,
+      Rung first,
+      Rung next,
+      Supplier<List<List<Change>>> cures) {
     return new BarrierPair(
-        because.explained(() -> outOfOrder(first, next, cure)),
-        first.acts_C().get(),
-        next.acts_C().get());
+        because.explained(() -> outOfOrder(first, next, cures.get())),
+        facts.answer(inPlace),
+        because.quantity(first.acts_C()),
+        because.quantity(next.acts_C()));
   }
 
-  private Detail outOfOrder(Rung first, Rung next, List<Change> cure) {
+  private Detail outOfOrder(Rung first, Rung next, List<List<Change>> cures) {
     List<Told<?>> at = new ArrayList<>(first.set());
     at.addAll(next.set());
     double over_K = KELVIN.round(first.acts_C().get() - next.acts_C().get());
@@ -269,7 +311,7 @@ final class BarrierLadder {
         .limit(bound(next))
         .size(Size.kelvin(over_K))
         .evidence(Measure.of("acts too late by", over_K, KELVIN))
-        .cures(cure.isEmpty() ? List.of() : List.of(cure))
+        .cures(cures)
         .done();
   }
 
@@ -289,20 +331,17 @@ final class BarrierLadder {
   private void relief() {
     Rung relief = Rung.of("relief valve", tank.relief_C());
     Rung boiling = new Rung("boiling", Derived.constant(boiling_C()), List.of());
-    pair(relief, boiling)
-        .fitted(tankFitted())
-        .where(relieved())
-        .makes(because -> fact(because, relief, boiling, List.of()));
+    pair(relieved(), relief, boiling)
+        .poses(because -> fact(because, relieved(), relief, boiling, List::of));
     facts
         .into(ReliefOpening.class, tank.part().pointer())
         .fitted(tankFitted())
-        .where(relieved())
         .given(relief.acts_C())
-        .makes(
+        .poses(
             because ->
                 new ReliefOpening(
                     because.explained(() -> early(relief)),
-                    relief.acts_C().get(),
+                    because.quantity(relief.acts_C()),
                     reliefLeast_C()));
   }
 
@@ -323,7 +362,7 @@ final class BarrierLadder {
     margin(coilFitted(), coilIsGuarded(), tank.coil().cutOut_C());
   }
 
-  private void margin(Derived<Boolean> fitted, Derived<Boolean> arises, Told<Double> cutOut) {
+  private void margin(Derived<Boolean> fitted, Derived<Boolean> inPlace, Told<Double> cutOut) {
     double needed_K = limits.value(Limit.CUT_OUT_MARGIN);
     Derived<Double> acts = Derived.of(cutOut);
     double most_C = acts.isKnown() ? CELSIUS.round(acts.get() - needed_K) : 0;
@@ -331,16 +370,16 @@ final class BarrierLadder {
     Derived<Double> margin = Derived.difference(KELVIN, acts, reading.peak_C());
     facts
         .into(CutOutMargin.class, cutOut.pointer())
-        .fitted(fitted, top.fitted())
-        .where(arises)
-        .given(margin)
+        .fitted(fitted)
+        .given(inPlace, margin)
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .makes(
+        .poses(
             because ->
                 new CutOutMargin(
                     because.explained(() -> near(cutOut, margin.get(), reading.peak_C().get())),
-                    margin.get(),
+                    facts.answer(inPlace),
+                    because.quantity(margin),
                     needed_K));
   }
 

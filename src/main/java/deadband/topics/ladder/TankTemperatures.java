@@ -8,15 +8,15 @@ import deadband.setup.Setup;
  * Facts about the temperatures that stand above one another at a tank: programmes, tank limit,
  * disinfection, mixing valves, outlets, thermostat, cut-outs and relief.
  */
-public final class TemperatureLadder {
+public final class TankTemperatures {
 
-  private TemperatureLadder() {}
+  private TankTemperatures() {}
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
-    HygieneLadder.derive(setup, limits, facts);
-    BlendingLadder.derive(setup, limits, facts);
-    OutletLadder.derive(setup, limits, facts);
-    ProgrammeLadder.derive(setup, limits, facts);
-    BarrierLadder.derive(setup, limits, facts);
+    StoreHygiene.derive(setup, limits, facts);
+    ValveSupply.derive(setup, limits, facts);
+    OutletTemperatures.derive(setup, limits, facts);
+    ProgrammeTemperatures.derive(setup, limits, facts);
+    SafetyDevices.derive(setup, limits, facts);
   }
 }
