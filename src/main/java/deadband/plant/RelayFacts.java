@@ -8,6 +8,7 @@ import deadband.facts.Says;
 import deadband.loop.ElementLoop;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
+import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Unit;
 
@@ -19,8 +20,14 @@ public final class RelayFacts {
   @Says("A diverter feeds an immersion heater.")
   public record DivertedHeaterFitted(Answer answer) implements Presence {}
 
+  @Says("A diverter or a surplus relay is fitted.")
+  public record SurplusControlFitted(Answer answer) implements Presence {}
+
   @Says("The relay calls the heat pump for hot water.")
   public record RelayCallsHeatPump(Answer answer) implements Condition {}
+
+  @Says("The relay calls the heat pump, or drives what is not named beside a surplus input.")
+  public record RelayMayCallHeatPump(Answer answer) implements Condition {}
 
   @Says("The relay switches an immersion heater itself.")
   public record RelaySwitchesElement(Answer answer) implements Condition {}
@@ -59,7 +66,9 @@ public final class RelayFacts {
     RelayLoop loop = new RelayLoop(setup);
     ElementLoop element = new ElementLoop(setup, loop);
     facts.add(new DivertedHeaterFitted(facts.answer(loop.heaterFitted())));
+    facts.add(new SurplusControlFitted(facts.answer(controlFitted(setup))));
     facts.add(new RelayCallsHeatPump(facts.answer(loop.drivesHeatPump())));
+    facts.add(new RelayMayCallHeatPump(facts.answer(mayCall(setup, loop))));
     facts.add(new RelaySwitchesElement(facts.answer(element.drivesElement())));
     facts.add(new RelayCountsExport(facts.answer(loop.countsExport())));
     facts.add(
@@ -72,6 +81,23 @@ public final class RelayFacts {
     facts.add(new HeaterGivesWay(facts.answer(loop.heaterGivesWay())));
     facts.add(new HeaterWidensGap(facts.answer(heaterWidensGap(loop))));
     facts.add(new HeaterCoversStart(facts.answer(heaterCoversStart(loop))));
+  }
+
+  private static Derived<Boolean> controlFitted(Setup setup) {
+    return Derived.any(
+        Derived.of(setup.diverter().part().isFitted()),
+        Derived.of(setup.relay().part().isFitted()));
+  }
+
+  /**
+   * Entered to call it, or to drive something not named here while the heat pump's input for such a
+   * call is there. A word alone takes no wiring away.
+   */
+  private static Derived<Boolean> mayCall(Setup setup, RelayLoop loop) {
+    Derived<Boolean> other =
+        Derived.of(setup.relay().drives()).map(drives -> drives == Relay.Drives.OTHER);
+    Derived<Boolean> input = Derived.of(setup.heatPump().surplusInput().part().isFitted());
+    return Derived.any(loop.drivesHeatPump(), Derived.all(other, input));
   }
 
   private static Derived<Boolean> heaterWidensGap(RelayLoop loop) {

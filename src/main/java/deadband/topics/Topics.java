@@ -6,6 +6,7 @@ import deadband.limits.Limits;
 import deadband.plant.HeatPumpFacts;
 import deadband.plant.PartFacts;
 import deadband.plant.RelayFacts;
+import deadband.plant.SiteFacts;
 import deadband.plant.TankFacts;
 import deadband.setup.Setup;
 import deadband.topics.coordination.Coordination;
@@ -48,6 +49,7 @@ public final class Topics {
     RelayFacts.derive(setup, facts);
     HeatPumpFacts.derive(setup, facts);
     TankFacts.derive(setup, facts);
+    SiteFacts.derive(setup, facts);
     Thresholds.derive(setup, limits, facts);
     RelayDelays.derive(setup, limits, facts);
     TankTemperatures.derive(setup, limits, facts);

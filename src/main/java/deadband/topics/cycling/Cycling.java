@@ -7,9 +7,12 @@ import static deadband.setup.Unit.SQUARE_METRE;
 
 import deadband.document.Pointer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -49,6 +52,15 @@ public final class Cycling {
   private final Facts facts;
   private final Buffer buffer;
   private final Programmes programmes;
+
+  /** What buffer and system hold, against what the minimum run of the heat pump takes. */
+  public record BufferSize(Matter matter, Quantity held_L, Quantity needed_L) implements Case {}
+
+  /** How long the heat pump can at most heat the tank, against its minimum run. */
+  public record TankOutput(Matter matter, Quantity run_min, Quantity least_min) implements Case {}
+
+  /** Surface of the coil against what a heat pump of that output needs. */
+  public record CoilSurface(Matter matter, Quantity area_m2, Quantity least_m2) implements Case {}
 
   private Cycling(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
@@ -109,14 +121,13 @@ public final class Cycling {
     Derived<Double> needed = load().with(minimumRun_min(), Load::needed_L);
     facts
         .into(BufferSize.class, buffer.part().pointer())
-        .fitted(programmes.fitted(), Derived.of(buffer.part().isFitted()))
         .given(held, needed)
-        .makes(
+        .poses(
             because ->
                 new BufferSize(
                     because.explained(() -> tooSmall(held.get(), needed.get())),
-                    held.get(),
-                    needed.get()));
+                    because.quantity(held),
+                    because.quantity(needed)));
   }
 
   private Detail tooSmall(double held_L, double needed_L) {
@@ -164,18 +175,14 @@ public final class Cycling {
     Derived<Double> least = minimumRun_min();
     facts
         .into(TankOutput.class, tank.part().pointer())
-        .fitted(
-            programmes.fitted(),
-            Derived.of(tank.part().isFitted()),
-            Derived.of(tank.coil().part().isFitted()))
         .given(run, least)
         .foundOnlyWith(openSwings())
-        .makes(
+        .poses(
             because ->
                 new TankOutput(
                     because.explained(() -> oversized(run.get(), least.get())),
-                    run.get(),
-                    least.get()));
+                    because.quantity(run),
+                    because.quantity(least)));
   }
 
   private double longestRun_min(double heated_L, double output_kW) {
@@ -250,17 +257,14 @@ public final class Cycling {
         needed.or(area.is(m2 -> m2 < least_m2) ? Derived.constant(least_m2) : needed);
     facts
         .into(CoilSurface.class, setup.tank().coil().area_m2().pointer())
-        .fitted(
-            programmes.fitted(),
-            Derived.notAbsent(setup.tank().part()),
-            Derived.of(setup.tank().coil().part().isFitted()))
+        .fitted(Derived.notAbsent(setup.tank().part()))
         .given(area, least)
-        .makes(
+        .poses(
             because ->
                 new CoilSurface(
                     because.explained(() -> cramped(area.get(), least.get())),
-                    area.get(),
-                    least.get()));
+                    because.quantity(area),
+                    because.quantity(least)));
   }
 
   private Detail cramped(double area_m2, double least_m2) {

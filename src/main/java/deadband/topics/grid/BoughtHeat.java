@@ -4,10 +4,14 @@ import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.loop.RelayLoop;
 import deadband.plant.HeatedVolume;
@@ -30,6 +34,21 @@ public final class BoughtHeat {
 
   private static final double MIN_PER_H = 60;
   private static final double LEAST_L = 0.001;
+
+  /**
+   * How long a timer feeds the element each day against what is needed, and whether its thermostat
+   * lets it heat what the heat pump does not heat anyway.
+   */
+  public record TimedElement(
+      Matter matter, Answer heatsAboveStart, Quantity timed_min, Quantity needed_min)
+      implements Case {}
+
+  /** What is bought while the diverter holds the grid at its margin, against the sensor's error. */
+  public record ExportMargin(Matter matter, Quantity bought_kW, Quantity error_kW)
+      implements Case {}
+
+  /** Whether there is a source of surplus. */
+  public record SurplusSource(Matter matter, Answer there) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -55,15 +74,14 @@ public final class BoughtHeat {
     Derived<Double> needed = heatPumpHeats().then(heats -> heats ? cycle_min() : oneHeating_min());
     facts
         .into(TimedElement.class, heater.timed().pointer())
-        .fitted(Derived.of(heater.part().isFitted()))
-        .where(timed.map(minutes -> minutes > 0), heatsAboveStart())
-        .given(timed, needed)
-        .makes(
+        .given(heatsAboveStart(), timed, needed)
+        .poses(
             because ->
                 new TimedElement(
                     because.explained(() -> timedDaily(timed.get(), needed.get())),
-                    timed.get(),
-                    needed.get()));
+                    because.answer(heatsAboveStart()),
+                    because.quantity(timed),
+                    because.quantity(needed)));
   }
 
   private static double covered_min(List<ClockWindow> windows) {
@@ -169,15 +187,13 @@ public final class BoughtHeat {
             .then(fitted -> Derived.of(told).map(margin -> KILOWATT.round(Math.max(0, -margin))));
     facts
         .into(ExportMargin.class, told.pointer())
-        .fitted(loop.heaterFitted())
-        .where(bought.map(power -> power > 0))
         .given(bought, loop.coarseSensorError_kW(bought))
-        .makes(
+        .poses(
             because ->
                 new ExportMargin(
                     because.explained(() -> importing(bought.get())),
-                    bought.get(),
-                    loop.coarseSensorError_kW(bought).get()));
+                    because.quantity(bought),
+                    because.quantity(loop.coarseSensorError_kW(bought))));
   }
 
   private Detail importing(double bought_kW) {
@@ -218,16 +234,12 @@ public final class BoughtHeat {
             gives(setup.solar().inverter_kW()));
     facts
         .into(SurplusSource.class, setup.solar().part().pointer())
-        .fitted(
-            Derived.any(
-                Derived.of(setup.diverter().part().isFitted()),
-                Derived.of(setup.relay().part().isFitted())))
         .given(there)
-        .makes(
+        .poses(
             because ->
                 new SurplusSource(
                     because.explained(() -> Detail.at(setup.solar().part().pointer()).done()),
-                    there.get()));
+                    because.answer(there)));
   }
 
   private static Derived<Boolean> gives(Told<Double> rated_kW) {

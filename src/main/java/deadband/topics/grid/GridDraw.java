@@ -2,10 +2,14 @@ package deadband.topics.grid;
 
 import static deadband.setup.Unit.KILOWATT;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.loop.RelayLoop;
 import deadband.loop.SensedPhases;
@@ -22,6 +26,25 @@ import java.util.Optional;
 
 /** Facts about what a surplus call brings along, and what the billing meter makes of it. */
 public final class GridDraw {
+
+  /** Whether the back-up heater may join while the call is held. */
+  public record BackupOnSurplus(Matter matter, Answer joins) implements Case {}
+
+  /** Whether the call is the label's start command, and whether that lets the back-up heater in. */
+  public record StartCommand(Matter matter, Answer selected, Answer withBackup) implements Case {}
+
+  /** Phases that the heat pump draws from, against those that the PV feeds. */
+  public record PhaseSpread(Matter matter, Quantity drawn, Quantity fed) implements Case {}
+
+  /** Whether the grid sensor measures every phase, or at least all that the heat pump is billed. */
+  public record BilledPhases(Matter matter, Answer measuresAll, Answer measuresBilledPump)
+      implements Case {}
+
+  /** Whether the heat pump lies on the side of the grid sensor that it measures. */
+  public record MeteredPump(Matter matter, Answer behindSensor) implements Case {}
+
+  /** Whether the call heats rooms beside the tank. */
+  public record CallScope(Matter matter, Answer heatsRooms) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -49,18 +72,14 @@ public final class GridDraw {
     return setup.heatPump().backupHeater();
   }
 
-  private Derived<Boolean> backupFitted() {
-    return Derived.all(loop.fitted(), Derived.of(heater().part().isFitted()));
-  }
-
   private void backup() {
     Derived<Boolean> joins = Derived.of(heater().allowedOnSurplus());
     facts
         .into(BackupOnSurplus.class, heater().part().pointer())
-        .fitted(backupFitted())
-        .where(loop.drivesHeatPump())
         .given(joins)
-        .makes(because -> new BackupOnSurplus(because.explained(this::joining), joins.get()));
+        .poses(
+            because ->
+                new BackupOnSurplus(because.explained(this::joining), because.answer(joins)));
   }
 
   private Detail joining() {
@@ -91,17 +110,17 @@ public final class GridDraw {
     Derived<Boolean> with = Derived.of(heater().allowedOnSurplus());
     facts
         .into(StartCommand.class, input.sgReadyState().pointer())
-        .fitted(backupFitted(), Derived.notAbsent(input.part()))
-        .where(loop.drivesHeatPump(), commands)
-        .given(with)
-        .makes(
+        .fitted(Derived.notAbsent(input.part()))
+        .given(commands, with)
+        .poses(
             because ->
                 new StartCommand(
                     because.explained(
                         () ->
                             withBackup(
                                 Detail.at(input.sgReadyState(), heater().allowedOnSurplus()))),
-                    with.get()));
+                    because.answer(commands),
+                    because.answer(with)));
   }
 
   private Derived<Boolean> billedPerPhase() {
@@ -113,15 +132,13 @@ public final class GridDraw {
     Derived<Double> fed = Derived.of(setup.solar().phases());
     facts
         .into(PhaseSpread.class, setup.heatPump().phases().pointer())
-        .fitted(loop.fitted(), Derived.of(setup.solar().part().isFitted()))
-        .where(loop.drivesHeatPump(), phases.several(), billedPerPhase())
         .given(drawn, fed)
-        .makes(
+        .poses(
             because ->
                 new PhaseSpread(
                     because.explained(() -> spread(drawn.get(), fed.get())),
-                    drawn.get(),
-                    fed.get()));
+                    because.quantity(drawn),
+                    because.quantity(fed)));
   }
 
   private Detail spread(double drawn, double fed) {
@@ -151,14 +168,17 @@ public final class GridDraw {
 
   /** The sensor must see every phase, unless what it sees alone is what the meter bills. */
   private void billedPhases() {
-    Derived<Boolean> seen =
-        Derived.any(phases.measuresAll(), Derived.all(billedPerPhase(), phases.measuresThePump()));
+    Derived<Boolean> all = phases.measuresAll();
+    Derived<Boolean> billed = Derived.all(billedPerPhase(), phases.measuresThePump());
     facts
         .into(BilledPhases.class, setup.gridSensor().phases().pointer())
-        .fitted(loop.fitted(), Derived.of(setup.gridSensor().part().isFitted()))
-        .where(loop.drivesHeatPump(), phases.several())
-        .given(seen)
-        .makes(because -> new BilledPhases(because.explained(this::unseen), seen.get()));
+        .given(Derived.any(all, billed))
+        .poses(
+            because ->
+                new BilledPhases(
+                    because.explained(this::unseen),
+                    because.answer(all),
+                    because.answer(billed)));
   }
 
   private Detail unseen() {
@@ -187,10 +207,10 @@ public final class GridDraw {
     Derived<Boolean> behind = Derived.of(setup.gridSensor().heatPumpBehind());
     facts
         .into(MeteredPump.class, setup.gridSensor().heatPumpBehind().pointer())
-        .fitted(loop.fitted(), Derived.of(setup.gridSensor().part().isFitted()))
-        .where(loop.drivesHeatPump())
         .given(behind)
-        .makes(because -> new MeteredPump(because.explained(this::elsewhere), behind.get()));
+        .poses(
+            because ->
+                new MeteredPump(because.explained(this::elsewhere), because.answer(behind)));
   }
 
   private Detail elsewhere() {
@@ -213,10 +233,8 @@ public final class GridDraw {
     Derived<Boolean> rooms = Derived.of(input.alsoHeatsRooms());
     facts
         .into(CallScope.class, input.alsoHeatsRooms().pointer())
-        .fitted(loop.fitted(), Derived.of(input.part().isFitted()))
-        .where(loop.drivesHeatPump())
         .given(rooms)
-        .makes(
+        .poses(
             because ->
                 new CallScope(
                     because.explained(
@@ -224,6 +242,6 @@ public final class GridDraw {
                             Detail.at(input.alsoHeatsRooms(), setup.heatPump().hotWaterInput_kW())
                                 .cure(Change.of(input.alsoHeatsRooms(), false))
                                 .done()),
-                    rooms.get()));
+                    because.answer(rooms)));
   }
 }

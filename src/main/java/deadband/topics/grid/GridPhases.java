@@ -3,10 +3,14 @@ package deadband.topics.grid;
 import static deadband.setup.Unit.KILOWATT;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.loop.RelayLoop;
 import deadband.loop.SensedPhases;
@@ -15,7 +19,6 @@ import deadband.provenance.Provenance;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
 import deadband.setup.Solar;
-import deadband.setup.Supply;
 import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.List;
@@ -23,6 +26,13 @@ import java.util.Objects;
 
 /** Facts about the phases by name: which of them the PV feeds, and which the heaters are on. */
 public final class GridPhases {
+
+  /** Whether a load that takes surplus is on one phase, and whether the PV feeds that phase. */
+  public record FedPhase(Matter matter, Answer takesSurplus, Answer onOnePhase, Answer fed)
+      implements Case {}
+
+  /** Phases in use, against those of the supply. */
+  public record SupplyPhases(Matter matter, double used, Quantity supplied) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -45,43 +55,38 @@ public final class GridPhases {
     topic.supplyPhases();
   }
 
-  private Derived<Boolean> solarFitted() {
-    return Derived.of(solar.part().isFitted());
-  }
-
-  private Derived<Boolean> billedPerPhase() {
-    return Derived.of(setup.supply().billing()).map(billing -> billing == Supply.Billing.PER_PHASE);
-  }
-
   private void elementOnPv() {
-    Told<Phase> phase = setup.diverter().phase();
-    Derived<Boolean> fed = isFed(phase);
-    facts
-        .into(FedPhase.class, phase.pointer())
-        .fitted(loop.heaterFitted(), solarFitted())
-        .where(phases.several(), billedPerPhase())
-        .given(fed)
-        .makes(
-            because ->
-                new FedPhase(
-                    because.explained(() -> elsewhere(phase, loop.heater_kW())), fed.get()));
+    Derived<Boolean> always = Derived.constant(true);
+    onPv(setup.diverter().phase(), loop.heaterFitted(), always, always, loop.heater_kW());
   }
 
   private void heatPumpOnPv() {
-    Told<Phase> phase = setup.heatPump().phase();
+    onPv(
+        setup.heatPump().phase(),
+        loop.fitted(),
+        loop.drivesHeatPump(),
+        phases.drawn().map(drawn -> drawn == 1),
+        loop.draw_kW());
+  }
+
+  private void onPv(
+      Told<Phase> phase,
+      Derived<Boolean> fitted,
+      Derived<Boolean> takesSurplus,
+      Derived<Boolean> onOnePhase,
+      Derived<Double> power_kW) {
     Derived<Boolean> fed = isFed(phase);
     facts
         .into(FedPhase.class, phase.pointer())
-        .fitted(loop.fitted(), solarFitted())
-        .where(
-            loop.drivesHeatPump(),
-            phases.several(),
-            billedPerPhase(),
-            phases.drawn().map(drawn -> drawn == 1))
-        .given(fed)
-        .makes(
+        .fitted(fitted)
+        .given(takesSurplus, onOnePhase, fed)
+        .poses(
             because ->
-                new FedPhase(because.explained(() -> elsewhere(phase, loop.draw_kW())), fed.get()));
+                new FedPhase(
+                    because.explained(() -> elsewhere(phase, power_kW)),
+                    because.answer(takesSurplus),
+                    because.answer(onOnePhase),
+                    because.answer(fed)));
   }
 
   /** Whether the PV feeds a phase: all of them, or the one it is entered on. */
@@ -110,10 +115,12 @@ public final class GridPhases {
     facts
         .into(SupplyPhases.class, told.pointer())
         .given(supplied)
-        .makes(
+        .poses(
             because ->
                 new SupplyPhases(
-                    because.explained(() -> more(used, supplied.get())), used, supplied.get()));
+                    because.explained(() -> more(used, supplied.get())),
+                    used,
+                    because.quantity(supplied)));
   }
 
   private Detail more(double used, double supplied) {

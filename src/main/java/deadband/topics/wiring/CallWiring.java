@@ -3,16 +3,20 @@ package deadband.topics.wiring;
 import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.MINUTE;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
 import deadband.loop.RelayLoop;
-import deadband.loop.SensedPhases;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.DemandInput;
@@ -34,6 +38,59 @@ import deadband.trade.SignalContact.SgReady;
  */
 public final class CallWiring {
 
+  @Says("The call reaches the heat pump over a contact.")
+  public record CallByContact(Answer answer) implements Condition {}
+
+  @Says("The call reaches the heat pump over the network.")
+  public record CallByNetwork(Answer answer) implements Condition {}
+
+  @Says("The call switches the heat pump's supply on and off.")
+  public record CallBySupply(Answer answer) implements Condition {}
+
+  @Says("The surplus input expects a volt-free contact.")
+  public record InputExpectsVoltFree(Answer answer) implements Condition {}
+
+  @Says("The surplus input expects mains voltage.")
+  public record InputExpectsMains(Answer answer) implements Condition {}
+
+  @Says("A closed contact at the surplus input blocks the heat pump.")
+  public record ClosedContactBlocks(Answer answer) implements Condition {}
+
+  @Says("The heat pump's own call reaches the diverter as mains voltage.")
+  public record DemandIsMains(Answer answer) implements Condition {}
+
+  /** Whether the relay's contact is volt-free. */
+  public record CallContact(Matter matter, Answer voltFree) implements Case {}
+
+  /** Whether the call selects normal running, or the contact rests where a call is meant. */
+  public record CallSense(Matter matter, Answer selectsNormal, Answer crossed) implements Case {}
+
+  /** Whether the call selects the block of the label, or its contact means one. */
+  public record CallMeaning(Matter matter, Answer selectsBlock, Answer meansBlock)
+      implements Case {}
+
+  /** The shortest call of the relay, and the shortest that the input takes. */
+  public record CallHold(Matter matter, Quantity shortest_min, Quantity least_min)
+      implements Case {}
+
+  /** Whether a call over the network ends when the link is lost. */
+  public record NetworkCall(Matter matter, Answer endsOnLinkLoss) implements Case {}
+
+  /** Whether the cable of the call runs apart from mains. */
+  public record CallCable(Matter matter, Answer segregated) implements Case {}
+
+  /** How the call reaches the heat pump. */
+  public record CallPath(Matter matter) implements Case {}
+
+  /** Whether a surplus input is called by the relay. */
+  public record CallTarget(Matter matter, Answer called) implements Case {}
+
+  /** Whether the heat pump's own call arrives on the phase that feeds the diverter. */
+  public record DemandPhase(Matter matter, Answer same) implements Case {}
+
+  /** Whether a part was declared where it has to be. */
+  public record DeclaredPart(Matter matter, Answer declared) implements Case {}
+
   private final Setup setup;
   private final Limits limits;
   private final Facts facts;
@@ -52,6 +109,7 @@ public final class CallWiring {
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     CallWiring topic = new CallWiring(setup, limits, facts);
+    topic.conditions();
     topic.contact();
     topic.sense();
     topic.meaning();
@@ -69,27 +127,26 @@ public final class CallWiring {
             Derived.notAbsent(setup.diverter().sensor().part())));
   }
 
-  private Derived<Boolean> goes(Via way) {
-    return Derived.of(input.via()).map(via -> via == way);
+  private void conditions() {
+    facts.add(new CallByContact(goes(Via.CONTACT)));
+    facts.add(new CallByNetwork(goes(Via.NETWORK)));
+    facts.add(new CallBySupply(goes(Via.SUPPLY)));
+    facts.add(new InputExpectsVoltFree(is(input.expects(), Signal.VOLT_FREE)));
+    facts.add(new InputExpectsMains(is(input.expects(), Signal.MAINS)));
+    facts.add(new ClosedContactBlocks(facts.answer(closedBlocks())));
+    facts.add(new DemandIsMains(is(setup.diverter().demandInput().signal(), Signal.MAINS)));
   }
 
-  private Facts.Inquiry call(Class<? extends Case> type, Told<?> subject) {
-    return facts
-        .into(type, subject.pointer())
-        .fitted(loop.fitted(), Derived.notAbsent(input.part()));
+  private Answer goes(Via way) {
+    return is(input.via(), way);
   }
 
-  /**
-   * Whether the relay may call the heat pump: entered to, or driving something not named here while
-   * the heat pump's input for such a call is there. A word alone takes no wiring away.
-   */
-  private Derived<Boolean> mayCall() {
-    Derived<Boolean> other = Derived.of(relay.drives()).map(drives -> drives == Relay.Drives.OTHER);
-    return Derived.any(loop.drivesHeatPump(), Derived.all(other, inputFitted()));
+  private <T> Answer is(Told<T> told, T wanted) {
+    return facts.answer(Derived.of(told).map(wanted::equals));
   }
 
-  private Derived<Boolean> inputFitted() {
-    return Derived.of(input.part().isFitted());
+  private Derived<Boolean> closedBlocks() {
+    return Derived.of(input.closedMeans()).map(meaning -> meaning == ClosedMeans.BLOCK);
   }
 
   /** A surplus input that is entered waits for a call, whatever the relay is said to drive. */
@@ -98,14 +155,13 @@ public final class CallWiring {
         Derived.all(Derived.of(relay.part().isFitted()), loop.drivesHeatPump());
     facts
         .into(CallTarget.class, relay.drives().pointer())
-        .fitted(Derived.of(setup.heatPump().part().isFitted()), inputFitted())
         .given(called)
-        .makes(
+        .poses(
             because ->
                 new CallTarget(
                     because.explained(
                         () -> Detail.at(relay.drives().pointer(), input.part().pointer()).done()),
-                    called.get()));
+                    because.answer(called)));
   }
 
   /** What the heat pump draws when nothing is left over for it, or leaves to be exported. */
@@ -120,33 +176,30 @@ public final class CallWiring {
 
   private void contact() {
     Derived<Boolean> free = Derived.of(relay.voltFree());
-    call(CallContact.class, relay.voltFree())
-        .where(
-            mayCall(),
-            goes(Via.CONTACT),
-            Derived.of(input.expects()).map(expected -> expected == Signal.VOLT_FREE))
+    facts
+        .into(CallContact.class, relay.voltFree().pointer())
+        .fitted(Derived.notAbsent(input.part()))
         .given(free)
-        .makes(
+        .poses(
             because ->
                 new CallContact(
                     because.explained(() -> Detail.at(relay.voltFree(), input.expects()).done()),
-                    free.get()));
+                    because.answer(free)));
   }
 
   private void sense() {
     Derived<Boolean> selectsNormal = state(SgReady.NORMAL).or(Derived.constant(false));
     Derived<Boolean> crossed = loop.senseReversed();
-    Derived<Boolean> reversed = Derived.any(selectsNormal, crossed);
-    call(CallSense.class, relay.contact())
-        .where(
-            mayCall(),
-            goes(Via.CONTACT),
-            Derived.of(input.closedMeans()).map(meaning -> meaning != ClosedMeans.BLOCK))
-        .given(reversed)
-        .makes(
+    facts
+        .into(CallSense.class, relay.contact().pointer())
+        .fitted(Derived.notAbsent(input.part()))
+        .given(Derived.any(selectsNormal, crossed))
+        .poses(
             because ->
                 new CallSense(
-                    because.explained(() -> crossedAt(selectsNormal.get())), reversed.get()));
+                    because.explained(() -> crossedAt(selectsNormal.get())),
+                    because.answer(selectsNormal),
+                    because.answer(crossed)));
   }
 
   private Detail crossedAt(boolean selectsNormal) {
@@ -169,17 +222,16 @@ public final class CallWiring {
 
   private void meaning() {
     Derived<Boolean> selectsBlock = state(SgReady.BLOCK).or(Derived.constant(false));
-    Derived<Boolean> blocks =
-        Derived.any(
-            selectsBlock,
-            Derived.of(input.closedMeans()).map(meaning -> meaning == ClosedMeans.BLOCK));
-    call(CallMeaning.class, input.closedMeans())
-        .where(mayCall(), goes(Via.CONTACT))
-        .given(blocks)
-        .makes(
+    facts
+        .into(CallMeaning.class, input.closedMeans().pointer())
+        .fitted(Derived.notAbsent(input.part()))
+        .given(Derived.any(selectsBlock, closedBlocks()))
+        .poses(
             because ->
                 new CallMeaning(
-                    because.explained(() -> blockedAt(selectsBlock.get())), blocks.get()));
+                    because.explained(() -> blockedAt(selectsBlock.get())),
+                    because.answer(selectsBlock),
+                    because.answer(closedBlocks())));
   }
 
   private Detail blockedAt(boolean selectsBlock) {
@@ -192,15 +244,16 @@ public final class CallWiring {
   private void hold() {
     Derived<Double> shortest = Derived.of(relay.stopDelay_min());
     Derived<Double> least = Derived.toldOnly(input.hold_min()).or(labelHold_min());
-    call(CallHold.class, input.hold_min())
-        .where(mayCall(), Derived.not(goes(Via.SUPPLY)))
+    facts
+        .into(CallHold.class, input.hold_min().pointer())
+        .fitted(Derived.notAbsent(input.part()))
         .given(shortest, least)
-        .makes(
+        .poses(
             because ->
                 new CallHold(
                     because.explained(() -> tooShort(shortest.get(), least.get())),
-                    shortest.get(),
-                    least.get()));
+                    because.quantity(shortest),
+                    because.quantity(least)));
   }
 
   private Derived<Double> labelHold_min() {
@@ -226,10 +279,12 @@ public final class CallWiring {
 
   private void network() {
     Derived<Boolean> ends = Derived.of(input.endsOnLinkLoss());
-    call(NetworkCall.class, input.endsOnLinkLoss())
-        .where(mayCall(), goes(Via.NETWORK))
+    facts
+        .into(NetworkCall.class, input.endsOnLinkLoss().pointer())
+        .fitted(Derived.notAbsent(input.part()))
         .given(ends)
-        .makes(because -> new NetworkCall(because.explained(this::unending), ends.get()));
+        .poses(
+            because -> new NetworkCall(because.explained(this::unending), because.answer(ends)));
   }
 
   private Detail unending() {
@@ -240,33 +295,29 @@ public final class CallWiring {
 
   private void cable() {
     Derived<Boolean> apart = Derived.of(relay.segregated());
-    call(CallCable.class, relay.segregated())
-        .where(
-            mayCall(),
-            goes(Via.CONTACT),
-            Derived.of(input.expects()).map(expected -> expected != Signal.MAINS))
+    facts
+        .into(CallCable.class, relay.segregated().pointer())
+        .fitted(Derived.notAbsent(input.part()))
         .given(apart)
-        .makes(
+        .poses(
             because ->
                 new CallCable(
                     because.explained(() -> Detail.at(relay.segregated(), input.expects()).done()),
-                    apart.get()));
+                    because.answer(apart)));
   }
 
   private void path() {
-    Derived<Boolean> cuts = goes(Via.SUPPLY);
-    call(CallPath.class, input.via())
-        .where(mayCall())
-        .given(cuts)
-        .makes(
+    facts
+        .into(CallPath.class, input.via().pointer())
+        .fitted(Derived.notAbsent(input.part()))
+        .poses(
             because ->
                 new CallPath(
                     because.explained(
                         () ->
                             Detail.at(input.via(), relay.drives())
                                 .cure(Change.of(input.via(), Via.CONTACT))
-                                .done()),
-                    cuts.get()));
+                                .done())));
   }
 
   private void demandPhase() {
@@ -276,13 +327,9 @@ public final class CallWiring {
             .with(Derived.of(setup.diverter().phase()), (arrives, fed) -> arrives == fed);
     facts
         .into(DemandPhase.class, demand.phase().pointer())
-        .fitted(
-            Derived.of(setup.diverter().part().isFitted()), Derived.of(demand.part().isFitted()))
-        .where(
-            new SensedPhases(setup).several(),
-            Derived.of(demand.signal()).map(signal -> signal == Signal.MAINS))
         .given(same)
-        .makes(because -> new DemandPhase(because.explained(this::otherPhase), same.get()));
+        .poses(
+            because -> new DemandPhase(because.explained(this::otherPhase), because.answer(same)));
   }
 
   private double supply_V() {
@@ -302,8 +349,9 @@ public final class CallWiring {
         .into(DeclaredPart.class, told.pointer())
         .fitted(fitted)
         .given(declared)
-        .makes(
+        .poses(
             because ->
-                new DeclaredPart(because.explained(() -> Detail.at(told).done()), declared.get()));
+                new DeclaredPart(
+                    because.explained(() -> Detail.at(told).done()), because.answer(declared)));
   }
 }

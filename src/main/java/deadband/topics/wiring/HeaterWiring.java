@@ -7,11 +7,14 @@ import static deadband.setup.Unit.METRE;
 import static deadband.setup.Unit.VOLT;
 
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -35,6 +38,45 @@ import java.util.OptionalDouble;
  * the heater's tolerance or a high supply voltage breaks is a question everywhere.
  */
 public final class HeaterWiring {
+
+  /** The breaker of the heater's circuit, and what the cable carries. */
+  public record CableBreaker(Matter matter, Quantity breaker_A, Quantity cable_A)
+      implements Case {}
+
+  /** The volt drop along the cable of the heater, and the most it may be. */
+  public record VoltDrop(Matter matter, Quantity drop_V, Quantity most_V) implements Case {}
+
+  /** Current of the heater at the voltage of the site, and its breaker. */
+  public record HeaterCurrent(Matter matter, Quantity current_A, Quantity breaker_A)
+      implements Case {}
+
+  /** Current of the heater at the highest voltage of the supply and at the usual one. */
+  public record HighestHeaterCurrent(
+      Matter matter, Quantity current_A, Quantity usual_A, Quantity breaker_A) implements Case {}
+
+  /** Whether the heater of a tank of that volume has a circuit of its own. */
+  public record CircuitShare(Matter matter, Quantity volume_L, double ownAbove_L, Answer own)
+      implements Case {}
+
+  /** Whether the flexible cord withstands heat. */
+  public record FlexKind(Matter matter, Answer heatResistant) implements Case {}
+
+  /** Current of the heater, and what its flexible cord carries. */
+  public record FlexLoad(Matter matter, Quantity current_A, Quantity flex_A) implements Case {}
+
+  /** Whether a second switch can feed the heater around the diverter. */
+  public record SecondSwitch(Matter matter, Answer present) implements Case {}
+
+  /** Whether a residual-current device is blind to the currents of electronics. */
+  public record ResidualCurrentDevice(Matter matter, Answer blind) implements Case {}
+
+  /** Whether a rating is entered, and the most that such a conductor carries. */
+  public record EnteredRating(Matter matter, Answer entered, Quantity rating_A, Quantity most_A)
+      implements Case {}
+
+  /** Power of the element, and the rating of the diverter. */
+  public record DiverterLoad(Matter matter, Quantity element_kW, Quantity most_kW)
+      implements Case {}
 
   private final Setup setup;
   private final Limits limits;
@@ -68,14 +110,6 @@ public final class HeaterWiring {
     topic.diverterLoad();
   }
 
-  private Facts.Inquiry about(Class<? extends Case> type, Told<?> subject) {
-    return facts.into(type, subject.pointer()).fitted(Derived.of(heater.part().isFitted()));
-  }
-
-  private Derived<Boolean> diverterFitted() {
-    return Derived.of(setup.diverter().part().isFitted());
-  }
-
   private Derived<Double> voltage_V() {
     return Derived.of(setup.supply().voltage_V());
   }
@@ -97,14 +131,19 @@ public final class HeaterWiring {
 
   private void breakerOverCable() {
     Derived<Bound> cable = conductors.cable(breaker_A());
-    about(CableBreaker.class, circuit.breaker_A())
+    facts
+        .into(CableBreaker.class, circuit.breaker_A().pointer())
         .given(breaker_A(), cable)
-        .makes(
+        .poses(
             because ->
                 new CableBreaker(
                     because.explained(() -> overloads(cable.get())),
-                    breaker_A().get(),
-                    cable.get().measure().value()));
+                    because.quantity(breaker_A()),
+                    because.quantity(value(cable))));
+  }
+
+  private static Derived<Double> value(Derived<Bound> bound) {
+    return bound.map(most -> most.measure().value());
   }
 
   private Detail overloads(Bound cable) {
@@ -131,15 +170,16 @@ public final class HeaterWiring {
                     VOLT.round(HeaterCircuit.voltDrop_V(run.size(), run.current_A(), length_m)));
     Derived<Double> most =
         voltage_V().map(volts -> VOLT.round(limits.value(Limit.VOLT_DROP_SHARE) * volts));
-    about(VoltDrop.class, circuit.length_m())
+    facts
+        .into(VoltDrop.class, circuit.length_m().pointer())
         .given(drop, most)
         .foundOnlyWith(openSize())
-        .makes(
+        .poses(
             because ->
                 new VoltDrop(
                     because.explained(() -> drops(size.get(), drop.get(), most.get())),
-                    drop.get(),
-                    most.get()));
+                    because.quantity(drop),
+                    because.quantity(most)));
   }
 
   private record Run(CableRating.Size size, double current_A) {}
@@ -172,15 +212,16 @@ public final class HeaterWiring {
 
   private void current() {
     Derived<Double> current = current_A(voltage_V());
-    about(HeaterCurrent.class, heater.power_kW())
+    facts
+        .into(HeaterCurrent.class, heater.power_kW().pointer())
         .given(current, breaker_A())
-        .makes(
+        .poses(
             because ->
                 new HeaterCurrent(
                     because.explained(
                         () -> above("heater current", current.get(), voltage_V().get())),
-                    current.get(),
-                    breaker_A().get()));
+                    because.quantity(current),
+                    because.quantity(breaker_A())));
   }
 
   /** Whether the heater exceeds a rating at nominal voltage by more than its own tolerance. */
@@ -228,28 +269,41 @@ public final class HeaterWiring {
   private void highestCurrent() {
     Derived<Double> highest_V = voltage_V().map(HeaterCircuit::highest_V).map(VOLT::round);
     Derived<Double> current = current_A(highest_V);
-    about(HighestHeaterCurrent.class, heater.power_kW())
-        .where(current_A(voltage_V()).with(breaker_A(), (usual, breaker) -> usual <= breaker))
-        .given(current, breaker_A())
-        .makes(
+    Derived<Double> usual = current_A(voltage_V());
+    facts
+        .into(HighestHeaterCurrent.class, heater.power_kW().pointer())
+        .given(current, usual, breaker_A())
+        .poses(
             because ->
                 new HighestHeaterCurrent(
                     because.explained(
                         () -> above("highest heater current", current.get(), highest_V.get())),
-                    current.get(),
-                    breaker_A().get()));
+                    because.quantity(current),
+                    because.quantity(usual),
+                    because.quantity(breaker_A())));
+  }
+
+  /** Of a tank that is not there, nothing says that it is small. */
+  private Derived<Double> volume_L() {
+    Derived<Boolean> there = Derived.notAbsent(setup.tank().part());
+    return there.then(
+        is -> is ? Derived.of(setup.tank().volume_L()) : Derived.constant(Double.MAX_VALUE));
   }
 
   private void share() {
     double from_L = limits.value(Limit.OWN_CIRCUIT_ABOVE);
+    Derived<Double> volume = volume_L();
     Derived<Boolean> own = Derived.of(circuit.ownCircuit());
-    about(CircuitShare.class, circuit.ownCircuit())
-        .where(
-            Derived.any(
-                Derived.not(Derived.notAbsent(setup.tank().part())),
-                Derived.of(setup.tank().volume_L()).map(volume -> volume > from_L)))
-        .given(own)
-        .makes(because -> new CircuitShare(because.explained(() -> shared(from_L)), own.get()));
+    facts
+        .into(CircuitShare.class, circuit.ownCircuit().pointer())
+        .given(volume, own)
+        .poses(
+            because ->
+                new CircuitShare(
+                    because.explained(() -> shared(from_L)),
+                    because.quantity(volume),
+                    from_L,
+                    because.answer(own)));
   }
 
   private Detail shared(double from_L) {
@@ -268,9 +322,12 @@ public final class HeaterWiring {
 
   private void flexKind() {
     Derived<Boolean> resistant = Derived.of(circuit.flexHeatResistant());
-    about(FlexKind.class, circuit.flexHeatResistant())
+    facts
+        .into(FlexKind.class, circuit.flexHeatResistant().pointer())
         .given(resistant)
-        .makes(because -> new FlexKind(because.explained(this::ordinaryFlex), resistant.get()));
+        .poses(
+            because ->
+                new FlexKind(because.explained(this::ordinaryFlex), because.answer(resistant)));
   }
 
   private Detail ordinaryFlex() {
@@ -282,14 +339,15 @@ public final class HeaterWiring {
   private void flexLoad() {
     Derived<Double> current = current_A(voltage_V());
     Derived<Bound> flex = conductors.flex(current);
-    about(FlexLoad.class, circuit.flex_mm2())
+    facts
+        .into(FlexLoad.class, circuit.flex_mm2().pointer())
         .given(current, flex)
-        .makes(
+        .poses(
             because ->
                 new FlexLoad(
                     because.explained(() -> thin(current.get(), flex.get())),
-                    current.get(),
-                    flex.get().measure().value()));
+                    because.quantity(current),
+                    because.quantity(value(flex))));
   }
 
   private Detail thin(double current_A, Bound flex) {
@@ -302,60 +360,63 @@ public final class HeaterWiring {
 
   private void secondSwitch() {
     Derived<Boolean> present = Derived.of(circuit.secondSwitch());
-    about(SecondSwitch.class, circuit.secondSwitch())
-        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+    facts
+        .into(SecondSwitch.class, circuit.secondSwitch().pointer())
         .given(present)
-        .makes(
+        .poses(
             because ->
                 new SecondSwitch(
                     because.explained(() -> Detail.at(circuit.secondSwitch()).done()),
-                    present.get()));
+                    because.answer(present)));
   }
 
   private void residualCurrentDevice() {
     Derived<Boolean> blind =
         Derived.of(circuit.rcdType()).map(type -> type == RcdType.AC || type == RcdType.NONE);
-    about(ResidualCurrentDevice.class, circuit.rcdType())
-        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+    facts
+        .into(ResidualCurrentDevice.class, circuit.rcdType().pointer())
         .given(blind)
-        .makes(
+        .poses(
             because ->
                 new ResidualCurrentDevice(
-                    because.explained(() -> Detail.at(circuit.rcdType()).done()), blind.get()));
+                    because.explained(() -> Detail.at(circuit.rcdType()).done()),
+                    because.answer(blind)));
   }
 
   /** A rating that is entered outranks the tables only as far as such a conductor can carry it. */
   private void enteredRating(Told<Double> told, Derived<Bound> most) {
-    Derived<Double> entered = Derived.of(told);
-    about(EnteredRating.class, told)
-        .where(Derived.of(heater.part().isFitted()).map(fitted -> told.isTold()))
-        .given(entered, most)
-        .makes(
+    Derived<Boolean> entered = Derived.of(heater.part().isFitted()).map(is -> told.isTold());
+    Derived<Double> rating = Derived.of(told);
+    facts
+        .into(EnteredRating.class, told.pointer())
+        .given(entered, rating, most)
+        .poses(
             because ->
                 new EnteredRating(
                     because.explained(
                         () ->
                             Detail.at(told)
-                                .observed(Measure.of("rating entered", entered.get(), AMPERE))
+                                .observed(Measure.of("rating entered", rating.get(), AMPERE))
                                 .limit(most.get())
                                 .done()),
-                    entered.get(),
-                    most.get().measure().value()));
+                    because.answer(entered),
+                    because.quantity(rating),
+                    because.quantity(value(most))));
   }
 
   /** At nominal voltage: what a high supply adds is within the plate of either. */
   private void diverterLoad() {
     Derived<Double> element = power_kW(voltage_V().map(HeaterCircuit::nominal_V));
     Derived<Double> most = Derived.of(setup.diverter().maximum_kW());
-    about(DiverterLoad.class, setup.diverter().maximum_kW())
-        .fitted(Derived.of(heater.part().isFitted()), diverterFitted())
+    facts
+        .into(DiverterLoad.class, setup.diverter().maximum_kW().pointer())
         .given(element, most)
-        .makes(
+        .poses(
             because ->
                 new DiverterLoad(
                     because.explained(() -> overRating(element.get(), most.get())),
-                    element.get(),
-                    most.get()));
+                    because.quantity(element),
+                    because.quantity(most)));
   }
 
   private Derived<Double> power_kW(Derived<Double> voltage_V) {

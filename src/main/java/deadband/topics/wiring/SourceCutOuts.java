@@ -1,8 +1,11 @@
 package deadband.topics.wiring;
 
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.provenance.Derived;
 import deadband.setup.Coil;
@@ -19,6 +22,9 @@ import deadband.trade.SafetyChain;
  * on the coil of an unvented store; on the coil of an open store it may reset itself.
  */
 public final class SourceCutOuts {
+
+  /** Whether a heat source of the store has a cut-out of its own. */
+  public record SourceCutOut(Matter matter, Answer present) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -41,11 +47,11 @@ public final class SourceCutOuts {
         .into(SourceCutOut.class, element.ownCutOut().pointer())
         .fitted(Derived.of(element.part().isFitted()))
         .given(present)
-        .makes(
+        .poses(
             because ->
                 new SourceCutOut(
                     because.explained(() -> lacking(element.ownCutOut(), elementBound())),
-                    present.get()));
+                    because.answer(present)));
   }
 
   private void coil() {
@@ -58,11 +64,11 @@ public final class SourceCutOuts {
             Derived.of(coil.part().isFitted()),
             Derived.of(setup.heatPump().part().isFitted()))
         .given(present, Derived.of(setup.tank().unvented()))
-        .makes(
+        .poses(
             because ->
                 new SourceCutOut(
                     because.explained(() -> lacking(coil.ownCutOut(), coilBound())),
-                    present.get()));
+                    because.answer(present)));
   }
 
   private Bound coilBound() {
