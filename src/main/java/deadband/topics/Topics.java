@@ -17,6 +17,7 @@ import deadband.topics.disinfection.DisinfectionCare;
 import deadband.topics.disinfection.DisinfectionCourse;
 import deadband.topics.disinfection.DisinfectionFacts;
 import deadband.topics.grid.BoughtHeat;
+import deadband.topics.grid.ExportMarginBelowZero;
 import deadband.topics.grid.GridDraw;
 import deadband.topics.grid.GridPhases;
 import deadband.topics.house.ControlSensors;
@@ -77,6 +78,7 @@ public final class Topics {
     Paperwork.derive(setup, facts);
     AbsentParts.derive(setup, facts);
     DayCases.derive(setup, limits, runs, facts);
+    ExportMarginBelowZero.derive(setup, facts);
     return facts;
   }
 }

@@ -1,0 +1,49 @@
+package deadband.topics.grid;
+
+import static deadband.setup.Unit.KILOWATT;
+
+import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Detail;
+import deadband.facts.Facts;
+import deadband.facts.Matter;
+import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.loop.RelayLoop;
+import deadband.provenance.Derived;
+import deadband.setup.Setup;
+import deadband.setup.Told;
+
+/** What an export margin below zero imports, against what the grid sensor can tell from nothing. */
+public record ExportMarginBelowZero(Matter matter, Quantity import_kW, Quantity error_kW)
+    implements Case {
+
+  public static void derive(Setup setup, Facts facts) {
+    Told<Double> margin = setup.diverter().exportMargin_kW();
+    Derived<Double> bought =
+        Derived.of(margin).map(export_kW -> KILOWATT.round(Math.max(0, -export_kW)));
+    Derived<Double> error = new RelayLoop(setup).coarseSensorError_kW(bought);
+    facts
+        .into(ExportMarginBelowZero.class, margin.pointer())
+        .given(bought, error)
+        .poses(
+            because ->
+                new ExportMarginBelowZero(
+                    because.explained(() -> withinError(margin, bought.get(), error.get())),
+                    because.quantity(bought),
+                    because.quantity(error)));
+  }
+
+  private static Detail withinError(Told<Double> margin, double bought_kW, double error_kW) {
+    return Detail.at(margin)
+        .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
+        .limit(
+            Bound.reckoned(
+                "error of the grid sensor",
+                error_kW,
+                KILOWATT,
+                "accuracy class of the grid sensor"))
+        .basis("sign of the export margin, and the error of the grid sensor by its class")
+        .done();
+  }
+}
