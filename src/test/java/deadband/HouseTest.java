@@ -111,10 +111,10 @@ class HouseTest {
           .resideInAnyPackage("org.drools..", "org.kie..");
 
   @ArchTest
-  static final ArchRule ONLY_READING_AND_REPORT_KNOW_JSON =
+  static final ArchRule ONLY_REPORT_KNOWS_THE_JSON_LIBRARY =
       noClasses()
           .that()
-          .resideOutsideOfPackages("deadband.reading", "deadband.report")
+          .resideOutsideOfPackage("deadband.report")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("tools.jackson..");

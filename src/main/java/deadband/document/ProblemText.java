@@ -1,9 +1,11 @@
 package deadband.document;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>
  * line 12, column 18  /relay/start_kW
- * A decimal comma stands where a point belongs
+ * A comma is used as the decimal point
  *     "start_kW": 3,2,
  *                 ^^^
  * found  3,2
@@ -25,6 +27,7 @@ public final class ProblemText {
 
   private static final String INDENT = "    ";
   private static final int LABEL = 7;
+  private static final int MOST_PLACES = 20;
   private static final int NARROWEST = 30;
 
   private final StringBuilder out = new StringBuilder();
@@ -41,7 +44,7 @@ public final class ProblemText {
    */
   public static String of(Problem problem, int width) {
     ProblemText text = new ProblemText(width);
-    text.write(problem);
+    text.write(List.of(problem));
     return text.out.toString();
   }
 
@@ -58,15 +61,28 @@ public final class ProblemText {
 
   private void writeGroup(String name, List<Problem> problems) {
     out.append(out.isEmpty() ? "" : "\n").append(Printable.of(name)).append('\n');
-    for (Problem problem : problems) {
+    for (List<Problem> same : mistakes(problems)) {
       out.append('\n');
-      write(problem);
+      write(same);
     }
   }
 
-  private void write(Problem problem) {
+  /** The same mistake at several places once, in the order given. */
+  private static Collection<List<Problem>> mistakes(List<Problem> problems) {
+    Map<List<?>, List<Problem>> mistakes = new LinkedHashMap<>();
+    for (Problem problem : problems) {
+      boolean same = problem.kind().isOfSyntax() && problem.span() != null;
+      List<?> mistake = same ? List.of(problem.kind(), problem.earlierPlace()) : List.of(problem);
+      mistakes.computeIfAbsent(mistake, key -> new ArrayList<>()).add(problem);
+    }
+    return mistakes.values();
+  }
+
+  private void write(List<Problem> same) {
+    Problem problem = same.get(0);
     problem.place().ifPresent(place -> writePlace(place, problem.pointer()));
-    out.append(problem.says()).append('\n');
+    String places = same.size() > 1 ? ", in " + same.size() + " places" : "";
+    out.append(problem.says()).append(places).append('\n');
     Span span = problem.span();
     if (span != null) {
       out.append(CaretLine.of(problem.source(), span, width - INDENT.length()).text(INDENT));
@@ -77,12 +93,24 @@ public final class ProblemText {
     problem
         .earlierPlace()
         .ifPresent(place -> label(earlierLabel(problem.kind()), place.toString()));
+    label("also", alsoAt(same.subList(1, same.size())));
+  }
+
+  private static String alsoAt(List<Problem> others) {
+    String places =
+        others.stream()
+            .limit(MOST_PLACES)
+            .map(other -> other.place().map(Place::toString).orElse(""))
+            .collect(Collectors.joining("; "));
+    int more = others.size() - MOST_PLACES;
+    return more > 0 ? places + "; and " + more + " more" : places;
   }
 
   private static String earlierLabel(Problem.Kind kind) {
     return switch (kind) {
       case NAME_TWICE -> "first";
       case BRACKET_MISMATCHED -> "opened";
+      case TEXT_AFTER_END -> "closed";
       default -> "see";
     };
   }

@@ -104,7 +104,7 @@ final class Bytes {
 
   static Problem refusal(Source source, IOException e) {
     if (e instanceof NoSuchFileException) {
-      return Problem.of(source, Kind.NO_SUCH_FILE, "nothing of that name", "the path of a file");
+      return Problem.of(source, Kind.NO_SUCH_FILE, "no file of that name", "the path of a file");
     }
     if (e instanceof AccessDeniedException) {
       return Problem.of(

@@ -54,7 +54,9 @@ record DayHeader(int line, int width, int time, List<Told> told) {
 
     /** What to write in place of a value below zero. */
     String least() {
-      return isPower() ? "0 or more; what an inverter draws at night is house load" : "0 or more";
+      return isPower()
+          ? "0 or more; the power input of an inverter at night is house load"
+          : "0 or more";
     }
 
     /** What to write in place of a power that no home has. */
@@ -177,7 +179,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
               problem(
                       Kind.NOT_FITTING,
                       beside.name() + " beside " + surplus.name(),
-                      "the surplus, in which sun and house are, or these two without it",
+                      "the surplus alone, or PV and house load without it",
                       beside.index())
                   .earlier(rows.at(row.line(), surplus.index())));
         }

@@ -31,7 +31,7 @@ final class Decimals {
    */
   record Place(int line, int index) {}
 
-  /** The number a cell holds; not a number where {@link #slip} says what is wrong with it. */
+  /** The number a cell holds; not a number where {@link #error} says what is wrong with it. */
   double value(String cell, int line, int index) {
     int mark = mark(cell);
     if (mark < 0) {
@@ -88,18 +88,18 @@ final class Decimals {
   }
 
   /** What is wrong with a cell that holds no number. */
-  Slip slip(String cell) {
+  SyntaxError error(String cell) {
     if (cell.isEmpty()) {
-      return new Slip(Kind.VALUE_MISSING, 0, "a number, 0 for none");
+      return new SyntaxError(Kind.VALUE_MISSING, 0, 0, "a number, 0 for none");
     }
     if (isWord(cell)) {
-      return new Slip(Kind.NOT_FINITE, cell.length(), FORM);
+      return new SyntaxError(Kind.NOT_FINITE, 0, cell.length(), FORM);
     }
     if ("−–—".indexOf(cell.charAt(0)) >= 0) {
-      return new Slip(Kind.LONG_MINUS, cell.length(), "-" + cell.substring(1).strip());
+      return new SyntaxError(Kind.LONG_MINUS, 0, cell.length(), "-" + cell.substring(1).strip());
     }
     if (mark(cell) >= 0) {
-      return new Slip(Kind.DECIMAL_COMMA, cell.length(), cell.replace(',', '.'));
+      return new SyntaxError(Kind.DECIMAL_COMMA, 0, cell.length(), cell.replace(',', '.'));
     }
     return grouped(cell);
   }
@@ -111,18 +111,20 @@ final class Decimals {
         || word.equalsIgnoreCase("infinity");
   }
 
-  private static Slip grouped(String cell) {
+  private static SyntaxError grouped(String cell) {
     String bare = cell.replaceAll("(?<=\\d)[ '’\u00a0\u202f](?=\\d{3})", "");
     if (bare.length() < cell.length() && mark(bare) >= 0) {
-      return new Slip(Kind.DIGITS_GROUPED, cell.length(), bare);
+      return new SyntaxError(Kind.DIGITS_GROUPED, 0, cell.length(), bare);
     }
     if (cell.matches("[+-]?\\d{1,3}([.,]\\d{3})*[.,]\\d+")) {
-      return new Slip(Kind.DIGITS_GROUPED, cell.length(), "the digits without marks between them");
+      return new SyntaxError(
+          Kind.DIGITS_GROUPED, 0, cell.length(), "the digits without marks between them");
     }
     String number = cell.replaceAll("[ °%a-zA-Z/]+$", "");
     return number.length() < cell.length() && mark(number) >= 0
-        ? new Slip(Kind.UNIT_WRITTEN, cell.length(), number + "; the unit stands in the header")
-        : new Slip(Kind.WRONG_KIND, cell.length(), FORM);
+        ? new SyntaxError(
+            Kind.UNIT_WRITTEN, 0, cell.length(), number + "; the unit stands in the header")
+        : new SyntaxError(Kind.WRONG_KIND, 0, cell.length(), FORM);
   }
 
   /** The first decimal comma of a file that has decimal points too, or of one that proves none. */

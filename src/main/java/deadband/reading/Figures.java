@@ -1,27 +1,9 @@
 package deadband.reading;
 
-/** Numbers as JSON writes them (RFC 8259, section 6), and the few words that stand for numbers. */
+/** Numbers as JSON writes them (RFC 8259, section 6). */
 final class Figures {
 
   private Figures() {}
-
-  /** The nearest double; infinite or not a number where the literal says so or is too large. */
-  static double value(String literal) {
-    return switch (literal) {
-      case "NaN" -> Double.NaN;
-      case "Infinity", "+Infinity", "+INF" -> Double.POSITIVE_INFINITY;
-      case "-Infinity", "-INF" -> Double.NEGATIVE_INFINITY;
-      default -> Double.parseDouble(literal);
-    };
-  }
-
-  /** Whether a word stands for a number that is not finite, which reading reports and goes on. */
-  static boolean isWord(String word) {
-    return switch (word) {
-      case "NaN", "Infinity", "+Infinity", "-Infinity", "+INF", "-INF" -> true;
-      default -> false;
-    };
-  }
 
   /** Whether a digit other than zero stands before the exponent. */
   static boolean isOtherThanZero(String literal) {

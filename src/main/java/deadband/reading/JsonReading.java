@@ -37,10 +37,10 @@ public sealed interface JsonReading {
   List<Problem> problems();
 
   /**
-   * Read to the end.
+   * Read, with no doubt about what was meant.
    *
-   * @param problems such as a name that stands twice or a number that is not finite; where there
-   *     are any, the document serves to find the others and not to judge
+   * @param problems such as a decimal comma or a name entered twice; where there are any, the
+   *     document serves to find the others and not to judge
    */
   record Read(Document document, List<Problem> problems) implements JsonReading {
 
@@ -55,9 +55,9 @@ public sealed interface JsonReading {
   }
 
   /**
-   * Not read to the end.
+   * Not read, or read with guesses at what was meant, under which nothing more is to be judged.
    *
-   * @param problems at least one; the last is what ended the reading
+   * @param problems at least one
    */
   record Unreadable(String name, List<Problem> problems) implements JsonReading {
 
@@ -86,12 +86,12 @@ public sealed interface JsonReading {
   }
 
   static JsonReading ofText(String name, String text) {
-    return SectionReader.read(Source.of(name, text));
+    return JsonParser.read(Source.of(name, text));
   }
 
   private static JsonReading of(Bytes.Content content) {
     if (content instanceof Bytes.Content.Text text) {
-      return SectionReader.read(text.source());
+      return JsonParser.read(text.source());
     }
     Problem refusal = ((Bytes.Content.Refused) content).problem();
     return new Unreadable(refusal.source().name(), List.of(refusal));

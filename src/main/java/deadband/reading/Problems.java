@@ -14,10 +14,17 @@ final class Problems {
   static final int MOST = 20;
 
   private final Source source;
+  private final int most;
   private final List<Problem> found = new ArrayList<>();
 
+  /** Those of a day file, in which each row may have the same. */
   Problems(Source source) {
+    this(source, MOST);
+  }
+
+  Problems(Source source, int most) {
     this.source = source;
+    this.most = most;
   }
 
   boolean isEmpty() {
@@ -26,7 +33,7 @@ final class Problems {
 
   /** Whether no more would be shown. */
   boolean isFull() {
-    return found.size() >= MOST;
+    return found.size() >= most;
   }
 
   void add(Kind kind, String what, String right, Span where) {
@@ -52,11 +59,13 @@ final class Problems {
   /** In the order of the file; says so where there may be more. */
   List<Problem> listed() {
     List<Problem> listed = new ArrayList<>(found);
-    listed.sort(Problem.inOrder());
+    // most files have none, and the comparator costs time at the start of a run
+    if (listed.size() > 1) {
+      listed.sort(Problem.inOrder());
+    }
     if (isFull()) {
       listed.add(
-          Problem.of(
-              source, Kind.TOO_MANY, MOST + " or more", "mend these first, then read again"));
+          Problem.of(source, Kind.TOO_MANY, most + " or more", "correct these, then run again"));
     }
     return List.copyOf(listed);
   }

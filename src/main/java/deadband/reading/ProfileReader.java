@@ -123,7 +123,9 @@ final class ProfileReader {
   }
 
   private String commaHint() {
-    return rows.partedByComma() ? "; decimals with a point, or columns parted by semicolons" : "";
+    return rows.partedByComma()
+        ? "; decimals with a point, or columns separated by semicolons"
+        : "";
   }
 
   private @Nullable Stamp stamp(DayHeader header, Rows.Row row) {
@@ -187,11 +189,11 @@ final class ProfileReader {
 
   private void notANumber(String cell, Span there) {
     if (!cell.isEmpty()) {
-      Slip slip = decimals.slip(cell);
-      problems.addCell(slip.kind(), cell, slip.right(), there);
+      SyntaxError error = decimals.error(cell);
+      problems.addCell(error.kind(), cell, error.right(), there);
     } else if (gaps.refuses()) {
       problems.add(
-          Kind.VALUE_MISSING, "nothing", "a number, 0 for none; or have gaps filled", there);
+          Kind.VALUE_MISSING, "nothing", "a number, 0 for none; or use --fill-gaps 5", there);
     }
   }
 

@@ -90,7 +90,8 @@ final class Timeline {
 
   private void unfit(long step_s) {
     if (step_s <= 0) {
-      problems.add(Kind.TIME_TWICE, "times that do not go on", "a later time in each row", time(1));
+      problems.add(
+          Kind.TIME_TWICE, "times that do not increase", "a later time in each row", time(1));
       return;
     }
     problems.add(
@@ -167,11 +168,11 @@ final class Timeline {
         (missing == 1 ? "one row" : missing + " rows")
             + " of "
             + words(step_s)
-            + " too few after line "
+            + " missing after line "
             + table.line(last)
             + clockChange(missing * step_s),
         gaps.refuses()
-            ? "a row for every step, or have gaps filled"
+            ? "a row for every step; or use --fill-gaps 5"
             : "a row for every step, or a gap of at most " + gaps.longest_min() + " min",
         time(row));
   }

@@ -2,7 +2,9 @@ package deadband.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -32,7 +34,7 @@ class ProblemTextTest {
         .isEqualTo(
             """
             line 2, column 23  /relay/startDelay_min
-            This cannot physically be
+            This value is physically impossible
                 "startDelay_min": 1500,
                                   ^^^^
             found  1500
@@ -56,18 +58,61 @@ class ProblemTextTest {
             found  nothing
             right  a file
 
-            There is nothing in this file
+            This file is empty
             right  one section
 
             mill.json
 
             line 1, column 1  /relay/startDelay_min
-            This cannot physically be
+            This value is physically impossible
                 1500
                 ^^^^
             found  1500
             right  0 to 1440 min
             """);
+  }
+
+  @Test
+  void saysTheSameMistakeOnceWithItsPlaces() {
+    Source source = Source.of("x.json", "{ \"a\": 1,5,\n  \"b\": 2,5;\n  \"c\": 3,5 }");
+    List<Problem> problems = new ArrayList<>();
+    for (int at : new int[] {7, 19, 31}) {
+      String found = source.slice(new Span(at, at + 3));
+      problems.add(
+          Problem.of(source, Problem.Kind.DECIMAL_COMMA, found, found.replace(',', '.'))
+              .at(new Span(at, at + 3)));
+    }
+    problems.add(Problem.of(source, Problem.Kind.SEMICOLON, ";", ",").at(new Span(22, 23)));
+    assertThat(ProblemText.of(problems, 80))
+        .isEqualTo(
+            """
+            x.json
+
+            line 1, column 8
+            A comma is used as the decimal point, in 3 places
+                { "a": 1,5,
+                       ^^^
+            found  1,5
+            right  1.5
+            also   line 2, column 8; line 3, column 8
+
+            line 2, column 11
+            A semicolon is used in place of a comma
+                "b": 2,5;
+                        ^
+            found  ;
+            right  ,
+            """);
+  }
+
+  @Test
+  void listsTwentyPlacesOfAMistake() {
+    Source source = Source.of("x.json", "\n".repeat(30));
+    List<Problem> problems =
+        IntStream.range(0, 30)
+            .mapToObj(at -> Problem.of(source, Problem.Kind.COMMA_MISSING, "", ",").at(Span.at(at)))
+            .toList();
+    assertThat(ProblemText.of(problems, 400)).contains("in 30 places").contains("; and 9 more\n");
   }
 
   @Test

@@ -11,7 +11,7 @@ public final class Fragment {
 
   public static Node parse(String json) {
     JsonReading reading = JsonReading.ofText("fragment", "{ \"value\": " + json + " }");
-    if (reading instanceof JsonReading.Read read) {
+    if (reading instanceof JsonReading.Read read && read.problems().isEmpty()) {
       Document document = read.document();
       return document.root().get("value").orElseThrow();
     }

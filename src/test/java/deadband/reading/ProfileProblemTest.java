@@ -112,8 +112,8 @@ class ProfileProblemTest {
     "1 234.5, DIGITS_GROUPED, 1234.5",
     "'\"3,5\"', DECIMAL_COMMA, 3.5",
     "'\"1,234.5\"', DIGITS_GROUPED, the digits without marks between them",
-    "'', VALUE_MISSING, 'a number, 0 for none; or have gaps filled'",
-    "-0.1, OUT_OF_RANGE, 0 or more; what an inverter draws at night is house load",
+    "'', VALUE_MISSING, 'a number, 0 for none; or use --fill-gaps 5'",
+    "-0.1, OUT_OF_RANGE, 0 or more; the power input of an inverter at night is house load",
   })
   void aCellThatIsNoNumberIsToldWithItsPlace(String cell, Kind kind, String right) {
     Problem problem = only("time,pv_kW\n10:00,1\n10:01," + cell + "\n10:02,1\n");
@@ -218,8 +218,8 @@ class ProfileProblemTest {
   void aGapIsToldWithItsLine() {
     Problem problem = only(clocks("10:00", "10:01", "10:02", "10:05", "10:06"));
     assertThat(problem.kind()).isEqualTo(Kind.TIME_GAP);
-    assertThat(problem.found()).isEqualTo("2 rows of 1 min too few after line 4");
-    assertThat(problem.right()).contains("filled");
+    assertThat(problem.found()).isEqualTo("2 rows of 1 min missing after line 4");
+    assertThat(problem.right()).contains("--fill-gaps");
     isAt(problem, 5, 1);
   }
 
