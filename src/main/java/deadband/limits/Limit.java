@@ -322,15 +322,15 @@ public enum Limit {
   /** Names that limits had before; limits files that hold them stay readable. */
   private static final Map<String, String> FORMERLY =
       Map.of(
-          "importShareOfInput", "importShareOfInput",
-          "stopsApart_K", "stopsApart_K",
-          "minimumSupplyType3_C", "minimumSupplyType3_C",
-          "outletMinimum_C", "outletMinimum_C",
-          "pvUnused_kWh", "pvUnused_kWh",
-          "circulationMaximum_min", "circulationMaximum_min",
-          "circulationMinimum_min", "circulationMinimum_min",
-          "pvRoomShare", "pvRoomShare",
-          "usualDifferential_K", "usualDifferential_K");
+          "importShareOfDraw", "importShareOfInput",
+          "topsApart_K", "stopsApart_K",
+          "leastSupplyType3_C", "minimumSupplyType3_C",
+          "outletLeast_C", "outletMinimum_C",
+          "sunLost_kWh", "pvUnused_kWh",
+          "circulationRuns_min", "circulationMaximum_min",
+          "circulationLeast_min", "circulationMinimum_min",
+          "sunRoomShare", "pvRoomShare",
+          "widestSwing_K", "usualDifferential_K");
 
   /** The limit of this name, or that once had it. */
   public static Optional<Limit> named(String name) {
