@@ -259,7 +259,7 @@ final class ProfileReader {
           problems.add(
               Kind.UNIT_DOUBTED,
               source.excerpt(there),
-              "litres drawn in the step, not litres an hour: at most 100 L a minute",
+              "litres drawn off in the step, not litres an hour: at most 100 L a minute",
               there);
           return;
         }
