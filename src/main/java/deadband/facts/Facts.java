@@ -196,7 +196,7 @@ public final class Facts {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
-      boolean open = !needed.missing().isEmpty() || leftOut;
+      boolean open = !fitted.provenance().and(needed).missing().isEmpty() || leftOut;
       List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
       Matter.Draft draft =
           detail -> new Matter(subject, behind, openIfFound, openIfClear, detail, true);
