@@ -15,7 +15,7 @@ public final class HeatPumpFacts {
   @Says("The heat pump's everyday programme is switched on.")
   public record EverydayProgrammeOn(Answer answer) implements Condition {}
 
-  @Says("The relay calls the surplus programme, or nobody has said what the relay drives.")
+  @Says("The relay calls the surplus programme, or relay.drives is not entered.")
   public record SurplusProgrammeCalled(Answer answer) implements Condition {}
 
   public static void derive(Setup setup, Facts facts) {

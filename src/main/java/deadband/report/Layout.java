@@ -65,7 +65,11 @@ public record Layout(int width, boolean coloured) {
 
   /** The text with its numbers tied to their units, and arrows to what follows. */
   private static String glued(String text) {
-    return BEFORE_UNIT.matcher(text).replaceAll("$1" + GLUE).replace("-> ", "->" + GLUE);
+    return BEFORE_UNIT
+        .matcher(text)
+        .replaceAll("$1" + GLUE)
+        .replace("-> ", "->" + GLUE)
+        .replace("(line ", "(line" + GLUE);
   }
 
   /** One text at the left edge and one at the right. */

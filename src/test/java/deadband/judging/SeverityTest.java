@@ -78,7 +78,7 @@ class SeverityTest {
             .dropWhile(line -> !line.startsWith("| size | severity 1 at |"))
             .skip(2)
             .takeWhile(line -> line.startsWith("|"))
-            .map(line -> line.split("\\|")[2].strip().split(" ")[0])
+            .map(line -> line.split("\\|", -1)[2].strip().split(" ", -1)[0])
             .toList();
 
     assertThat(rows.stream().map(Double::valueOf))

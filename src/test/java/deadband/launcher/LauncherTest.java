@@ -57,8 +57,8 @@ class LauncherTest {
         .as("script of util-linux, which gives a command a terminal")
         .contains("util-linux");
     String command =
-        "stty cols %d; exec %s check %s"
-            .formatted(columns, quoted(deadband.launcher()), quoted(deadband.sample()));
+        "stty cols %d; cd %s; exec ../bin/deadband check training.json 2>/dev/null"
+            .formatted(columns, quoted(deadband.libFolder()));
 
     String out =
         deadband.execute(environment, List.of("script", "-qec", command, "/dev/null")).out();
