@@ -25,7 +25,7 @@ public record @fact@(Matter matter, Quantity value, Quantity limit) implements C
     facts
         .into(@fact@.class, entered.pointer())
         .given(value)
-        .poses(
+        .makes(
             because ->
                 new @fact@(
                     because.explained(() -> detail(entered, value.get(), most)),

@@ -14,14 +14,17 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Collects the facts of one setup, and keeps account of those that cannot be put or do not arise.
+ * Collects the facts of one setup: conditions, and cases whose values are known or open. Where a
+ * case arises is the rule's to say.
  *
  * <pre>{@code
+ * facts.add(new RelayCallsHeatPump(facts.answer(loop.drivesHeatPump())));
  * facts.into(RelayGap.class, relay.part().pointer())
- *     .fitted(relayFitted, heatPumpFitted)
- *     .where(drivesHeatPump)
  *     .given(width, draw)
- *     .makes(because -> new RelayGap(because.explained(() -> ...), width.get(), draw.get()));
+ *     .makes(
+ *         because ->
+ *             new RelayGap(
+ *                 because.explained(() -> ...), because.quantity(width), because.quantity(draw)));
  * }</pre>
  */
 public final class Facts {
@@ -78,10 +81,7 @@ public final class Facts {
   /** Whether there is a case to judge. */
   public enum Standing {
     NOT_FITTED,
-    DOES_NOT_ARISE,
     NOT_KNOWN,
-    /** It rests on day runs, which were not wanted. */
-    LEFT_OUT,
     PUT
   }
 
@@ -109,7 +109,6 @@ public final class Facts {
     private final Class<? extends Case> type;
     private final Pointer subject;
     private Derived<Boolean> fitted = Derived.constant(true);
-    private Derived<Boolean> arises = Derived.constant(true);
     private Provenance needed = Provenance.NONE;
     private boolean leftOut;
     private List<Pointer> openIfFound = List.of();
@@ -124,13 +123,6 @@ public final class Facts {
     @SafeVarargs
     public final Inquiry fitted(Derived<Boolean>... things) {
       fitted = Derived.all(things);
-      return this;
-    }
-
-    /** The case does not arise, and the check is clear, unless all of these hold. */
-    @SafeVarargs
-    public final Inquiry where(Derived<Boolean>... conditions) {
-      arises = Derived.all(conditions);
       return this;
     }
 
@@ -167,14 +159,12 @@ public final class Facts {
 
     /** The case cannot be put while this is not entered. */
     public void waitsFor(Told<?> value) {
-      given(Derived.missing(value.pointer()))
-          .makes(
-              because -> {
-                throw new IllegalStateException("a case of what is not entered: " + value);
-              });
+      Provenance missing = fitted.provenance().and(Provenance.missing(value.pointer()));
+      Standing standing = fitted.is(is -> !is) ? Standing.NOT_FITTED : Standing.NOT_KNOWN;
+      entries.add(new Entry(type, subject, standing, missing, null));
     }
 
-    /** Puts the case, where it arises and its values are known. */
+    /** Puts the case, its values known or open; the rule says where it arises. */
     public void makes(Function<Because, Case> make) {
       try {
         entries.add(entry(make));
@@ -183,59 +173,16 @@ public final class Facts {
       }
     }
 
-    /** Puts the case, its values known or open; the rule says where it arises. */
-    public void poses(Function<Because, Case> make) {
-      try {
-        entries.add(posed(make));
-      } catch (RuntimeException fault) {
-        throw new CaseFault(type, fault);
-      }
-    }
-
-    private Entry posed(Function<Because, Case> make) {
+    private Entry entry(Function<Because, Case> make) {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
       boolean open = !fitted.provenance().and(needed).missing().isEmpty() || leftOut;
       List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
-      Matter.Draft draft =
-          detail -> new Matter(subject, behind, openIfFound, openIfClear, detail, true);
+      Matter.Draft draft = detail -> new Matter(subject, behind, openIfFound, openIfClear, detail);
       Stance stance = new Stance(reading, open || !openIfFound.isEmpty(), !openIfClear.isEmpty());
       Case fact = make.apply(new Because(draft, stance, behind));
       return new Entry(type, subject, Standing.PUT, needed, fact);
-    }
-
-    private Entry entry(Function<Because, Case> make) {
-      if (fitted.is(is -> !is)) {
-        return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
-      }
-      if (arises.is(does -> !does)) {
-        Provenance why =
-            fitted.isKnown() ? arises.provenance().and(fitted.provenance()) : arises.provenance();
-        return new Entry(type, subject, Standing.DOES_NOT_ARISE, why, null);
-      }
-      Provenance conditions = fitted.provenance().and(arises.provenance());
-      Provenance all = conditions.and(needed);
-      if (!needed.missing().isEmpty()) {
-        return new Entry(type, subject, Standing.NOT_KNOWN, all, null);
-      }
-      if (leftOut) {
-        return new Entry(type, subject, Standing.LEFT_OUT, all, null);
-      }
-      Case fact =
-          make.apply(
-              new Because(
-                  detail ->
-                      new Matter(
-                          subject,
-                          List.of(all),
-                          Provenance.union(openIfFound, conditions.missing()),
-                          openIfClear,
-                          detail,
-                          false),
-                  new Stance(reading, false, false),
-                  new ArrayList<>()));
-      return new Entry(type, subject, Standing.PUT, all, fact);
     }
   }
 }

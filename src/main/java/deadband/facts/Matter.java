@@ -13,15 +13,13 @@ import java.util.function.Supplier;
  * @param openIfFound values not told without which a violation is not proven
  * @param openIfClear values not told without which the absence of a violation is not proven
  * @param detail made only where a rule fires
- * @param posed whether its values are read, open ones too
  */
 public record Matter(
     Pointer subject,
     List<Provenance> behind,
     List<Pointer> openIfFound,
     List<Pointer> openIfClear,
-    Supplier<Detail> detail,
-    boolean posed) {
+    Supplier<Detail> detail) {
 
   /** Where the case's values come from, together. */
   public Provenance provenance() {

@@ -31,7 +31,8 @@ final class CompilerWords {
   private static final Pattern EXPRESSION =
       Pattern.compile("^Unable to Analyse Expression (.*?):\\n.*", Pattern.DOTALL);
 
-  private static final Pattern MEMBER = Pattern.compile("deadband\\.[\\w.]+\\.(\\w+)\\.(\\w+)\\(\\)");
+  private static final Pattern MEMBER =
+      Pattern.compile("deadband\\.[\\w.]+\\.(\\w+)\\.(\\w+)\\(\\)");
   private static final Pattern TYPE = Pattern.compile("^Unable to resolve ObjectType '(.*)'");
   private static final Pattern IMPORT = Pattern.compile("^Error importing : '(.*)'");
 

@@ -104,8 +104,6 @@ final class Outcomes {
   private static Outcome outcome(Check check, Facts.Entry entry, Matches.Read matches) {
     return switch (entry.standing()) {
       case NOT_FITTED -> new Outcome.NotFitted();
-      case DOES_NOT_ARISE -> clear(check, entry.subject(), entry.provenance().assumed());
-      case LEFT_OUT -> new Outcome.Open(entry.subject(), List.of());
       case NOT_KNOWN -> new Outcome.Open(entry.subject(), entry.provenance().missing());
       case PUT -> judged(check, Objects.requireNonNull(entry.fact()), matches);
     };
@@ -122,26 +120,20 @@ final class Outcomes {
       return new Outcome.Open(matter.subject(), missing(matter, atBest.get().provenance()));
     }
     Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
-    if (!matter.posed() && !matter.openIfClear().isEmpty()) {
-      return new Outcome.Open(matter.subject(), matter.openIfClear());
-    }
-    List<Assumption> assumed =
-        loosely
-            .map(match -> match.provenance().assumed())
-            .orElse(matter.posed() ? List.of() : matter.provenance().assumed());
-    return clear(check, matter.subject(), assumed);
+    return clear(
+        check,
+        matter.subject(),
+        loosely.map(match -> match.provenance().assumed()).orElse(List.of()));
   }
 
   /** What else could decide is asked for once the case's own values are entered. */
   private static List<Pointer> missing(Matter matter, Provenance joined) {
-    if (matter.posed() && !matter.provenance().missing().isEmpty()) {
+    if (!matter.provenance().missing().isEmpty()) {
       return joined.missing();
     }
     TreeSet<Pointer> missing = new TreeSet<>(joined.missing());
     missing.addAll(matter.openIfFound());
-    if (matter.posed()) {
-      missing.addAll(matter.openIfClear());
-    }
+    missing.addAll(matter.openIfClear());
     return List.copyOf(missing);
   }
 

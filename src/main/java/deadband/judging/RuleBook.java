@@ -1,8 +1,8 @@
 package deadband.judging;
 
 import deadband.facts.Case;
-import deadband.facts.Fact;
 import deadband.facts.Condition;
+import deadband.facts.Fact;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;

@@ -104,8 +104,7 @@ class PartsTest {
           .filter(missing -> Stream.of(absent).anyMatch(missing::startsWith))
           .forEach(
               missing ->
-                  asked.add(
-                      open.check().name() + " " + missing + " without " + List.of(absent)));
+                  asked.add(open.check().name() + " " + missing + " without " + List.of(absent)));
     }
     return asked;
   }
@@ -213,8 +212,7 @@ class PartsTest {
 
     assertThat(finding(glance(cool), "no-disinfection")).isPresent();
     assertThat(finding(glance(cold), "store-in-growth-band"))
-        .hasValueSatisfying(
-            found -> assertThat(found.consequence()).isEqualTo(Consequence.HAZARD));
+        .hasValueSatisfying(found -> assertThat(found.consequence()).isEqualTo(Consequence.HAZARD));
     assertThat(finding(glance(without(home, heatPump)), "no-disinfection")).isEmpty();
   }
 }

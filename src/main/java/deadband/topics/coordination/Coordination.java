@@ -94,8 +94,7 @@ public final class Coordination {
 
   private void conditions() {
     facts.add(new RelayCountsBattery(facts.answer(loop.counts(Relay.Counts.BATTERY))));
-    facts.add(
-        new BatteryFeedsHeatPump(holds(battery.mayDischargeInto(), Consumer.HEAT_PUMP)));
+    facts.add(new BatteryFeedsHeatPump(holds(battery.mayDischargeInto(), Consumer.HEAT_PUMP)));
     facts.add(new BatteryMeantFirst(holds(battery.chargesBefore(), Consumer.HEAT_PUMP)));
     facts.add(
         new ChargerFollowsSurplus(
@@ -118,7 +117,7 @@ public final class Coordination {
         .into(BatteryFeed.class, battery.part().pointer())
         .given(seen, stop)
         .clearOnlyWith(counted.is(is -> is) ? loop.openDraw() : List.of())
-        .poses(
+        .makes(
             because ->
                 new BatteryFeed(
                     because.explained(() -> emptied(seen.get(), stop.get())),
@@ -172,7 +171,7 @@ public final class Coordination {
     facts
         .into(BatteryShade.class, battery.part().pointer())
         .given(hidden)
-        .poses(
+        .makes(
             because ->
                 new BatteryShade(
                     because.explained(() -> takesFirst(hidden.get())), because.quantity(hidden)));
@@ -208,10 +207,9 @@ public final class Coordination {
     facts
         .into(NightRun.class, everyday.part().pointer())
         .given(free)
-        .poses(
+        .makes(
             because ->
-                new NightRun(
-                    because.explained(() -> drains(free.get())), because.quantity(free)));
+                new NightRun(because.explained(() -> drains(free.get())), because.quantity(free)));
   }
 
   /** Minutes of the night that lie in no blocked window. */
@@ -275,7 +273,7 @@ public final class Coordination {
     facts
         .into(SharedSurplus.class, charger.part().pointer())
         .given(ordered)
-        .poses(
+        .makes(
             because ->
                 new SharedSurplus(
                     because.explained(() -> chase(charger)), because.answer(ordered)));
@@ -289,10 +287,9 @@ public final class Coordination {
     facts
         .into(BatteryHeat.class, into.pointer())
         .given(discharges)
-        .poses(
+        .makes(
             because ->
-                new BatteryHeat(
-                    because.explained(this::intoElement), because.answer(discharges)));
+                new BatteryHeat(because.explained(this::intoElement), because.answer(discharges)));
   }
 
   private Detail intoElement() {

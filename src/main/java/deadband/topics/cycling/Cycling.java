@@ -122,7 +122,7 @@ public final class Cycling {
     facts
         .into(BufferSize.class, buffer.part().pointer())
         .given(held, needed)
-        .poses(
+        .makes(
             because ->
                 new BufferSize(
                     because.explained(() -> tooSmall(held.get(), needed.get())),
@@ -177,7 +177,7 @@ public final class Cycling {
         .into(TankOutput.class, tank.part().pointer())
         .given(run, least)
         .foundOnlyWith(openSwings())
-        .poses(
+        .makes(
             because ->
                 new TankOutput(
                     because.explained(() -> oversized(run.get(), least.get())),
@@ -259,7 +259,7 @@ public final class Cycling {
         .into(CoilSurface.class, setup.tank().coil().area_m2().pointer())
         .fitted(Derived.notAbsent(setup.tank().part()))
         .given(area, least)
-        .poses(
+        .makes(
             because ->
                 new CoilSurface(
                     because.explained(() -> cramped(area.get(), least.get())),

@@ -8,7 +8,6 @@ import static deadband.setup.Unit.NONE;
 
 import deadband.dayrun.CycleRun;
 import deadband.dayrun.Result;
-import deadband.dayrun.SurplusYear;
 import deadband.dayrun.TestDays;
 import deadband.days.DayModel;
 import deadband.days.DayRuns;
@@ -100,8 +99,8 @@ public final class DayCases {
   public record CycleHold(Matter matter, Answer held) implements Case {}
 
   /** Share of the store that such a cycle holds at its target. */
-  public record CycleShare(
-      Matter matter, Answer held, Answer mixed, Quantity share, double least) implements Case {}
+  public record CycleShare(Matter matter, Answer held, Answer mixed, Quantity share, double least)
+      implements Case {}
 
   private static final String BASIS = "day run, minute by minute";
   private static final String SEASONS =
@@ -148,8 +147,7 @@ public final class DayCases {
 
   /** What the days come to, open where they were not wanted. */
   private <T> Derived<T> onDays(Function<TestDays, T> result) {
-    return days.then(
-        ran -> ran.map(result).map(Derived::constant).orElseGet(Derived::leftOut));
+    return days.then(ran -> ran.map(result).map(Derived::constant).orElseGet(Derived::leftOut));
   }
 
   private TestDays ran() {
@@ -173,7 +171,7 @@ public final class DayCases {
         Derived.of(plate).or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
     into(HourlyStarts.class, relay.part().pointer())
         .given(allowed)
-        .poses(
+        .makes(
             because ->
                 new HourlyStarts(
                     because.explained(() -> starts(startsInWorstHour(), plate, allowed.get())),
@@ -203,7 +201,7 @@ public final class DayCases {
   private void timerRuns() {
     double most = limits.value(Limit.TIMER_RUNS_SHARE);
     into(TimerRuns.class, setup.heatPump().minimumRun_min().pointer())
-        .poses(
+        .makes(
             because ->
                 new TimerRuns(
                     because.explained(() -> keptGoing(timerShare())),
@@ -236,7 +234,7 @@ public final class DayCases {
     Derived<Double> minimum_min = Derived.of(setup.heatPump().minimumRun_min());
     into(ShortRuns.class, setup.heatPump().minimumRun_min().pointer())
         .given(minimum_min)
-        .poses(
+        .makes(
             because ->
                 new ShortRuns(
                     because.explained(() -> endedEarly(shortest_min(ran()), minimum_min.get())),
@@ -274,7 +272,7 @@ public final class DayCases {
 
   private void surplusImport() {
     into(SurplusImport.class, relay.part().pointer())
-        .poses(
+        .makes(
             because ->
                 new SurplusImport(
                     because.explained(() -> bought(ran().clear())),
@@ -326,7 +324,7 @@ public final class DayCases {
     Derived<Double> volume_L = Derived.of(setup.tank().volume_L());
     into(SunLost.class, relay.part().pointer())
         .given(aim_C, volume_L)
-        .poses(
+        .makes(
             because -> {
               Derived<Double> lost_kWh = lost_kWh(volume_L, aim_C);
               return new SunLost(
@@ -384,7 +382,7 @@ public final class DayCases {
     facts
         .into(HeaterFirst.class, setup.immersion().part().pointer())
         .onDays(days)
-        .poses(
+        .makes(
             because ->
                 new HeaterFirst(
                     because.explained(this::filledFirst),
@@ -429,7 +427,7 @@ public final class DayCases {
 
   private void startInYear() {
     into(StartInYear.class, relay.start_kW().pointer())
-        .poses(
+        .makes(
             because ->
                 new StartInYear(
                     because.explained(this::neverReached),
@@ -455,7 +453,7 @@ public final class DayCases {
   private void callInYear() {
     into(CallInYear.class, setup.heatPump().surplusInput().part().pointer())
         .given(surplusStart_C())
-        .poses(
+        .makes(
             because ->
                 new CallInYear(
                     because.explained(this::startsNothing),
@@ -486,13 +484,12 @@ public final class DayCases {
     facts
         .into(DivertedEnergy.class, setup.diverter().part().pointer())
         .onDays(days)
-        .poses(
+        .makes(
             because ->
                 new DivertedEnergy(
                     because.explained(
                         () ->
-                            boughtByDiverter(
-                                divertedBought_kWh(ran()), divertedFromPv_kWh(ran()))),
+                            boughtByDiverter(divertedBought_kWh(ran()), divertedFromPv_kWh(ran()))),
                     because.quantity(onDays(DayCases::divertedBought_kWh)),
                     because.quantity(onDays(DayCases::divertedFromPv_kWh))));
   }
@@ -532,7 +529,7 @@ public final class DayCases {
     facts
         .into(DivertedExport.class, setup.solar().exportLimit_kW().pointer())
         .given(seen_kW, needed_kW)
-        .poses(
+        .makes(
             because ->
                 new DivertedExport(
                     because.explained(() -> seesNothing(seen_kW.get(), needed_kW.get())),
@@ -557,7 +554,7 @@ public final class DayCases {
     facts
         .into(GrowthBandTime.class, setup.heatPump().everyday().part().pointer())
         .onDays(days)
-        .poses(
+        .makes(
             because ->
                 new GrowthBandTime(
                     because.explained(() -> tepid(worse(Result::minutes20to45), most_min)),
@@ -578,8 +575,7 @@ public final class DayCases {
   private Derived<Boolean> runsDisinfection() {
     Disinfection programme = setup.heatPump().disinfection();
     return Derived.all(
-        Derived.of(programme.enabled()),
-        Derived.of(programme.heater()).map(CARRIED_BY::contains));
+        Derived.of(programme.enabled()), Derived.of(programme.heater()).map(CARRIED_BY::contains));
   }
 
   private void cycle() {
@@ -587,14 +583,14 @@ public final class DayCases {
     facts.add(new DayRunsDisinfection(facts.answer(runsDisinfection())));
     Derived<CycleRun> run = onDays(TestDays::cycle).then(DayCases::known);
     into(CycleHold.class, programme.part().pointer())
-        .poses(
+        .makes(
             because ->
                 new CycleHold(
                     because.explained(this::neverHeld), because.answer(run.map(CycleRun::held))));
     double least = limits.value(Limit.CYCLE_SHARE);
     Derived<Double> share = run.map(cycle -> NONE.round(cycle.heldShare()));
     into(CycleShare.class, programme.part().pointer())
-        .poses(
+        .makes(
             because ->
                 new CycleShare(
                     because.explained(() -> untreated(share.get(), least)),

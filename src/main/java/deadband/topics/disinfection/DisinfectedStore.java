@@ -77,7 +77,7 @@ public final class DisinfectedStore {
     facts
         .into(TreatedShare.class, programme.part().pointer())
         .given(treated, needed)
-        .poses(
+        .makes(
             because ->
                 new TreatedShare(
                     because.explained(() -> leavesCold(treated.get(), needed.get())),
@@ -142,7 +142,7 @@ public final class DisinfectedStore {
     facts
         .into(SensorSight.class, programme.sensor_mm().pointer())
         .given(aboveCoil(), aboveElement(), below)
-        .poses(
+        .makes(
             because ->
                 new SensorSight(
                     because.explained(() -> blind(below.get(), most)),
@@ -188,7 +188,7 @@ public final class DisinfectedStore {
     facts
         .into(SensorPlace.class, programme.sensor_mm().pointer())
         .given(sensor_mm(), heater_mm)
-        .poses(
+        .makes(
             because ->
                 new SensorPlace(
                     because.explained(() -> neverWarm(sensor_mm().get(), heater_mm.get())),

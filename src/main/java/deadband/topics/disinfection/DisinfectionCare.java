@@ -58,8 +58,8 @@ public final class DisinfectionCare {
    *     none does
    * @param restsCool whether the store is ever cooler than what needs no disinfection
    */
-  public record StoreDisinfection(
-      Matter matter, Answer asked, Answer restsCool, Answer disinfected) implements Case {}
+  public record StoreDisinfection(Matter matter, Answer asked, Answer restsCool, Answer disinfected)
+      implements Case {}
 
   /**
    * How long a day the store is heated without surplus.
@@ -68,11 +68,7 @@ public final class DisinfectionCare {
    * @param keptByTimer whether a timer of the immersion heater keeps it above the growth band
    */
   public record EverydayHeating(
-      Matter matter,
-      Answer askedElsewhere,
-      Answer keptByTimer,
-      Quantity runs_min,
-      double least_min)
+      Matter matter, Answer askedElsewhere, Answer keptByTimer, Quantity runs_min, double least_min)
       implements Case {}
 
   /** Whether the cycle that is chosen is one for this store in this country. */
@@ -138,7 +134,7 @@ public final class DisinfectionCare {
         .into(StoreDisinfection.class, programme.part().pointer())
         .fitted(duty.heatPumpFitted())
         .given(duty.asked(), duty.restsCool(), runs)
-        .poses(
+        .makes(
             because ->
                 new StoreDisinfection(
                     because.explained(this::undisinfected),
@@ -183,7 +179,7 @@ public final class DisinfectionCare {
         .into(StoreDisinfection.class, programme.enabled().pointer())
         .fitted(duty.heatPumpFitted())
         .given(outside, cool, kills)
-        .poses(
+        .makes(
             because ->
                 new StoreDisinfection(
                     because.explained(
@@ -197,8 +193,8 @@ public final class DisinfectionCare {
   }
 
   /**
-   * Without a heat pump no cycle is asked for, but the store must be hot at times. One in the growth
-   * band is another check's.
+   * Without a heat pump no cycle is asked for, but the store must be hot at times. One in the
+   * growth band is another check's.
    */
   private void withoutHeatPump() {
     Derived<Double> hottest = everyday.hottestWithoutHeatPump_C();
@@ -208,7 +204,7 @@ public final class DisinfectionCare {
         .into(StoreDisinfection.class, setup.diverter().limit_C().pointer())
         .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
         .given(hottest)
-        .poses(
+        .makes(
             because ->
                 new StoreDisinfection(
                     because.explained(
@@ -244,7 +240,7 @@ public final class DisinfectionCare {
         .into(EverydayHeating.class, setup.heatPump().everyday().part().pointer())
         .fitted(duty.heatPumpFitted())
         .given(everyday.timerKeepsWarm(), runs)
-        .poses(
+        .makes(
             because ->
                 heating(
                     because,
@@ -264,7 +260,7 @@ public final class DisinfectionCare {
         .into(EverydayHeating.class, setup.immersion().timed().pointer())
         .fitted(Derived.not(duty.heatPumpFitted()), elementFitted())
         .given(runs)
-        .poses(
+        .makes(
             because ->
                 heating(
                     because,
@@ -308,7 +304,7 @@ public final class DisinfectionCare {
     facts
         .into(ChosenCycle.class, chosen.pointer())
         .given(covers)
-        .poses(
+        .makes(
             because ->
                 new ChosenCycle(
                     because.explained(
@@ -369,7 +365,7 @@ public final class DisinfectionCare {
     facts
         .into(DisinfectionTarget.class, programme.target_C().pointer())
         .given(target, cycle)
-        .poses(
+        .makes(
             because ->
                 new DisinfectionTarget(
                     because.explained(() -> tooCool(target.get(), cycle.get())),
@@ -397,7 +393,7 @@ public final class DisinfectionCare {
     facts
         .into(DisinfectionHold.class, programme.hold_min().pointer())
         .given(hold, least)
-        .poses(
+        .makes(
             because ->
                 new DisinfectionHold(
                     because.explained(() -> tooShort(hold.get(), least.get(), cycle.get())),
@@ -431,7 +427,7 @@ public final class DisinfectionCare {
     facts
         .into(DisinfectionInterval.class, programme.every_days().pointer())
         .given(every, longest)
-        .poses(
+        .makes(
             because ->
                 new DisinfectionInterval(
                     because.explained(() -> tooRare(every.get(), longest.get(), cycle.get())),
@@ -459,7 +455,7 @@ public final class DisinfectionCare {
         .fitted(Derived.of(setup.diverter().part().isFitted()))
         .given(opens, target)
         .foundOnlyWith(sideMatters ? limit.open() : List.of())
-        .poses(
+        .makes(
             because ->
                 new ElementControl(
                     because.explained(() -> diverterCuts(opens.get(), target.get())),
@@ -486,7 +482,7 @@ public final class DisinfectionCare {
     facts
         .into(ElementControl.class, thermostat.pointer())
         .given(opens, target)
-        .poses(
+        .makes(
             because ->
                 new ElementControl(
                     because.explained(() -> thermostatCuts(opens.get(), target.get())),
@@ -514,7 +510,7 @@ public final class DisinfectionCare {
     facts
         .into(DemandAnswer.class, demand.part().pointer())
         .given(Derived.all(fitted, fromHeatPump, heats))
-        .poses(
+        .makes(
             because ->
                 new DemandAnswer(
                     because.explained(this::unanswered),
@@ -554,7 +550,7 @@ public final class DisinfectionCare {
     facts
         .into(DemandSignal.class, demand.part().pointer())
         .given(dangerous, accepted)
-        .poses(
+        .makes(
             because ->
                 new DemandSignal(
                     because.explained(this::misfits),

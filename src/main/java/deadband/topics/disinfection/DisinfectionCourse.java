@@ -104,7 +104,7 @@ public final class DisinfectionCourse {
     facts
         .into(DisinfectionSupply.class, programme.part().pointer())
         .given(Derived.any(left, dripFed))
-        .poses(
+        .makes(
             because ->
                 new DisinfectionSupply(
                     because.explained(this::waitsForSun),
@@ -137,7 +137,7 @@ public final class DisinfectionCourse {
         .into(DisinfectionOfPump.class, programme.target_C().pointer())
         .given(target, reach)
         .clearOnlyWith(programmes.toleranceAtReach_K().provenance().missing())
-        .poses(
+        .makes(
             because ->
                 new DisinfectionOfPump(
                     because.explained(() -> outOfReach(target.get(), reach.get())),
@@ -179,7 +179,7 @@ public final class DisinfectionCourse {
         .into(DisinfectionTime.class, programme.timeAllowed_min().pointer())
         .given(needed, allowed)
         .clearOnlyWith(heater.openMixing(allowed))
-        .poses(
+        .makes(
             because ->
                 new DisinfectionTime(
                     because.explained(() -> tooSlow(needed.get(), allowed.get())),
@@ -225,7 +225,7 @@ public final class DisinfectionCourse {
     facts
         .into(HoldWindow.class, programme.allowed().pointer())
         .given(needed, window)
-        .poses(
+        .makes(
             because ->
                 new HoldWindow(
                     because.explained(() -> cutOff(needed.get(), window.get())),
@@ -252,7 +252,7 @@ public final class DisinfectionCourse {
         .into(DisinfectionWindow.class, programme.allowed().pointer())
         .given(needed_min, window_min)
         .clearOnlyWith(whole_min.provenance().missing())
-        .poses(
+        .makes(
             because ->
                 new DisinfectionWindow(
                     because.explained(() -> outOfTime(needed_min.get(), window_min.get())),

@@ -75,7 +75,7 @@ public final class BoughtHeat {
     facts
         .into(TimedElement.class, heater.timed().pointer())
         .given(heatsAboveStart(), timed, needed)
-        .poses(
+        .makes(
             because ->
                 new TimedElement(
                     because.explained(() -> timedDaily(timed.get(), needed.get())),
@@ -188,7 +188,7 @@ public final class BoughtHeat {
     facts
         .into(ExportMargin.class, told.pointer())
         .given(bought, loop.coarseSensorError_kW(bought))
-        .poses(
+        .makes(
             because ->
                 new ExportMargin(
                     because.explained(() -> importing(bought.get())),
@@ -235,7 +235,7 @@ public final class BoughtHeat {
     facts
         .into(SurplusSource.class, setup.solar().part().pointer())
         .given(there)
-        .poses(
+        .makes(
             because ->
                 new SurplusSource(
                     because.explained(() -> Detail.at(setup.solar().part().pointer()).done()),

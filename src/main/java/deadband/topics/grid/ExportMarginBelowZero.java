@@ -26,7 +26,7 @@ public record ExportMarginBelowZero(Matter matter, Quantity import_kW, Quantity 
     facts
         .into(ExportMarginBelowZero.class, margin.pointer())
         .given(bought, error)
-        .poses(
+        .makes(
             because ->
                 new ExportMarginBelowZero(
                     because.explained(() -> withinError(margin, bought.get(), error.get())),

@@ -77,7 +77,7 @@ public final class GridDraw {
     facts
         .into(BackupOnSurplus.class, heater().part().pointer())
         .given(joins)
-        .poses(
+        .makes(
             because ->
                 new BackupOnSurplus(because.explained(this::joining), because.answer(joins)));
   }
@@ -112,7 +112,7 @@ public final class GridDraw {
         .into(StartCommand.class, input.sgReadyState().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(commands, with)
-        .poses(
+        .makes(
             because ->
                 new StartCommand(
                     because.explained(
@@ -133,7 +133,7 @@ public final class GridDraw {
     facts
         .into(PhaseSpread.class, setup.heatPump().phases().pointer())
         .given(drawn, fed)
-        .poses(
+        .makes(
             because ->
                 new PhaseSpread(
                     because.explained(() -> spread(drawn.get(), fed.get())),
@@ -173,12 +173,10 @@ public final class GridDraw {
     facts
         .into(BilledPhases.class, setup.gridSensor().phases().pointer())
         .given(Derived.any(all, billed))
-        .poses(
+        .makes(
             because ->
                 new BilledPhases(
-                    because.explained(this::unseen),
-                    because.answer(all),
-                    because.answer(billed)));
+                    because.explained(this::unseen), because.answer(all), because.answer(billed)));
   }
 
   private Detail unseen() {
@@ -208,9 +206,8 @@ public final class GridDraw {
     facts
         .into(MeteredPump.class, setup.gridSensor().heatPumpBehind().pointer())
         .given(behind)
-        .poses(
-            because ->
-                new MeteredPump(because.explained(this::elsewhere), because.answer(behind)));
+        .makes(
+            because -> new MeteredPump(because.explained(this::elsewhere), because.answer(behind)));
   }
 
   private Detail elsewhere() {
@@ -234,7 +231,7 @@ public final class GridDraw {
     facts
         .into(CallScope.class, input.alsoHeatsRooms().pointer())
         .given(rooms)
-        .poses(
+        .makes(
             because ->
                 new CallScope(
                     because.explained(

@@ -80,7 +80,7 @@ public final class GridPhases {
         .into(FedPhase.class, phase.pointer())
         .fitted(fitted)
         .given(takesSurplus, onOnePhase, fed)
-        .poses(
+        .makes(
             because ->
                 new FedPhase(
                     because.explained(() -> elsewhere(phase, power_kW)),
@@ -115,7 +115,7 @@ public final class GridPhases {
     facts
         .into(SupplyPhases.class, told.pointer())
         .given(supplied)
-        .poses(
+        .makes(
             because ->
                 new SupplyPhases(
                     because.explained(() -> more(used, supplied.get())),

@@ -72,7 +72,7 @@ public final class ControlSensors {
         .into(ControlSensor.class, sensor.pointer())
         .fitted(fitted)
         .given(at, edge)
-        .poses(
+        .makes(
             because ->
                 new ControlSensor(
                     because.explained(

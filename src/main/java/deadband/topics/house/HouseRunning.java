@@ -134,7 +134,7 @@ public final class HouseRunning {
   private void heatWithoutSun() {
     facts
         .into(HeatWithoutSun.class, setup.tank().part().pointer())
-        .poses(because -> new HeatWithoutSun(because.explained(this::unheated)));
+        .makes(because -> new HeatWithoutSun(because.explained(this::unheated)));
   }
 
   private Detail unheated() {
@@ -163,7 +163,7 @@ public final class HouseRunning {
         .into(ProgrammeTime.class, asked)
         .given(blocked)
         .clearOnlyWith(Derived.of(everyday.timed()).provenance().missing())
-        .poses(
+        .makes(
             because ->
                 new ProgrammeTime(
                     because.explained(() -> shutOut(asked, asked_min, blocked.get())),
@@ -204,7 +204,7 @@ public final class HouseRunning {
     facts
         .into(HeaterTimer.class, subject)
         .given(after)
-        .poses(
+        .makes(
             because ->
                 new HeaterTimer(
                     because.explained(() -> outOfStep(subject, after.get(), most_min)),
@@ -262,7 +262,7 @@ public final class HouseRunning {
     facts
         .into(ClockError.class, told.pointer())
         .given(off)
-        .poses(
+        .makes(
             because ->
                 new ClockError(
                     because.explained(() -> astray(told, off.get(), most_min)),
@@ -292,7 +292,7 @@ public final class HouseRunning {
         .foundOnlyWith(top.openIfClear())
         .foundOnlyWith(fedByTimer().provenance().missing())
         .clearOnlyWith(top.openIfFound())
-        .poses(
+        .makes(
             because ->
                 new TapReading(
                     because.explained(() -> hotterThan(told, tap.get(), hottest.get())),
@@ -327,7 +327,7 @@ public final class HouseRunning {
         .into(CirculationTime.class, tank.circulation().pointer())
         .fitted(Derived.notAbsent(tank.part()))
         .given(runs)
-        .poses(
+        .makes(
             because ->
                 new CirculationTime(
                     because.explained(() -> circulates(tank, runs.get(), most_min)),
@@ -354,7 +354,7 @@ public final class HouseRunning {
     facts
         .into(StorePerPerson.class, tank.volume_L().pointer())
         .given(each)
-        .poses(
+        .makes(
             because ->
                 new StorePerPerson(
                     because.explained(() -> crowded(each.get(), least_L)),

@@ -124,7 +124,7 @@ public final class Observations {
     Derived<Double> least = least_min(timer);
     inquiry
         .given(seen, least)
-        .poses(
+        .makes(
             because ->
                 new ObservedPhase(
                     because.explained(() -> tooShort(told, seen.get(), timer.get(), timers)),
@@ -157,7 +157,7 @@ public final class Observations {
     Derived<Boolean> explained = explained();
     inquiry
         .given(explained, starts, most)
-        .poses(
+        .makes(
             because ->
                 new ObservedStarts(
                     because.explained(() -> unexplained(starts.get(), most.get())),

@@ -62,7 +62,7 @@ public final class PumpPlate {
     facts
         .into(OutputOverInput.class, pump.hotWaterOutput_kW().pointer())
         .given(output, input)
-        .poses(
+        .makes(
             because ->
                 new OutputOverInput(
                     because.explained(() -> noGain(output.get(), input.get())),
@@ -96,7 +96,7 @@ public final class PumpPlate {
     facts
         .into(PlateCop.class, pump.hotWaterOutput_kW().pointer())
         .given(cop, most)
-        .poses(
+        .makes(
             because ->
                 new PlateCop(
                     because.explained(() -> tooGood(cop.get(), most.get(), flow.get())),

@@ -76,7 +76,7 @@ public final class SurplusHours {
     facts
         .into(SurplusProgramme.class, surplus.part().pointer())
         .given(answers)
-        .poses(
+        .makes(
             because ->
                 new SurplusProgramme(
                     because.explained(this::neverAnswers),
@@ -103,7 +103,7 @@ public final class SurplusHours {
     facts
         .into(SurplusBlock.class, surplus.blocked().pointer())
         .given(blocked)
-        .poses(
+        .makes(
             because ->
                 new SurplusBlock(
                     because.explained(() -> blocksNoon(noon, blocked.get(), most_min)),

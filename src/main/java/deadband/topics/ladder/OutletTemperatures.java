@@ -3,15 +3,15 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
-import deadband.facts.Quantity;
-import deadband.facts.Matter;
-import deadband.facts.Case;
-import deadband.facts.Answer;
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -115,7 +115,7 @@ public final class OutletTemperatures {
     facts
         .into(WashingOutlet.class, setup.outlets().pointer())
         .given(listed)
-        .poses(
+        .makes(
             because ->
                 new WashingOutlet(
                     because.explained(() -> Detail.at(setup.outlets()).done()),
@@ -153,7 +153,7 @@ public final class OutletTemperatures {
         .given(blended, Derived.any(wholeBody, vulnerable), most, reading.peak_C())
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .poses(
+        .makes(
             because ->
                 new OpenOutlet(
                     because.explained(() -> scalds(outlet, most.get(), reading.peak_C().get())),
@@ -198,7 +198,7 @@ public final class OutletTemperatures {
         .into(MixedOutlet.class, outlet.part().pointer())
         .given(blended, Derived.any(forWashing, vulnerable), mixed, most)
         .clearOnlyWith(vulnerableIfItMatters(outlet))
-        .poses(
+        .makes(
             because ->
                 new MixedOutlet(
                     because.explained(() -> setTooHot(outlet, most.get())),

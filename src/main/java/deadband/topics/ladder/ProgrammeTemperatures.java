@@ -6,14 +6,14 @@ import static deadband.setup.Unit.KILOWATT_HOUR;
 import static deadband.setup.Unit.LITRE;
 import static deadband.setup.Unit.MINUTE;
 
-import deadband.facts.Quantity;
-import deadband.facts.Matter;
-import deadband.facts.Case;
 import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -107,7 +107,7 @@ public final class ProgrammeTemperatures {
         .into(ProgrammeReach.class, programme.part().pointer())
         .given(named.used(), stop, reach)
         .clearOnlyWith(programmes.toleranceAtReach_K().provenance().missing())
-        .poses(
+        .makes(
             because ->
                 new ProgrammeReach(
                     because.explained(() -> outOfReach(named, stop.get(), reach.get())),
@@ -148,7 +148,7 @@ public final class ProgrammeTemperatures {
     facts
         .into(ProgrammeSwing.class, programme.part().pointer())
         .given(named.used(), start, stop)
-        .poses(
+        .makes(
             because ->
                 new ProgrammeSwing(
                     because.explained(() -> inverted(named, start.get(), stop.get())),
@@ -182,15 +182,13 @@ public final class ProgrammeTemperatures {
         volume
             .aboveCoil_L()
             .with(output, Heating::new)
-            .with(
-                start.with(stop, Swing::new),
-                Heating::run_min);
+            .with(start.with(stop, Swing::new), Heating::run_min);
     Derived<Double> least = Derived.of(heatPump.minimumRun_min());
     facts
         .into(TankRun.class, programme.part().pointer())
         .fitted(Derived.notAbsent(setup.tank().part()))
         .given(named.used(), run, least)
-        .poses(
+        .makes(
             because ->
                 new TankRun(
                     because.explained(() -> shortRun(named, run.get(), least.get())),
@@ -285,7 +283,7 @@ public final class ProgrammeTemperatures {
     facts
         .into(TankTops.class, heatPump.surplus().part().pointer())
         .given(programmes.reach_C(), below, tolerated)
-        .poses(
+        .makes(
             because ->
                 new TankTops(
                     because.explained(() -> apart(stop.get(), opening.get(), tolerated.get())),
@@ -339,7 +337,7 @@ public final class ProgrammeTemperatures {
     facts
         .into(SurplusCall.class, heatPump.surplus().part().pointer())
         .given(start, stop)
-        .poses(
+        .makes(
             because ->
                 new SurplusCall(
                     because.explained(() -> unanswered(start.get(), stop.get())),

@@ -4,17 +4,17 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KILOWATT;
 import static deadband.setup.Unit.KILOWATT_HOUR;
 
-import deadband.facts.Says;
-import deadband.facts.Quantity;
-import deadband.facts.Matter;
-import deadband.facts.Condition;
-import deadband.facts.Case;
-import deadband.facts.Answer;
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -77,7 +77,7 @@ public final class RoomForSun {
         .given(room, needed)
         .foundOnlyWith(open())
         .clearOnlyWith(openSide(needed))
-        .poses(
+        .makes(
             because ->
                 new SunRoom(
                     because.explained(() -> full(room.get(), needed.get())),

@@ -3,17 +3,16 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
-import java.util.function.Supplier;
-import deadband.facts.Says;
-import deadband.facts.Quantity;
-import deadband.facts.Matter;
-import deadband.facts.Condition;
-import deadband.facts.Case;
 import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -29,6 +28,7 @@ import deadband.setup.Tank;
 import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Facts about the barriers of each heat source, which must act one after the other: controls,
@@ -101,7 +101,7 @@ public final class SafetyDevices {
         .into(CutOutOpening.class, cutOut.pointer())
         .fitted(fitted, Derived.constant(cutOut.isTold()))
         .given(acts)
-        .poses(
+        .makes(
             because ->
                 new CutOutOpening(
                     because.explained(() -> nearBoiling(cutOut, acts.get(), most)),
@@ -131,7 +131,8 @@ public final class SafetyDevices {
   private Derived<Boolean> coilFitted() {
     return Derived.all(
         tankFitted(),
-        Derived.of(tank.coil().part().isFitted()), Derived.of(setup.heatPump().part().isFitted()));
+        Derived.of(tank.coil().part().isFitted()),
+        Derived.of(setup.heatPump().part().isFitted()));
   }
 
   private Derived<Boolean> coilIsGuarded() {
@@ -167,7 +168,7 @@ public final class SafetyDevices {
         .into(ThermostatOpening.class, immersion.part().pointer())
         .given(thermostat, opening)
         .foundOnlyWith(surelyFirst ? List.of() : limit.open())
-        .poses(
+        .makes(
             because ->
                 new ThermostatOpening(
                     because.explained(() -> opensFirst(thermostat.get(), opening.get())),
@@ -214,7 +215,7 @@ public final class SafetyDevices {
     Rung cutOut = Rung.of("immersion cut-out", immersion.cutOut_C());
     pair(elementIsGuarded(), thermostat, cutOut)
         .fitted(elementFitted())
-        .poses(
+        .makes(
             because ->
                 fact(
                     because,
@@ -231,7 +232,7 @@ public final class SafetyDevices {
     pair(coilIsGuarded(), controls, cutOut)
         .fitted(coilFitted())
         .clearOnlyWith(Derived.missingOf(stops()))
-        .poses(because -> fact(because, coilIsGuarded(), controls, cutOut, List::of));
+        .makes(because -> fact(because, coilIsGuarded(), controls, cutOut, List::of));
     beforeRelief(coilFitted(), coilIsGuarded(), cutOut);
   }
 
@@ -258,7 +259,7 @@ public final class SafetyDevices {
     Rung relief = reliefOrBoiling();
     pair(inPlace, cutOut, relief)
         .fitted(fitted)
-        .poses(because -> fact(because, inPlace, cutOut, relief, List::of));
+        .makes(because -> fact(because, inPlace, cutOut, relief, List::of));
   }
 
   private Rung reliefOrBoiling() {
@@ -332,12 +333,12 @@ public final class SafetyDevices {
     Rung relief = Rung.of("relief valve", tank.relief_C());
     Rung boiling = new Rung("boiling", Derived.constant(boiling_C()), List.of());
     pair(relieved(), relief, boiling)
-        .poses(because -> fact(because, relieved(), relief, boiling, List::of));
+        .makes(because -> fact(because, relieved(), relief, boiling, List::of));
     facts
         .into(ReliefOpening.class, tank.part().pointer())
         .fitted(tankFitted())
         .given(relief.acts_C())
-        .poses(
+        .makes(
             because ->
                 new ReliefOpening(
                     because.explained(() -> early(relief)),
@@ -374,7 +375,7 @@ public final class SafetyDevices {
         .given(inPlace, margin)
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .poses(
+        .makes(
             because ->
                 new CutOutMargin(
                     because.explained(() -> near(cutOut, margin.get(), reading.peak_C().get())),

@@ -4,15 +4,15 @@ import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 import static deadband.setup.Unit.MINUTE;
 
-import deadband.facts.Quantity;
-import deadband.facts.Matter;
-import deadband.facts.Case;
-import deadband.facts.Answer;
 import deadband.document.Pointer;
+import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Quantity;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -60,8 +60,7 @@ public final class StoreHygiene {
    * @param disinfected whether a programme disinfects it, as often as any cycle asks
    */
   public record RestingStore(
-      Matter matter, Answer disinfected, Quantity rest_C, double growthBandTop_C)
-      implements Case {}
+      Matter matter, Answer disinfected, Quantity rest_C, double growthBandTop_C) implements Case {}
 
   /** How long a day a circulation moves the water in its pipes, against the least that does. */
   public record CirculationRest(Matter matter, Quantity runs_min, double least_min)
@@ -122,11 +121,11 @@ public final class StoreHygiene {
     boolean surelyShort =
         limit.highestOpening_C().with(target, (opening, needed) -> opening < needed).is(is -> is);
     Derived<Double> opening = surelyShort ? limit.highestOpening_C() : limit.lowestOpening_C();
-    Facts.Inquiry inquiry = 
+    Facts.Inquiry inquiry =
         facts.into(DisinfectionReach.class, diverter.part().pointer()).fitted(programmeFitted());
     (limitShort ? inquiry.given(reached) : inquiry.given(reached, opening, target))
         .foundOnlyWith(limitShort || surelyShort ? List.of() : limit.open())
-        .poses(
+        .makes(
             because ->
                 new DisinfectionReach(
                     because.explained(
@@ -140,10 +139,7 @@ public final class StoreHygiene {
   private Detail limitTooLow(double limit_C) {
     return shortOf(
         Measure.of("tank limit", limit_C, CELSIUS),
-        Bound.of(
-            "minimum for disinfection",
-            least_C(),
-            limits.of(Limit.DISINFECTION_TEMPERATURE)));
+        Bound.of("minimum for disinfection", least_C(), limits.of(Limit.DISINFECTION_TEMPERATURE)));
   }
 
   private Detail opensEarly(double opening_C) {
@@ -201,7 +197,7 @@ public final class StoreHygiene {
         .fitted(programmeFitted(), Derived.notAbsent(diverter.sensor().part()))
         .given(spare, either)
         .foundOnlyWith(limit.open())
-        .poses(
+        .makes(
             because ->
                 new DisinfectionMargin(
                     because.explained(() -> thin(spare.get(), either.get())),
@@ -228,7 +224,7 @@ public final class StoreHygiene {
         .into(ThermostatReach.class, immersion.part().pointer())
         .fitted(programmeFitted())
         .given(thermostat, target)
-        .poses(
+        .makes(
             because ->
                 new ThermostatReach(
                     because.explained(() -> opensFirst(thermostat.get(), target.get())),
@@ -257,7 +253,7 @@ public final class StoreHygiene {
         .into(RestingStore.class, heatPump.everyday().part().pointer())
         .fitted(Derived.of(heatPump.part().isFitted()))
         .given(disinfected, rest)
-        .poses(
+        .makes(
             because ->
                 new RestingStore(
                     because.explained(() -> growing(rest.get(), top_C)),
@@ -276,7 +272,7 @@ public final class StoreHygiene {
             Derived.not(Derived.of(heatPump.part().isFitted())),
             Derived.of(immersion.part().isFitted()))
         .given(hottest)
-        .poses(
+        .makes(
             because ->
                 new RestingStore(
                     because.explained(
@@ -305,7 +301,7 @@ public final class StoreHygiene {
         .into(CirculationRest.class, tank.circulationTimes().pointer())
         .fitted(Derived.notAbsent(tank.part()))
         .given(runs)
-        .poses(
+        .makes(
             because ->
                 new CirculationRest(
                     because.explained(

@@ -3,17 +3,17 @@ package deadband.topics.ladder;
 import static deadband.setup.Unit.CELSIUS;
 import static deadband.setup.Unit.KELVIN;
 
-import deadband.facts.Says;
-import deadband.facts.Quantity;
-import deadband.facts.Presence;
-import deadband.facts.Matter;
-import deadband.facts.Condition;
-import deadband.facts.Case;
 import deadband.facts.Answer;
 import deadband.facts.Bound;
+import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Facts;
+import deadband.facts.Matter;
 import deadband.facts.Measure;
+import deadband.facts.Presence;
+import deadband.facts.Quantity;
+import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
@@ -46,8 +46,7 @@ public final class ValveSupply {
   public record VulnerableOccupants(Answer answer) implements Condition {}
 
   /** The hottest the tank gets, tolerance included, against the supply of the valve. */
-  public record TankPeak(Matter matter, Quantity peak_C, Quantity hotSupplyMax_C)
-      implements Case {}
+  public record TankPeak(Matter matter, Quantity peak_C, Quantity hotSupplyMax_C) implements Case {}
 
   /** The immersion heater's own thermostat, as the barrier behind the controls. */
   public record ThermostatBarrier(Matter matter, Quantity thermostat_C, Quantity hotSupplyMax_C)
@@ -74,11 +73,7 @@ public final class ValveSupply {
    * @param vulnerable whether vulnerable people use the hot water
    */
   public record HotSupply(
-      Matter matter,
-      Answer ownDifferential,
-      Answer vulnerable,
-      Quantity supply_C,
-      Quantity least_C)
+      Matter matter, Answer ownDifferential, Answer vulnerable, Quantity supply_C, Quantity least_C)
       implements Case {}
 
   private final Setup setup;
@@ -125,7 +120,7 @@ public final class ValveSupply {
         .given(reading.peak_C(), most)
         .foundOnlyWith(reading.openIfFound())
         .clearOnlyWith(reading.openIfClear())
-        .poses(
+        .makes(
             because ->
                 new TankPeak(
                     because.explained(() -> tooHot(reading.peak_C().get())),
@@ -161,7 +156,7 @@ public final class ValveSupply {
         .into(ThermostatBarrier.class, immersion.part().pointer())
         .given(thermostat, most)
         .clearOnlyWith(aboveValve ? vulnerablePeople().provenance().missing() : List.of())
-        .poses(
+        .makes(
             because ->
                 new ThermostatBarrier(
                     because.explained(() -> noBarrier(thermostat.get(), most.get())),
@@ -206,7 +201,7 @@ public final class ValveSupply {
         .into(EnteredSupply.class, blending.part().pointer())
         .fitted(described())
         .given(entered, most)
-        .poses(
+        .makes(
             because ->
                 new EnteredSupply(
                     because.explained(() -> overstated(entered.get(), certified)),
@@ -232,7 +227,7 @@ public final class ValveSupply {
         .into(VulnerableSupply.class, blending.part().pointer())
         .fitted(described())
         .given(type3)
-        .poses(
+        .makes(
             because ->
                 new VulnerableSupply(
                     because.explained(
@@ -262,7 +257,7 @@ public final class ValveSupply {
         .into(MixedSupply.class, blending.part().pointer())
         .given(supply, mixed)
         .clearOnlyWith(Derived.missingOf(wanted))
-        .poses(
+        .makes(
             because ->
                 new MixedSupply(
                     because.explained(() -> lukewarm(supply.get(), mixed.get())),
@@ -290,7 +285,7 @@ public final class ValveSupply {
         .fitted(described())
         .given(Derived.any(ownDifferential(), vulnerablePeople()), supply, least)
         .clearOnlyWith(Derived.missingOf(needs))
-        .poses(
+        .makes(
             because ->
                 new HotSupply(
                     because.explained(() -> tooCool(supply.get(), least.get())),

@@ -49,8 +49,8 @@ public final class MeteringInputs {
    * @param onOneOfSeveral whether the sensor and what it is to see are on one phase of several
    * @param explained whether another phase explains it already
    */
-  public record SensorPhase(
-      Matter matter, Answer onOneOfSeveral, Answer explained, Answer same) implements Case {}
+  public record SensorPhase(Matter matter, Answer onOneOfSeveral, Answer explained, Answer same)
+      implements Case {}
 
   /** Highest current on a phase, and the rated current of the grid sensor. */
   public record SensorCurrent(Matter matter, Quantity current_A, Quantity rated_A)
@@ -121,7 +121,7 @@ public final class MeteringInputs {
     facts
         .into(UnusedSensorInput.class, input.part().pointer())
         .given(assigned)
-        .poses(
+        .makes(
             because ->
                 new UnusedSensorInput(
                     because.explained(
@@ -138,7 +138,7 @@ public final class MeteringInputs {
     facts
         .into(GridSensing.class, sensor.part().pointer())
         .given(sensed)
-        .poses(because -> new GridSensing(because.explained(this::blind), because.answer(sensed)));
+        .makes(because -> new GridSensing(because.explained(this::blind), because.answer(sensed)));
   }
 
   /** A sensor must be there; where the controller's inputs are told, one of them must be its. */
@@ -177,7 +177,7 @@ public final class MeteringInputs {
         .into(SensorPhase.class, sensor.phase().pointer())
         .fitted(diverterFitted())
         .given(same)
-        .poses(
+        .makes(
             because ->
                 new SensorPhase(
                     because.explained(this::elsewhere),
@@ -212,7 +212,7 @@ public final class MeteringInputs {
         .into(SensorPhase.class, fed.pointer())
         .fitted(Derived.of(setup.solar().part().isFitted()))
         .given(same)
-        .poses(
+        .makes(
             because ->
                 new SensorPhase(
                     because.explained(this::blindToPv),
@@ -248,7 +248,7 @@ public final class MeteringInputs {
     facts
         .into(SensorCurrent.class, sensor.rated_A().pointer())
         .given(highest, rated)
-        .poses(
+        .makes(
             because ->
                 new SensorCurrent(
                     because.explained(() -> beyondRating(highest.get(), rated.get())),
@@ -315,7 +315,7 @@ public final class MeteringInputs {
     facts
         .into(SensorFacing.class, sensor.facing().pointer())
         .given(checked)
-        .poses(
+        .makes(
             because ->
                 new SensorFacing(
                     because.explained(() -> Detail.at(sensor.facing()).done()),
@@ -337,7 +337,7 @@ public final class MeteringInputs {
     facts
         .into(LinkedGroup.class, group.pointer())
         .given(leads)
-        .poses(
+        .makes(
             because ->
                 new LinkedGroup(
                     because.explained(() -> wrongly(linked, leads.get())),
@@ -396,7 +396,7 @@ public final class MeteringInputs {
     facts
         .into(LinkLoss.class, controller.part().pointer())
         .given(falls)
-        .poses(
+        .makes(
             because ->
                 new LinkLoss(
                     because.explained(

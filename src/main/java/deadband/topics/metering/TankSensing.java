@@ -118,7 +118,7 @@ public final class TankSensing {
         .fitted(Derived.notAbsent(sensor.part()))
         .given(reading)
         .clearOnlyWith(openLead(trial))
-        .poses(
+        .makes(
             because ->
                 new TankSensorReading(
                     because.explained(() -> disagrees(trial.get(), lead.get(), reading.get())),
@@ -196,7 +196,7 @@ public final class TankSensing {
         .into(TankSensorSeat.class, sensor.inPocket().pointer())
         .fitted(Derived.notAbsent(sensor.part()))
         .given(pocket)
-        .poses(
+        .makes(
             because ->
                 new TankSensorSeat(
                     because.explained(() -> Detail.at(sensor.inPocket()).done()),

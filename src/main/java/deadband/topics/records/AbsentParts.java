@@ -57,7 +57,7 @@ public final class AbsentParts {
     at.addAll(evidence);
     facts
         .into(AbsentPart.class, entry)
-        .poses(
+        .makes(
             because ->
                 new AbsentPart(
                     because.explained(() -> Detail.at(at.toArray(new Pointer[0])).done()),

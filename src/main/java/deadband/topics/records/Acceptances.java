@@ -54,7 +54,7 @@ public final class Acceptances {
     for (Accepted entry : entries) {
       facts
           .into(AcceptedEntry.class, entry.part().pointer())
-          .poses(
+          .makes(
               because ->
                   new AcceptedEntry(
                       because.explained(() -> detail(entry, slip.apply(entry))),

@@ -62,11 +62,10 @@ public final class Paperwork {
     facts
         .into(AsFoundRecord.class, told.pointer())
         .given(photographed)
-        .poses(
+        .makes(
             because ->
                 new AsFoundRecord(
-                    because.explained(() -> Detail.at(told).done()),
-                    because.answer(photographed)));
+                    because.explained(() -> Detail.at(told).done()), because.answer(photographed)));
   }
 
   /** One that was not made is enough to find; all must be told before none is open. */
@@ -81,7 +80,7 @@ public final class Paperwork {
     facts
         .into(IsolationRecord.class, isolation.part().pointer())
         .given(all)
-        .poses(
+        .makes(
             because ->
                 new IsolationRecord(
                     because.explained(
@@ -139,7 +138,7 @@ public final class Paperwork {
     facts
         .into(MainsDemand.class, setup.diverter().demandInput().signal().pointer())
         .given(dead)
-        .poses(
+        .makes(
             because ->
                 new MainsDemand(
                     because.explained(
@@ -159,7 +158,7 @@ public final class Paperwork {
         .into(SurplusInputTrial.class, input.confirmed().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(confirmed)
-        .poses(
+        .makes(
             because ->
                 new SurplusInputTrial(
                     because.explained(() -> Detail.at(input.confirmed()).done()),

@@ -49,7 +49,7 @@ public final class Siting {
     facts
         .into(Clearance.class, told.pointer())
         .given(free, needed)
-        .poses(
+        .makes(
             because ->
                 new Clearance(
                     because.explained(() -> tight(side, told, free.get(), needed.get())),
@@ -75,7 +75,7 @@ public final class Siting {
     facts
         .into(SurfaceBelow.class, diverter.hotSurfaceBelow().pointer())
         .given(hot)
-        .poses(
+        .makes(
             because ->
                 new SurfaceBelow(
                     because.explained(() -> Detail.at(diverter.hotSurfaceBelow()).done()),
@@ -88,7 +88,7 @@ public final class Siting {
     facts
         .into(AmbientAir.class, diverter.ambient_C().pointer())
         .given(warmest, rated)
-        .poses(
+        .makes(
             because ->
                 new AmbientAir(
                     because.explained(() -> tooWarm(warmest.get(), rated.get())),

@@ -54,7 +54,7 @@ public final class RelayDelays {
         .given(held, allowed)
         .foundOnlyWith(held.is(min -> min > 0) ? openStarts() : List.of())
         .clearOnlyWith(openPump(delay))
-        .poses(
+        .makes(
             because ->
                 new ShortestPhase(
                     because.explained(() -> unheld(delay, timer, held.get())),
@@ -66,9 +66,7 @@ public final class RelayDelays {
 
   /** What nothing is entered of has no timers that could stand in for a delay. */
   private List<Pointer> openPump(Told<Double> delay) {
-    return Derived.of(delay).is(min -> min <= 0)
-        ? loop.fitted().provenance().missing()
-        : List.of();
+    return Derived.of(delay).is(min -> min <= 0) ? loop.fitted().provenance().missing() : List.of();
   }
 
   /**
@@ -136,7 +134,7 @@ public final class RelayDelays {
         .into(CloudCost.class, relay.stopDelay_min().pointer())
         .given(bought)
         .clearOnlyWith(loop.openDraw())
-        .poses(
+        .makes(
             because ->
                 new CloudCost(
                     because.explained(() -> lingers(bought.get())),

@@ -70,7 +70,7 @@ public final class Thresholds {
     facts
         .into(RelayThresholds.class, loop.subject())
         .given(start, stop)
-        .poses(
+        .makes(
             because ->
                 new RelayThresholds(
                     because.explained(() -> runsFree(start.get(), stop.get())),
@@ -101,7 +101,7 @@ public final class Thresholds {
   private void countedPowers() {
     facts
         .into(CountedPowers.class, relay.counts().pointer())
-        .poses(because -> new CountedPowers(because.explained(this::blindToTheGrid)));
+        .makes(because -> new CountedPowers(because.explained(this::blindToTheGrid)));
   }
 
   private Detail blindToTheGrid() {
@@ -124,7 +124,7 @@ public final class Thresholds {
         .given(width, draw)
         .clearOnlyWith(loop.openDraw())
         .foundOnlyWith(loop.openSight())
-        .poses(
+        .makes(
             because ->
                 new RelayGap(
                     because.explained(() -> hunts(width.get(), draw.get())),
@@ -161,7 +161,7 @@ public final class Thresholds {
     facts
         .into(ElementGap.class, loop.subject())
         .given(width, draw)
-        .poses(
+        .makes(
             because ->
                 new ElementGap(
                     because.explained(() -> chatters(width.get(), draw.get())),
@@ -193,7 +193,7 @@ public final class Thresholds {
         .into(SurplusAtStart.class, loop.subject())
         .given(surplus, draw, error)
         .foundOnlyWith(loop.openLeastDraw())
-        .poses(
+        .makes(
             because ->
                 new SurplusAtStart(
                     because.explained(() -> uncovered(surplus.get(), draw.get())),
@@ -240,7 +240,7 @@ public final class Thresholds {
         .given(bought, tolerated)
         .clearOnlyWith(counted ? loop.openDraw() : List.of())
         .foundOnlyWith(counted ? List.of() : loop.openDraw())
-        .poses(
+        .makes(
             because ->
                 new StopEdge(
                     because.explained(() -> buys(bought.get(), tolerated.get())),
@@ -287,7 +287,7 @@ public final class Thresholds {
     facts
         .into(HiddenHeater.class, loop.subject())
         .given(heater)
-        .poses(
+        .makes(
             because ->
                 new HiddenHeater(
                     because.explained(() -> swallowed(heater.get())), because.quantity(heater)));
@@ -333,7 +333,7 @@ public final class Thresholds {
         .given(start, reach, error)
         .clearOnlyWith(loop.countsExport().provenance().missing())
         .clearOnlyWith(start.isKnown() ? sight.open(start.get()) : List.of())
-        .poses(
+        .makes(
             because ->
                 new StartReach(
                     because.explained(() -> outOfReach(start.get(), reach.get())),
@@ -369,7 +369,7 @@ public final class Thresholds {
         .given(spare, error)
         .clearOnlyWith(Provenance.union(loop.openDraw(), new SensedPhases(setup).openLoaded()))
         .foundOnlyWith(loop.openSight())
-        .poses(
+        .makes(
             because ->
                 new GapMargin(
                     because.explained(() -> thin(spare.get(), error.get())),
@@ -398,7 +398,7 @@ public final class Thresholds {
     facts
         .into(ThresholdSize.class, threshold.pointer())
         .given(size)
-        .poses(
+        .makes(
             because ->
                 new ThresholdSize(
                     because.explained(() -> implausible(threshold, size.get(), limit)),

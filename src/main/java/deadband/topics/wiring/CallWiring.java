@@ -156,7 +156,7 @@ public final class CallWiring {
     facts
         .into(CallTarget.class, relay.drives().pointer())
         .given(called)
-        .poses(
+        .makes(
             because ->
                 new CallTarget(
                     because.explained(
@@ -180,7 +180,7 @@ public final class CallWiring {
         .into(CallContact.class, relay.voltFree().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(free)
-        .poses(
+        .makes(
             because ->
                 new CallContact(
                     because.explained(() -> Detail.at(relay.voltFree(), input.expects()).done()),
@@ -194,7 +194,7 @@ public final class CallWiring {
         .into(CallSense.class, relay.contact().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(Derived.any(selectsNormal, crossed))
-        .poses(
+        .makes(
             because ->
                 new CallSense(
                     because.explained(() -> crossedAt(selectsNormal.get())),
@@ -226,7 +226,7 @@ public final class CallWiring {
         .into(CallMeaning.class, input.closedMeans().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(Derived.any(selectsBlock, closedBlocks()))
-        .poses(
+        .makes(
             because ->
                 new CallMeaning(
                     because.explained(() -> blockedAt(selectsBlock.get())),
@@ -248,7 +248,7 @@ public final class CallWiring {
         .into(CallHold.class, input.hold_min().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(shortest, least)
-        .poses(
+        .makes(
             because ->
                 new CallHold(
                     because.explained(() -> tooShort(shortest.get(), least.get())),
@@ -283,8 +283,7 @@ public final class CallWiring {
         .into(NetworkCall.class, input.endsOnLinkLoss().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(ends)
-        .poses(
-            because -> new NetworkCall(because.explained(this::unending), because.answer(ends)));
+        .makes(because -> new NetworkCall(because.explained(this::unending), because.answer(ends)));
   }
 
   private Detail unending() {
@@ -299,7 +298,7 @@ public final class CallWiring {
         .into(CallCable.class, relay.segregated().pointer())
         .fitted(Derived.notAbsent(input.part()))
         .given(apart)
-        .poses(
+        .makes(
             because ->
                 new CallCable(
                     because.explained(() -> Detail.at(relay.segregated(), input.expects()).done()),
@@ -310,7 +309,7 @@ public final class CallWiring {
     facts
         .into(CallPath.class, input.via().pointer())
         .fitted(Derived.notAbsent(input.part()))
-        .poses(
+        .makes(
             because ->
                 new CallPath(
                     because.explained(
@@ -328,7 +327,7 @@ public final class CallWiring {
     facts
         .into(DemandPhase.class, demand.phase().pointer())
         .given(same)
-        .poses(
+        .makes(
             because -> new DemandPhase(because.explained(this::otherPhase), because.answer(same)));
   }
 
@@ -349,7 +348,7 @@ public final class CallWiring {
         .into(DeclaredPart.class, told.pointer())
         .fitted(fitted)
         .given(declared)
-        .poses(
+        .makes(
             because ->
                 new DeclaredPart(
                     because.explained(() -> Detail.at(told).done()), because.answer(declared)));

@@ -40,8 +40,7 @@ import java.util.OptionalDouble;
 public final class HeaterWiring {
 
   /** The breaker of the heater's circuit, and what the cable carries. */
-  public record CableBreaker(Matter matter, Quantity breaker_A, Quantity cable_A)
-      implements Case {}
+  public record CableBreaker(Matter matter, Quantity breaker_A, Quantity cable_A) implements Case {}
 
   /** The volt drop along the cable of the heater, and the most it may be. */
   public record VoltDrop(Matter matter, Quantity drop_V, Quantity most_V) implements Case {}
@@ -134,7 +133,7 @@ public final class HeaterWiring {
     facts
         .into(CableBreaker.class, circuit.breaker_A().pointer())
         .given(breaker_A(), cable)
-        .poses(
+        .makes(
             because ->
                 new CableBreaker(
                     because.explained(() -> overloads(cable.get())),
@@ -174,7 +173,7 @@ public final class HeaterWiring {
         .into(VoltDrop.class, circuit.length_m().pointer())
         .given(drop, most)
         .foundOnlyWith(openSize())
-        .poses(
+        .makes(
             because ->
                 new VoltDrop(
                     because.explained(() -> drops(size.get(), drop.get(), most.get())),
@@ -215,7 +214,7 @@ public final class HeaterWiring {
     facts
         .into(HeaterCurrent.class, heater.power_kW().pointer())
         .given(current, breaker_A())
-        .poses(
+        .makes(
             because ->
                 new HeaterCurrent(
                     because.explained(
@@ -273,7 +272,7 @@ public final class HeaterWiring {
     facts
         .into(HighestHeaterCurrent.class, heater.power_kW().pointer())
         .given(current, usual, breaker_A())
-        .poses(
+        .makes(
             because ->
                 new HighestHeaterCurrent(
                     because.explained(
@@ -297,7 +296,7 @@ public final class HeaterWiring {
     facts
         .into(CircuitShare.class, circuit.ownCircuit().pointer())
         .given(volume, own)
-        .poses(
+        .makes(
             because ->
                 new CircuitShare(
                     because.explained(() -> shared(from_L)),
@@ -325,7 +324,7 @@ public final class HeaterWiring {
     facts
         .into(FlexKind.class, circuit.flexHeatResistant().pointer())
         .given(resistant)
-        .poses(
+        .makes(
             because ->
                 new FlexKind(because.explained(this::ordinaryFlex), because.answer(resistant)));
   }
@@ -342,7 +341,7 @@ public final class HeaterWiring {
     facts
         .into(FlexLoad.class, circuit.flex_mm2().pointer())
         .given(current, flex)
-        .poses(
+        .makes(
             because ->
                 new FlexLoad(
                     because.explained(() -> thin(current.get(), flex.get())),
@@ -363,7 +362,7 @@ public final class HeaterWiring {
     facts
         .into(SecondSwitch.class, circuit.secondSwitch().pointer())
         .given(present)
-        .poses(
+        .makes(
             because ->
                 new SecondSwitch(
                     because.explained(() -> Detail.at(circuit.secondSwitch()).done()),
@@ -376,7 +375,7 @@ public final class HeaterWiring {
     facts
         .into(ResidualCurrentDevice.class, circuit.rcdType().pointer())
         .given(blind)
-        .poses(
+        .makes(
             because ->
                 new ResidualCurrentDevice(
                     because.explained(() -> Detail.at(circuit.rcdType()).done()),
@@ -390,7 +389,7 @@ public final class HeaterWiring {
     facts
         .into(EnteredRating.class, told.pointer())
         .given(entered, rating, most)
-        .poses(
+        .makes(
             because ->
                 new EnteredRating(
                     because.explained(
@@ -411,7 +410,7 @@ public final class HeaterWiring {
     facts
         .into(DiverterLoad.class, setup.diverter().maximum_kW().pointer())
         .given(element, most)
-        .poses(
+        .makes(
             because ->
                 new DiverterLoad(
                     because.explained(() -> overRating(element.get(), most.get())),

@@ -47,7 +47,7 @@ public final class SourceCutOuts {
         .into(SourceCutOut.class, element.ownCutOut().pointer())
         .fitted(Derived.of(element.part().isFitted()))
         .given(present)
-        .poses(
+        .makes(
             because ->
                 new SourceCutOut(
                     because.explained(() -> lacking(element.ownCutOut(), elementBound())),
@@ -64,7 +64,7 @@ public final class SourceCutOuts {
             Derived.of(coil.part().isFitted()),
             Derived.of(setup.heatPump().part().isFitted()))
         .given(present, Derived.of(setup.tank().unvented()))
-        .poses(
+        .makes(
             because ->
                 new SourceCutOut(
                     because.explained(() -> lacking(coil.ownCutOut(), coilBound())),
