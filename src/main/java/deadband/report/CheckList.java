@@ -2,10 +2,15 @@ package deadband.report;
 
 import static deadband.report.JsonForm.TEXT;
 
+import deadband.facts.Condition;
+import deadband.facts.Says;
 import deadband.judging.Check;
 import deadband.judging.RulePage;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The list of checks.
@@ -72,6 +77,34 @@ public record CheckList(List<Check> checks) {
       }
       text.append(row(check));
     }
+    return text.append(facts()).toString();
+  }
+
+  /** The conditions that rules join, for whoever writes one. */
+  private String facts() {
+    Map<Class<? extends Condition>, Long> joined =
+        checks.stream()
+            .flatMap(check -> check.conditions().stream())
+            .collect(
+                Collectors.groupingBy(
+                    fact -> fact,
+                    () -> new TreeMap<>(Comparator.comparing(Class::getSimpleName)),
+                    Collectors.counting()));
+    StringBuilder text = new StringBuilder();
+    text.append("\n## Facts that rules join\n\n")
+        .append("A rule says `yes` or `no` of each; what is open is neither surely, and both at best.\n\n")
+        .append("| fact | what it says | checks | import |\n|---|---|---|---|\n");
+    joined.forEach(
+        (fact, count) ->
+            text.append("| ")
+                .append(fact.getSimpleName())
+                .append(" | ")
+                .append(fact.getAnnotation(Says.class).value())
+                .append(" | ")
+                .append(count)
+                .append(" | `")
+                .append(fact.getEnclosingClass().getName())
+                .append(".*` |\n"));
     return text.toString();
   }
 

@@ -63,7 +63,7 @@ class OutputsTest {
   void whatIsThereIsReplacedOnlyWhenToldAndKeepsItsMode(String option) throws IOException {
     Path there = folder.resolve("there");
     Files.writeString(there, "mine");
-    isRefused(writing(option, there), "already exists; --overwrite writes over it");
+    isRefused(writing(option, there), "already exists; use --overwrite to replace it");
     assertThat(there).hasContent("mine");
 
     assumeThat(FileSystems.getDefault().supportedFileAttributeViews()).contains("posix");

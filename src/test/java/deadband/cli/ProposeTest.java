@@ -38,8 +38,8 @@ class ProposeTest {
 
     assertThat(run.exit()).isEqualTo(Exit.READY);
     assertThat(run.out())
-        .contains("NOT TO BE SIGNED OFF", "as it is    not to be signed off: 1 damage")
-        .contains("after       ready for sign-off: nothing found")
+        .contains("NOT TO BE SIGNED OFF", "as it is        not to be signed off: 1 damage")
+        .contains("after           ready for sign-off: nothing found")
         .contains("relay.stop_kW   2.7 -> 0.1", "safe; clears gap-below-heat-pump-draw")
         .contains("year:", "starts");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);

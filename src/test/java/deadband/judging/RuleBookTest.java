@@ -2,9 +2,13 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import deadband.facts.Says;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +16,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What keeps the rule book whole, whatever checks it holds. */
 class RuleBookTest {
+
+  private static final Pattern NEGATES =
+      Pattern.compile(
+          "\\b(not|exists|accumulate|eval|forall)\\b *\\(|^ *or\\b|!|== *(true|false)");
 
   private static final List<String> HEADINGS =
       List.of(
@@ -117,5 +125,30 @@ class RuleBookTest {
             "peak-above-blending-limit",
             "backup-joins-on-surplus",
             "clearance-too-small");
+  }
+
+  @Test
+  void everyFactThatARuleJoinsSaysWhatItIs() {
+    assertThat(RuleBook.builtIn().checks().stream().flatMap(check -> check.conditions().stream()))
+        .allSatisfy(
+            fact ->
+                assertThat(fact.getAnnotation(Says.class))
+                    .as(fact.getSimpleName())
+                    .isNotNull()
+                    .extracting(Says::value)
+                    .asString()
+                    .endsWith("."));
+  }
+
+  /** What holds surely must hold at best, and what holds at best without defaults too. */
+  @Test
+  void noRuleNegatesWhatItReads() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("rules"))) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".drl")).toList()) {
+        assertThat(Files.readString(file).lines().filter(line -> !line.startsWith("//")))
+            .as(file.toString())
+            .noneMatch(NEGATES.asPredicate());
+      }
+    }
   }
 }

@@ -28,7 +28,7 @@ class NotesTest {
   @Test
   void whatMayBeBoughtIsSaidThoughItIsTolerated() {
     assertThat(Notes.of(report(STOPS_ON_IMPORT.formatted("-0.1"))))
-        .containsExactly("bought while the call is held, and tolerated: up to 0.1 kW");
+        .containsExactly("import while the call is held, below the limit: up to 0.1 kW");
   }
 
   @Test

@@ -20,9 +20,13 @@ public record ExportMarginBelowZero(Matter matter, Quantity import_kW, Quantity 
 
   public static void derive(Setup setup, Facts facts) {
     Told<Double> margin = setup.diverter().exportMargin_kW();
+    RelayLoop loop = new RelayLoop(setup);
     Derived<Double> bought =
-        Derived.of(margin).map(export_kW -> KILOWATT.round(Math.max(0, -export_kW)));
-    Derived<Double> error = new RelayLoop(setup).coarseSensorError_kW(bought);
+        loop.heaterFitted()
+            .then(
+                fitted ->
+                    Derived.of(margin).map(export_kW -> KILOWATT.round(Math.max(0, -export_kW))));
+    Derived<Double> error = loop.coarseSensorError_kW(bought);
     facts
         .into(ExportMarginBelowZero.class, margin.pointer())
         .given(bought, error)
