@@ -47,6 +47,7 @@ class ProposerTest {
           Map.entry("ct-smaller-than-its-current", "a larger current transformer has to be fitted"),
           Map.entry("cut-outs-out-of-order", "another relief valve has to be fitted"),
           Map.entry("diverter-set-to-import", "the height of the element is missing"),
+          Map.entry("export-margin-below-zero", "the sign has to be read in the instructions"),
           Map.entry(
               "element-above-its-diverter", "a diverter that carries the element has to be fitted"),
           Map.entry("element-before-the-heat-pump", "the tariff has to be asked"),
