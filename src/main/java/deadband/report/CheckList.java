@@ -92,7 +92,8 @@ public record CheckList(List<Check> checks) {
                     Collectors.counting()));
     StringBuilder text = new StringBuilder();
     text.append("\n## Facts that rules join\n\n")
-        .append("A rule says `yes` or `no` of each; what is open is neither surely, and both at best.\n\n")
+        .append(
+            "A rule says `yes` or `no` of each; what is open is neither surely, and both at best.\n\n")
         .append("| fact | what it says | checks | import |\n|---|---|---|---|\n");
     joined.forEach(
         (fact, count) ->

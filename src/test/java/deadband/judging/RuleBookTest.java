@@ -18,8 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleBookTest {
 
   private static final Pattern NEGATES =
-      Pattern.compile(
-          "\\b(not|exists|accumulate|eval|forall)\\b *\\(|^ *or\\b|!|== *(true|false)");
+      Pattern.compile("\\b(not|exists|accumulate|eval|forall)\\b *\\(|^ *or\\b|!|== *(true|false)");
 
   private static final List<String> HEADINGS =
       List.of(
