@@ -23,7 +23,7 @@ record OutsideCheck(Kind kind, String name, String source, Known known, List<Val
   /** What a check can find out. */
   enum Kind {
     /** A constant of ours beside the same number in its source: finds a slip of the pen. */
-    TRANSCRIPTION("transcription"),
+    QUOTATION("quotation"),
     /** A source's formula, worked out apart from the code: finds a fault of the code. */
     WORKED_EXAMPLE("worked example"),
     /**
@@ -59,7 +59,7 @@ record OutsideCheck(Kind kind, String name, String source, Known known, List<Val
   }
 
   static OutsideCheck transcribed(String name, String source, Known known, Value... values) {
-    return new OutsideCheck(Kind.TRANSCRIPTION, name, source, known, List.of(values));
+    return new OutsideCheck(Kind.QUOTATION, name, source, known, List.of(values));
   }
 
   static OutsideCheck worked(String name, String source, Known known, Value... values) {
@@ -71,7 +71,7 @@ record OutsideCheck(Kind kind, String name, String source, Known known, List<Val
   }
 
   static OutsideCheck transcribed(String name, String source, Known known, List<Value> values) {
-    return new OutsideCheck(Kind.TRANSCRIPTION, name, source, known, List.copyOf(values));
+    return new OutsideCheck(Kind.QUOTATION, name, source, known, List.copyOf(values));
   }
 
   static OutsideCheck independent(String name, String source, Known known, List<Value> values) {
@@ -85,7 +85,7 @@ record OutsideCheck(Kind kind, String name, String source, Known known, List<Val
   /** A figure held as a constant: it must stand with the value, and the mark, its source has. */
   static OutsideCheck figure(Figure figure, double expected) {
     return new OutsideCheck(
-        Kind.TRANSCRIPTION,
+        Kind.QUOTATION,
         figure.what(),
         figure.source(),
         figure.known(),

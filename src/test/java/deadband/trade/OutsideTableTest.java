@@ -44,19 +44,19 @@ class OutsideTableTest {
               "BESMod model library",
               12,
               Known.READ,
-              Kind.TRANSCRIPTION),
+              Kind.QUOTATION),
           new DataCheck(
               "monthly_sap_and_eu_climate.csv",
               "SAP 2012; Reg. (EU) 814/2013",
               60,
               Known.READ,
-              Kind.TRANSCRIPTION),
+              Kind.QUOTATION),
           new DataCheck(
               "tapping_profiles_814_2013.csv",
               "Reg. (EU) 814/2013 Annex III Table 1",
               1104,
               Known.READ,
-              Kind.TRANSCRIPTION));
+              Kind.QUOTATION));
 
   private record DataCheck(String file, String source, int values, Known known, Kind kind) {}
 
