@@ -1,18 +1,19 @@
 package deadband.facts;
 
 import deadband.provenance.Provenance;
+import java.util.List;
 
 /**
- * One subject that a check looks at, as plain numbers: the relay's gap, one temperature programme,
- * one outlet. A rule matches one case and compares; a match is a violation.
+ * One subject that a check looks at, with its values known or open: the relay's gap, one
+ * temperature programme, one outlet. A rule joins conditions with one case and compares.
  */
 public interface Case extends Fact {
 
-  /** What stands behind the numbers. */
+  /** What stands behind the values. */
   Matter matter();
 
   @Override
-  default Provenance provenance() {
-    return matter().provenance();
+  default List<Provenance> behind() {
+    return matter().behind();
   }
 }

@@ -1,6 +1,7 @@
 package deadband.facts;
 
 import deadband.provenance.Provenance;
+import java.util.List;
 
 /** A fact that is so or is not: the relay calls the heat pump, export is counted. */
 public interface Condition extends Fact {
@@ -16,7 +17,7 @@ public interface Condition extends Fact {
   }
 
   @Override
-  default Provenance provenance() {
-    return answer().provenance();
+  default List<Provenance> behind() {
+    return List.of(answer().provenance());
   }
 }

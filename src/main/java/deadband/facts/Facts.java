@@ -177,10 +177,12 @@ public final class Facts {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
-      boolean open = !fitted.provenance().and(needed).missing().isEmpty() || leftOut;
+      boolean unproven =
+          leftOut || !fitted.isKnown() || !needed.missing().isEmpty() || !openIfFound.isEmpty();
       List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
-      Matter.Draft draft = detail -> new Matter(subject, behind, openIfFound, openIfClear, detail);
-      Stance stance = new Stance(reading, open || !openIfFound.isEmpty(), !openIfClear.isEmpty());
+      Matter.Draft draft =
+          detail -> new Matter(subject, behind, openIfFound, openIfClear, unproven, detail);
+      Stance stance = new Stance(reading, unproven, !openIfClear.isEmpty());
       Case fact = make.apply(new Because(draft, stance, behind));
       return new Entry(type, subject, Standing.PUT, needed, fact);
     }

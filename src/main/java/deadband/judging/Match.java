@@ -1,9 +1,12 @@
 package deadband.judging;
 
+import deadband.document.Pointer;
 import deadband.facts.Case;
 import deadband.facts.Fact;
+import deadband.provenance.Assumption;
 import deadband.provenance.Provenance;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A rule that matched.
@@ -20,10 +23,32 @@ public record Match(String check, Case found, List<Fact> joined) {
 
   /** Where all it looked at comes from. */
   Provenance provenance() {
-    Provenance all = found.provenance();
-    for (Fact fact : joined) {
-      all = all.and(fact.provenance());
-    }
-    return all;
+    return Provenance.all(behind().toList());
+  }
+
+  /** What is missing of all it looked at. */
+  List<Pointer> missing() {
+    return behind().flatMap(part -> part.missing().stream()).distinct().sorted().toList();
+  }
+
+  /** The defaults that what it looked at rests on. */
+  List<Assumption> assumed() {
+    return behind().flatMap(part -> part.assumed().stream()).distinct().sorted().toList();
+  }
+
+  /** Whether it may not be one where defaults do not count. */
+  boolean restsOnDefaults() {
+    return behind().anyMatch(part -> !part.assumed().isEmpty());
+  }
+
+  /** Whether it may not be one where what is open does not hold. */
+  boolean isOpen() {
+    return found.matter().unproven()
+        || !found.matter().openIfClear().isEmpty()
+        || behind().anyMatch(part -> !part.missing().isEmpty());
+  }
+
+  private Stream<Provenance> behind() {
+    return joined.stream().flatMap(fact -> fact.behind().stream());
   }
 }

@@ -5,6 +5,7 @@ import deadband.facts.Fact;
 import deadband.facts.Facts;
 import deadband.facts.Reading;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -12,15 +13,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** What the rules matched in one reading of the facts, by check and case. */
 final class Matches {
 
-  private static final Matches NONE = new Matches(List.of());
-
   private final Map<String, Map<Case, Match>> byCheck = new HashMap<>();
 
-  Matches(List<Match> matches) {
+  Matches(Collection<Match> matches) {
     matches.forEach(
         match ->
             byCheck
@@ -37,33 +37,39 @@ final class Matches {
    */
   record Read(Matches withoutDefaults, Matches atBest, Matches surely) {}
 
-  /** The loosest reading is of all facts; a stricter one, only of those that matched before. */
+  /** The loosest reading is of all facts; a stricter one, only of the matches it may undo. */
   static Read of(RuleBook book, Facts facts) {
     List<Fact> all = new ArrayList<>(facts.conditions());
     facts.entries().forEach(entry -> Optional.ofNullable(entry.fact()).ifPresent(all::add));
-    Matches withoutDefaults = read(book, facts, Reading.WITHOUT_DEFAULTS, all);
-    Matches atBest = read(book, facts, Reading.AT_BEST, withoutDefaults.joined());
-    Matches surely = read(book, facts, Reading.SURELY, atBest.joined());
-    return new Read(withoutDefaults, atBest, surely);
+    facts.readAs(Reading.WITHOUT_DEFAULTS);
+    List<Match> withoutDefaults = book.matches(all);
+    List<Match> atBest =
+        stricter(book, facts, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
+    List<Match> surely = stricter(book, facts, Reading.SURELY, atBest, Match::isOpen);
+    return new Read(new Matches(withoutDefaults), new Matches(atBest), new Matches(surely));
   }
 
-  private static Matches read(RuleBook book, Facts facts, Reading reading, List<Fact> of) {
-    if (of.isEmpty()) {
-      return NONE;
-    }
-    facts.readAs(reading);
-    return book.matches(of);
-  }
-
-  private List<Fact> joined() {
-    Set<Fact> joined = Collections.newSetFromMap(new IdentityHashMap<>());
-    List<Fact> ordered = new ArrayList<>();
-    for (Map<Case, Match> matches : byCheck.values()) {
-      for (Match match : matches.values()) {
-        match.joined().stream().filter(joined::add).forEach(ordered::add);
+  /**
+   * What is left of some matches in a stricter reading: those it cannot undo, and those made again.
+   *
+   * @param mayUndo whether the reading takes anything that a match looked at in another way
+   */
+  private static List<Match> stricter(
+      RuleBook book, Facts facts, Reading reading, List<Match> looser, Predicate<Match> mayUndo) {
+    List<Match> matches = new ArrayList<>();
+    Set<Fact> again = Collections.newSetFromMap(new IdentityHashMap<>());
+    for (Match match : looser) {
+      if (mayUndo.test(match)) {
+        again.addAll(match.joined());
+      } else {
+        matches.add(match);
       }
     }
-    return ordered;
+    if (!again.isEmpty()) {
+      facts.readAs(reading);
+      matches.addAll(book.matches(again));
+    }
+    return matches;
   }
 
   /** The match of a check on a case. */

@@ -112,26 +112,23 @@ final class Outcomes {
   private static Outcome judged(Check check, Case fact, Matches.Read matches) {
     Matter matter = fact.matter();
     Optional<Match> surely = matches.surely().of(check.name(), fact);
-    if (surely.isPresent() && matter.openIfFound().isEmpty()) {
+    if (surely.isPresent() && !matter.unproven()) {
       return new Outcome.Found(finding(check, matter, surely.get().provenance()));
     }
     Optional<Match> atBest = matches.atBest().of(check.name(), fact);
     if (atBest.isPresent()) {
-      return new Outcome.Open(matter.subject(), missing(matter, atBest.get().provenance()));
+      return new Outcome.Open(matter.subject(), missing(matter, atBest.get().missing()));
     }
     Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
-    return clear(
-        check,
-        matter.subject(),
-        loosely.map(match -> match.provenance().assumed()).orElse(List.of()));
+    return clear(check, matter.subject(), loosely.map(Match::assumed).orElse(List.of()));
   }
 
   /** What else could decide is asked for once the case's own values are entered. */
-  private static List<Pointer> missing(Matter matter, Provenance joined) {
-    if (!matter.provenance().missing().isEmpty()) {
-      return joined.missing();
+  private static List<Pointer> missing(Matter matter, List<Pointer> joined) {
+    if (matter.behind().stream().anyMatch(part -> !part.missing().isEmpty())) {
+      return joined;
     }
-    TreeSet<Pointer> missing = new TreeSet<>(joined.missing());
+    TreeSet<Pointer> missing = new TreeSet<>(joined);
     missing.addAll(matter.openIfFound());
     missing.addAll(matter.openIfClear());
     return List.copyOf(missing);

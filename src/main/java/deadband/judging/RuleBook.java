@@ -124,12 +124,12 @@ public final class RuleBook {
   }
 
   /** What the rules match in these facts, as they are read at the time. */
-  Matches matches(Collection<? extends Fact> facts) {
+  List<Match> matches(Collection<? extends Fact> facts) {
     List<Match> matched = fired(sessions, facts, rule -> {});
     if (house != null) {
       matched.addAll(ofHouse(house, facts));
     }
-    return new Matches(matched);
+    return matched;
   }
 
   /** A house rule finds in its own name only; whatever it throws is its own failure. */

@@ -7,8 +7,10 @@ import deadband.days.DayRuns;
 import deadband.document.Place;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
+import deadband.document.Pointer;
 import deadband.limits.Limits;
 import deadband.reading.SetupReading;
+import deadband.setup.Setup;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -80,6 +82,28 @@ class HouseRulesTest {
     RulePage page = RulePage.of(own.check());
     assertThat(page.says()).isEqualTo("Start and stop are closer than we leave them");
     assertThat(page.why()).startsWith("Homes with less than");
+  }
+
+  @Test
+  void aHouseRuleThatComparesNothingFindsNothingWhileTheCaseIsNotKnown() throws IOException {
+    RuleBook book =
+        book(example().replace("width_kW.isAtMost( draw_kW.plus( 0.5 ) )", ""));
+    Setup setup =
+        Setups.read(
+                "house",
+                """
+                { "relay": { "drives": "heat pump", "counts": ["export"], "start_kW": 3.0 },
+                  "heatPump": { "hotWaterInput_kW": 2.8 } }
+                """)
+            .setup();
+    Judgement judgement =
+        new Judge(book, DayRuns.none()).judge(setup, Limits.standard(), Setups.AS_OF);
+    assertThat(judgement.findings()).noneMatch(finding -> finding.check().isHouse());
+    assertThat(judgement.notJudged())
+        .filteredOn(open -> open.check().isHouse())
+        .singleElement()
+        .satisfies(
+            open -> assertThat(open.missing()).contains(Pointer.parse("/relay/stop_kW")));
   }
 
   @Test

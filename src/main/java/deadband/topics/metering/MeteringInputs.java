@@ -8,9 +8,7 @@ import deadband.facts.Detail;
 import deadband.facts.Facts;
 import deadband.facts.Matter;
 import deadband.facts.Measure;
-import deadband.facts.Presence;
 import deadband.facts.Quantity;
-import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.loop.RelayLoop;
 import deadband.loop.SensedPhases;
@@ -32,9 +30,6 @@ import java.util.function.Supplier;
 
 /** Facts about the sensors that surplus is reckoned from, and about controllers linked together. */
 public final class MeteringInputs {
-
-  @Says("A diverter or a surplus relay is fitted.")
-  public record ControllerFitted(Answer answer) implements Presence {}
 
   /** One input for a current sensor: is anything on it, and is it assigned to anything? */
   public record UnusedSensorInput(Matter matter, Answer sensorFitted, Answer assigned)
@@ -81,7 +76,6 @@ public final class MeteringInputs {
 
   public static void derive(Setup setup, Facts facts) {
     MeteringInputs topic = new MeteringInputs(setup, facts);
-    facts.add(new ControllerFitted(facts.answer(topic.controllerFitted())));
     topic.unusedInputs();
     topic.gridSensing();
     topic.sensorPhase();
@@ -94,10 +88,6 @@ public final class MeteringInputs {
 
   private Derived<Boolean> diverterFitted() {
     return Derived.of(setup.diverter().part().isFitted());
-  }
-
-  private Derived<Boolean> controllerFitted() {
-    return Derived.any(diverterFitted(), Derived.of(setup.relay().part().isFitted()));
   }
 
   private Derived<Boolean> sensorFitted() {
