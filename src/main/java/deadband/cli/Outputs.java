@@ -181,7 +181,7 @@ record Outputs(Console console, boolean overwrite, List<Path> inputs) {
     if (e instanceof FileAlreadyExistsException) {
       return "it already exists; use --overwrite to replace it";
     }
-    String told = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
-    return told == null ? e.getClass().getSimpleName() : told;
+    String reason = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+    return reason == null ? e.getClass().getSimpleName() : reason;
   }
 }

@@ -125,7 +125,8 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private static boolean callsHeatPump(Setup setup) {
-    return !setup.relay().drives().isTold() || setup.relay().drives().says(Relay.Drives.HEAT_PUMP);
+    return !setup.relay().drives().isEntered()
+        || setup.relay().drives().says(Relay.Drives.HEAT_PUMP);
   }
 
   private static String why(SetupReading.Read read, Derived<DayModel> model) {
@@ -206,7 +207,7 @@ final class SimulateCommand implements Callable<Integer> {
   private static DayChart.Markings markings(
       SetupReading.Read read, DayModel model, Programme programme) {
     Setup setup = read.setup();
-    boolean heats = setup.diverter().limit_C().isTold();
+    boolean heats = setup.diverter().limit_C().isEntered();
     String job = setup.site().reference().optional().orElse(read.document().name());
     return new DayChart.Markings(
         "day",

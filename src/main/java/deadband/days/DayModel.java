@@ -5,16 +5,16 @@ import deadband.dayrun.Installation;
 import deadband.dayrun.Surroundings;
 import deadband.loop.Gathered;
 import deadband.provenance.Derived;
+import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 
 /**
  * A setup as the day run takes it: every default decided, and named.
  *
- * <p>Sizes and settings must be told: the sun, the tank, the thresholds and delays, the draws and
- * the programmes. Where something stands in the tank, what the house uses and where it lies may
- * stay untold: the day run then takes what is common, and says so.
+ * <p>Sizes and settings must be entered: the sun, the tank, the thresholds and delays, the draws
+ * and the programmes. Where something stands in the tank, what the house uses and where it lies may
+ * stay open: the day run then takes what is common, and says so.
  *
  * @param installation what is fitted and how it is set, without disinfection
  * @param surroundings sun, household and source of the built-in days
@@ -23,7 +23,7 @@ import deadband.setup.Told;
 public record DayModel(
     Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
 
-  /** The model of a setup; not known where a size or a setting is not told. */
+  /** The model of a setup; not known where a size or a setting is not entered. */
   public static Derived<DayModel> of(Setup setup) {
     Gathered parts = new Gathered();
     ModelledPower power = new ModelledPower(setup);
@@ -80,18 +80,18 @@ public record DayModel(
     return Derived.of(setup.relay().drives()).map(drives -> drives == Relay.Drives.HEAT_PUMP);
   }
 
-  /** A value above a bound; one that is not cannot be run, and is as if it were not told. */
-  public static Derived<Double> above(double least, Derived<Double> value, Told<?> told) {
-    return value.is(known -> known <= least) ? Derived.missing(told.pointer()) : value;
+  /** A value above a bound; one that is not cannot be run, and is as if it were not entered. */
+  public static Derived<Double> above(double least, Derived<Double> value, Entered<?> entered) {
+    return value.is(known -> known <= least) ? Derived.missing(entered.pointer()) : value;
   }
 
   /** A value below a bound; one that is not cannot be run either. */
-  public static Derived<Double> below(double most, Derived<Double> value, Told<?> told) {
-    return value.is(known -> known >= most) ? Derived.missing(told.pointer()) : value;
+  public static Derived<Double> below(double most, Derived<Double> value, Entered<?> entered) {
+    return value.is(known -> known >= most) ? Derived.missing(entered.pointer()) : value;
   }
 
-  /** Whether a thing is there; one of which nothing is told is taken not to be. */
-  public static Derived<Boolean> isThere(Told<Boolean> fitted) {
+  /** Whether a thing is there; one of which nothing is entered is taken not to be. */
+  public static Derived<Boolean> isThere(Entered<Boolean> fitted) {
     return Derived.of(fitted)
         .or(Derived.assumed(fitted.pointer(), false, "not entered, left out of the day run"));
   }

@@ -35,7 +35,7 @@ public final class ModelledHeatPump {
 
   private static final double PLATE_BRINE_C = 0;
 
-  /** A compressor that is told no limit reaches so far above its highest programme [K]. */
+  /** A compressor that is entered no limit reaches so far above its highest programme [K]. */
   private static final double OUT_OF_THE_WAY_K = 10;
 
   private static final double LONGEST_MIN = 1440;
@@ -84,7 +84,7 @@ public final class ModelledHeatPump {
       return RelayModel.Call.NEVER;
     }
     boolean crossed = new RelayLoop(setup).senseReversed().is(is -> is);
-    boolean onContact = !input.via().isTold() || input.via().says(Via.CONTACT);
+    boolean onContact = !input.via().isEntered() || input.via().says(Via.CONTACT);
     return crossed && onContact ? RelayModel.Call.WHILE_OPEN : RelayModel.Call.WHILE_CLOSED;
   }
 
@@ -126,13 +126,13 @@ public final class ModelledHeatPump {
   }
 
   private static Derived<HeatPumpModel.Programme> programme(
-      Programme told, Derived<List<ClockWindow>> timed) {
+      Programme entered, Derived<List<ClockWindow>> timed) {
     Gathered parts = new Gathered();
-    // Temperatures told say that it runs; only a plain no says otherwise.
-    boolean off = told.enabled().isTold() && !parts.with(told.enabled()).get();
-    var start_C = parts.with(told.start_C());
-    var stop_C = parts.with(told.stop_C());
-    var blocked = parts.with(told.blocked(), List.<ClockWindow>of(), USUAL);
+    // Temperatures entered say that it runs; only a plain no says otherwise.
+    boolean off = entered.enabled().isEntered() && !parts.with(entered.enabled()).get();
+    var start_C = parts.with(entered.start_C());
+    var stop_C = parts.with(entered.stop_C());
+    var blocked = parts.with(entered.blocked(), List.<ClockWindow>of(), USUAL);
     return parts.into(
         () ->
             new HeatPumpModel.Programme(
@@ -237,23 +237,25 @@ public final class ModelledHeatPump {
     return parts.into(() -> new BackupHeaterModel.Spec(power_kW.get(), joins.get()));
   }
 
-  /** The disinfection programme; none where it is off or nothing is told of it. */
+  /** The disinfection programme; none where it is off or nothing is entered of it. */
   public Derived<DisinfectionModel.Spec> disinfection() {
     return DayModel.isThere(pump.disinfection().enabled())
         .then(enabled -> enabled ? enabled() : Derived.constant(DisinfectionModel.Spec.none()));
   }
 
   private Derived<DisinfectionModel.Spec> enabled() {
-    Disinfection told = pump.disinfection();
+    Disinfection entered = pump.disinfection();
     Gathered parts = new Gathered();
-    var heater = parts.with(told.heater());
-    var target_C = parts.with(told.target_C());
-    var hold_min = parts.with(told.hold_min());
-    var every_days = parts.with(told.every_days());
-    var sensor_mm = parts.with(Derived.of(told.sensor_mm()).or(tank.sensor_mm(pump.sensor_mm())));
+    var heater = parts.with(entered.heater());
+    var target_C = parts.with(entered.target_C());
+    var hold_min = parts.with(entered.hold_min());
+    var every_days = parts.with(entered.every_days());
+    var sensor_mm =
+        parts.with(Derived.of(entered.sensor_mm()).or(tank.sensor_mm(pump.sensor_mm())));
     var allowed_min =
-        parts.with(told.timeAllowed_min(), LONGEST_MIN, "not entered: no limit in the day run");
-    var allowed = parts.with(told.allowed(), List.of(), "not entered: at any time in the day run");
+        parts.with(entered.timeAllowed_min(), LONGEST_MIN, "not entered: no limit in the day run");
+    var allowed =
+        parts.with(entered.allowed(), List.of(), "not entered: at any time in the day run");
     return parts.into(
         () ->
             new DisinfectionModel.Spec(
@@ -267,8 +269,8 @@ public final class ModelledHeatPump {
                 ModelledTank.windows(allowed.get())));
   }
 
-  private static DisinfectionModel.Heater heater(Disinfection.Heater told) {
-    return switch (told) {
+  private static DisinfectionModel.Heater heater(Disinfection.Heater entered) {
+    return switch (entered) {
       case IMMERSION -> DisinfectionModel.Heater.IMMERSION;
       case HEAT_PUMP -> DisinfectionModel.Heater.HEAT_PUMP;
       case BACKUP_HEATER -> DisinfectionModel.Heater.BACKUP_HEATER;

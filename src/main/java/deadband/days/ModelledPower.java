@@ -12,10 +12,10 @@ import deadband.loop.Gathered;
 import deadband.loop.SensedPhases;
 import deadband.provenance.Derived;
 import deadband.setup.Consumer;
+import deadband.setup.Entered;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
 import deadband.setup.Supply.Billing;
-import deadband.setup.Told;
 import deadband.setup.VehicleCharger;
 import java.util.List;
 import java.util.Set;
@@ -51,7 +51,7 @@ public final class ModelledPower {
    * Where a device sits: on one phase, or balanced on three. On a single-phase supply everything is
    * on one line.
    */
-  public Derived<Line> line(Derived<Double> phases, Told<Phase> phase) {
+  public Derived<Line> line(Derived<Double> phases, Entered<Phase> phase) {
     return threePhase()
         .then(
             several ->
@@ -64,7 +64,7 @@ public final class ModelledPower {
     return Derived.constant(Line.ALL);
   }
 
-  private static Derived<Line> line(Told<Phase> phase) {
+  private static Derived<Line> line(Entered<Phase> phase) {
     return Derived.of(phase)
         .or(Derived.assumed(phase.pointer(), Phase.L1, USUAL))
         .map(ModelledPower::line);
@@ -100,7 +100,7 @@ public final class ModelledPower {
                 several ? Derived.of(setup.supply().billing()) : Derived.constant(Billing.NETTED));
   }
 
-  /** The inverter, as large as the modules where it is not told. */
+  /** The inverter, as large as the modules where it is not entered. */
   public Derived<Double> inverter_kW() {
     return orAll(setup.solar().inverter_kW(), Derived.of(setup.solar().peak_kW()));
   }
@@ -109,7 +109,7 @@ public final class ModelledPower {
     return orAll(setup.solar().exportLimit_kW(), inverter_kW());
   }
 
-  private static Derived<Double> orAll(Told<Double> limit, Derived<Double> all_kW) {
+  private static Derived<Double> orAll(Entered<Double> limit, Derived<Double> all_kW) {
     return Derived.of(limit)
         .or(
             all_kW.then(

@@ -12,10 +12,10 @@ import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
 import deadband.setup.Diverter;
 import deadband.setup.Diverter.HysteresisLies;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
 import deadband.setup.Tank;
-import deadband.setup.Told;
 import deadband.trade.SafetyChain;
 import deadband.trade.StandingLoss;
 import java.util.List;
@@ -53,20 +53,20 @@ public final class ModelledTank {
         .or(Derived.assumed(tank.height_mm().pointer(), USUAL_HEIGHT_MM, USUAL));
   }
 
-  /** A height told, or a usual share of the tank's. */
-  public Derived<Double> heightOr(Told<Double> told, double share) {
-    return Derived.of(told)
+  /** A height entered, or a usual share of the tank's. */
+  public Derived<Double> heightOr(Entered<Double> entered, double share) {
+    return Derived.of(entered)
         .or(
             height_mm()
                 .then(
                     whole ->
                         Derived.assumed(
-                            told.pointer(), (double) Math.round(share * whole), USUAL)));
+                            entered.pointer(), (double) Math.round(share * whole), USUAL)));
   }
 
-  /** The height of a tank sensor, half-way up where it is not told. */
-  public Derived<Double> sensor_mm(Told<Double> told) {
-    return heightOr(told, SENSOR_SHARE);
+  /** The height of a tank sensor, half-way up where it is not entered. */
+  public Derived<Double> sensor_mm(Entered<Double> entered) {
+    return heightOr(entered, SENSOR_SHARE);
   }
 
   public Derived<TankModel.Spec> tank() {
@@ -90,7 +90,7 @@ public final class ModelledTank {
                 TankModel.LAYERS));
   }
 
-  /** A coil lies within the tank, whatever is told of it. */
+  /** A coil lies within the tank, whatever is entered of it. */
   private static double bottom(double bottom_mm, double height_mm) {
     return Math.min(bottom_mm, (1 - LEAST_COIL_SHARE) * height_mm);
   }
@@ -141,8 +141,8 @@ public final class ModelledTank {
                 windows(timed.get())));
   }
 
-  public static List<Window> windows(List<ClockWindow> told) {
-    return told.stream().map(each -> new Window(each.from_min(), each.until_min())).toList();
+  public static List<Window> windows(List<ClockWindow> entered) {
+    return entered.stream().map(each -> new Window(each.from_min(), each.until_min())).toList();
   }
 
   public Derived<DiverterModel.Spec> diverter(ModelledPower power) {

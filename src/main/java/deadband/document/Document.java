@@ -50,7 +50,7 @@ public final class Document {
     return root;
   }
 
-  /** The value at a pointer; a {@code null} in the file is found, as nothing told. */
+  /** The value at a pointer; a {@code null} in the file is found, as nothing entered. */
   public Optional<Node> find(Pointer pointer) {
     Node at = root;
     for (String token : pointer.tokens()) {

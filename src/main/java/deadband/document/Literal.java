@@ -76,7 +76,7 @@ public final class Literal {
     return node instanceof Node.Numeral numeral ? new Literal(numeral.literal()) : NOTHING;
   }
 
-  /** {@code null}: not told. */
+  /** {@code null}: not entered. */
   public static Literal nothing() {
     return NOTHING;
   }

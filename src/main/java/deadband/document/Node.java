@@ -10,7 +10,7 @@ import java.util.Optional;
  * One value of a setup file that knows where it stands.
  *
  * <p>The words are for people who fit heating: a JSON object is a <i>section</i>, an array a
- * <i>list</i>, {@code null} is <i>nothing told</i>.
+ * <i>list</i>, {@code null} is <i>nothing entered</i>.
  */
 public sealed interface Node {
 
@@ -185,7 +185,7 @@ public sealed interface Node {
     }
   }
 
-  /** {@code null}: said to be not told. */
+  /** {@code null}: said to be not entered. */
   record Nothing(Span span) implements Node {
 
     @Override

@@ -1,7 +1,7 @@
 package deadband.facts;
 
 import deadband.limits.Limits;
-import deadband.setup.Told;
+import deadband.setup.Entered;
 import deadband.setup.Unit;
 import deadband.trade.Known;
 
@@ -9,10 +9,10 @@ import deadband.trade.Known;
  * What an observed quantity is held against.
  *
  * @param measure the limit itself
- * @param name of the limit in the table, or pointer of the value told
+ * @param name of the limit in the table, or pointer of the value entered
  * @param source where the limit comes from
  * @param known how it is known, in words
- * @param firm whether it may carry a hazard, damage or waste: told, read off a plate, or set by
+ * @param firm whether it may carry a hazard, damage or waste: entered, read off a plate, or set by
  *     regulation or standard, and broken by the value set. What breaks common practice, memory or a
  *     tolerance alone is a query
  * @param byToleranceAlone whether the value set keeps it, so that no change of it is a remedy
@@ -77,12 +77,12 @@ public record Bound(
   }
 
   /** A limit that the setup itself tells. */
-  public static Bound told(String quantity, double value, Unit unit, Told<?> by) {
+  public static Bound entered(String quantity, double value, Unit unit, Entered<?> by) {
     return new Bound(
         Measure.of(quantity, value, unit), by.pointer().dotted(), THIS_SETUP, "as entered", true);
   }
 
-  /** A limit that stands in for one not told: it may raise a question, nothing more. */
+  /** A limit that stands in for one not entered: it may raise a question, nothing more. */
   public static Bound assumed(String quantity, double value, Unit unit, String basis) {
     return new Bound(Measure.of(quantity, value, unit), basis, THIS_SETUP, ASSUMED, false);
   }
@@ -97,7 +97,7 @@ public record Bound(
     return new Bound(measure, name, source, known, false);
   }
 
-  /** A limit reckoned from values told. */
+  /** A limit reckoned from values entered. */
   public static Bound reckoned(String quantity, double value, Unit unit, String how) {
     return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "calculated", true);
   }

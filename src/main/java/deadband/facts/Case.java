@@ -10,10 +10,10 @@ import java.util.List;
 public interface Case extends Fact {
 
   /** What stands behind the values. */
-  Matter matter();
+  Evidence evidence();
 
   @Override
   default List<Provenance> behind() {
-    return matter().behind();
+    return evidence().behind();
   }
 }

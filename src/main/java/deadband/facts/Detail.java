@@ -2,7 +2,7 @@ package deadband.facts;
 
 import deadband.document.Pointer;
 import deadband.setup.Change;
-import deadband.setup.Told;
+import deadband.setup.Entered;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,9 +47,9 @@ public record Detail(
   }
 
   /** A detail about these values. */
-  public static Builder at(Told<?>... values) {
+  public static Builder at(Entered<?>... values) {
     Builder builder = new Builder();
-    for (Told<?> value : values) {
+    for (Entered<?> value : values) {
       builder.at.add(value.pointer());
     }
     return builder;

@@ -4,7 +4,7 @@ import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
-import deadband.setup.Told;
+import deadband.setup.Entered;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,9 +50,9 @@ public final class Facts {
     return new Answer(truth, new Stance(reading, false, false));
   }
 
-  /** An inquiry into one subject. */
-  public Inquiry into(Class<? extends Case> type, Pointer subject) {
-    return new Inquiry(type, subject);
+  /** An assessment of one subject. */
+  public Assessment into(Class<? extends Case> type, Pointer subject) {
+    return new Assessment(type, subject);
   }
 
   /** What became of each case, put or not. */
@@ -66,7 +66,7 @@ public final class Facts {
   }
 
   /**
-   * What became of one inquiry.
+   * What became of one assessment.
    *
    * @param standing whether there is a case at all
    * @param fact the case, null where there is none
@@ -86,9 +86,9 @@ public final class Facts {
   }
 
   /** What a case is made of: its matter once its explanation is given, and its values as read. */
-  public record Because(Matter.Draft draft, Stance stance, List<Provenance> behind) {
+  public record Grounds(Evidence.Draft draft, Stance stance, List<Provenance> behind) {
 
-    public Matter explained(Supplier<Detail> detail) {
+    public Evidence explained(Supplier<Detail> detail) {
       return draft.explained(detail);
     }
 
@@ -104,7 +104,7 @@ public final class Facts {
   }
 
   /** The conditions of one case, asked for in order. */
-  public final class Inquiry {
+  public final class Assessment {
 
     private final Class<? extends Case> type;
     private final Pointer subject;
@@ -114,20 +114,20 @@ public final class Facts {
     private List<Pointer> openIfFound = List.of();
     private List<Pointer> openIfClear = List.of();
 
-    private Inquiry(Class<? extends Case> type, Pointer subject) {
+    private Assessment(Class<? extends Case> type, Pointer subject) {
       this.type = type;
       this.subject = subject;
     }
 
     /** There is no case, and nothing to check, unless all of these are fitted. */
     @SafeVarargs
-    public final Inquiry fitted(Derived<Boolean>... things) {
+    public final Assessment fitted(Derived<Boolean>... things) {
       fitted = Derived.all(things);
       return this;
     }
 
     /** The values the case is made of. */
-    public Inquiry given(Derived<?>... values) {
+    public Assessment given(Derived<?>... values) {
       for (Derived<?> value : values) {
         needed = needed.and(value.provenance());
       }
@@ -135,19 +135,19 @@ public final class Facts {
     }
 
     /** The case rests on what these days came to. */
-    public Inquiry onDays(Derived<Optional<TestDays>> days) {
+    public Assessment onDays(Derived<Optional<TestDays>> days) {
       leftOut = days.is(Optional::isEmpty);
       return given(days);
     }
 
-    /** A case without violation proves nothing while these values are not told. */
-    public Inquiry clearOnlyWith(List<Pointer> pointers) {
+    /** A case without violation proves nothing while these values are not entered. */
+    public Assessment clearOnlyWith(List<Pointer> pointers) {
       openIfClear = Provenance.union(openIfClear, pointers);
       return this;
     }
 
-    /** A violation proves nothing while these values are not told. */
-    public Inquiry foundOnlyWith(List<Pointer> pointers) {
+    /** A violation proves nothing while these values are not entered. */
+    public Assessment foundOnlyWith(List<Pointer> pointers) {
       openIfFound = Provenance.union(openIfFound, pointers);
       return this;
     }
@@ -158,14 +158,14 @@ public final class Facts {
     }
 
     /** The case cannot be put while this is not entered. */
-    public void waitsFor(Told<?> value) {
+    public void waitsFor(Entered<?> value) {
       Provenance missing = fitted.provenance().and(Provenance.missing(value.pointer()));
       Standing standing = fitted.is(is -> !is) ? Standing.NOT_FITTED : Standing.NOT_KNOWN;
       entries.add(new Entry(type, subject, standing, missing, null));
     }
 
     /** Puts the case, its values known or open; the rule says where it arises. */
-    public void makes(Function<Because, Case> make) {
+    public void makes(Function<Grounds, Case> make) {
       try {
         entries.add(entry(make));
       } catch (RuntimeException fault) {
@@ -173,17 +173,17 @@ public final class Facts {
       }
     }
 
-    private Entry entry(Function<Because, Case> make) {
+    private Entry entry(Function<Grounds, Case> make) {
       if (fitted.is(is -> !is)) {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
       boolean unproven =
           leftOut || !fitted.isKnown() || !needed.missing().isEmpty() || !openIfFound.isEmpty();
       List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
-      Matter.Draft draft =
-          detail -> new Matter(subject, behind, openIfFound, openIfClear, unproven, detail);
+      Evidence.Draft draft =
+          detail -> new Evidence(subject, behind, openIfFound, openIfClear, unproven, detail);
       Stance stance = new Stance(reading, unproven, !openIfClear.isEmpty());
-      Case fact = make.apply(new Because(draft, stance, behind));
+      Case fact = make.apply(new Grounds(draft, stance, behind));
       return new Entry(type, subject, Standing.PUT, needed, fact);
     }
   }

@@ -104,7 +104,7 @@ final class CompilerWords {
     return Optional.ofNullable(type.getRecordComponents()).stream()
         .flatMap(Arrays::stream)
         .map(RecordComponent::getName)
-        .filter(name -> !name.equals("matter"))
+        .filter(name -> !name.equals("evidence"))
         .toList();
   }
 

@@ -104,7 +104,7 @@ public final class Judge {
 
   /** What the settings as found came to, and the proposed ones do not; no day is run for it. */
   private List<Check> asFound(Setup setup, Outcomes proposed, Limits limits) {
-    if (!setup.asFound().settings().isTold()) {
+    if (!setup.asFound().settings().isEntered()) {
       return List.of();
     }
     List<Check> now = proposed.findings().stream().map(Finding::check).toList();

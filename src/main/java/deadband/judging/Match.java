@@ -43,8 +43,8 @@ public record Match(String check, Case found, List<Fact> joined) {
 
   /** Whether it may not be one where what is open does not hold. */
   boolean isOpen() {
-    return found.matter().unproven()
-        || !found.matter().openIfClear().isEmpty()
+    return found.evidence().unproven()
+        || !found.evidence().openIfClear().isEmpty()
         || behind().anyMatch(part -> !part.missing().isEmpty());
   }
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param missing the values without which the answer stays open; empty where it rests on day runs
  *     that were left out
- * @param accepted the entry that accepts them untold, null where it is open
+ * @param accepted the entry that accepts them open, null where it is open
  */
 public record NotJudged(Check check, List<Pointer> missing, @Nullable Accepted accepted) {
 

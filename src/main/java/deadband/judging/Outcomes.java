@@ -5,8 +5,8 @@ import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Presence;
 import deadband.limits.LimitOverride;
 import deadband.provenance.Assumption;
@@ -110,27 +110,27 @@ final class Outcomes {
   }
 
   private static Outcome judged(Check check, Case fact, Matches.Read matches) {
-    Matter matter = fact.matter();
+    Evidence evidence = fact.evidence();
     Optional<Match> surely = matches.surely().of(check.name(), fact);
-    if (surely.isPresent() && !matter.unproven()) {
-      return new Outcome.Found(finding(check, matter, surely.get().provenance()));
+    if (surely.isPresent() && !evidence.unproven()) {
+      return new Outcome.Found(finding(check, evidence, surely.get().provenance()));
     }
     Optional<Match> atBest = matches.atBest().of(check.name(), fact);
     if (atBest.isPresent()) {
-      return new Outcome.Open(matter.subject(), missing(matter, atBest.get().missing()));
+      return new Outcome.Open(evidence.subject(), missing(evidence, atBest.get().missing()));
     }
     Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
-    return clear(check, matter.subject(), loosely.map(Match::assumed).orElse(List.of()));
+    return clear(check, evidence.subject(), loosely.map(Match::assumed).orElse(List.of()));
   }
 
   /** What else could decide is asked for once the case's own values are entered. */
-  private static List<Pointer> missing(Matter matter, List<Pointer> joined) {
-    if (matter.behind().stream().anyMatch(part -> !part.missing().isEmpty())) {
+  private static List<Pointer> missing(Evidence evidence, List<Pointer> joined) {
+    if (evidence.behind().stream().anyMatch(part -> !part.missing().isEmpty())) {
       return joined;
     }
     TreeSet<Pointer> missing = new TreeSet<>(joined);
-    missing.addAll(matter.openIfFound());
-    missing.addAll(matter.openIfClear());
+    missing.addAll(evidence.openIfFound());
+    missing.addAll(evidence.openIfClear());
     return List.copyOf(missing);
   }
 
@@ -141,20 +141,20 @@ final class Outcomes {
     return new Outcome.Clear(assumed);
   }
 
-  private static Finding finding(Check check, Matter matter, Provenance provenance) {
-    Detail told = detail(check, matter);
-    Detail detail = check.isHouse() ? told.unlimited() : told;
+  private static Finding finding(Check check, Evidence evidence, Provenance provenance) {
+    Detail given = detail(check, evidence);
+    Detail detail = check.isHouse() ? given.unlimited() : given;
     return new Finding(
         check,
         consequence(check, provenance, detail.limit()),
-        matter.subject(),
+        evidence.subject(),
         detail,
         provenance);
   }
 
-  private static Detail detail(Check check, Matter matter) {
+  private static Detail detail(Check check, Evidence evidence) {
     try {
-      return matter.detail().get();
+      return evidence.detail().get();
     } catch (RuntimeException fault) {
       throw new CheckFault(check.name(), fault);
     }
@@ -162,7 +162,7 @@ final class Outcomes {
 
   /**
    * Hazard, damage and waste only on a firm limit; a hazard, and what a day run shows, only on what
-   * is told; else the same finding is a question.
+   * is entered; else the same finding is a question.
    */
   private static Consequence consequence(
       Check check, Provenance provenance, @Nullable Bound limit) {

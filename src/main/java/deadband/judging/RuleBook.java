@@ -147,12 +147,12 @@ public final class RuleBook {
   /**
    * What one set of rules matches.
    *
-   * @param firing is told the name of each rule before it fires
+   * @param firing is given the name of each rule before it fires
    */
   private static List<Match> fired(
       KieSessionsPool sessions, Collection<? extends Fact> facts, Consumer<String> firing) {
     KieSession session = sessions.newKieSession();
-    AgendaFilter told =
+    AgendaFilter filter =
         match -> {
           firing.accept(match.getRule().getName());
           return true;
@@ -162,7 +162,7 @@ public final class RuleBook {
       int fired = 0;
       // a rule that halts the session ends its own turn, not that of the rest
       for (int more = -1; more != 0 && fired < MOST_FIRINGS; fired += more) {
-        more = session.fireAllRules(told, MOST_FIRINGS);
+        more = session.fireAllRules(filter, MOST_FIRINGS);
       }
       if (fired >= MOST_FIRINGS) {
         throw new IllegalStateException("the rules fire without end");

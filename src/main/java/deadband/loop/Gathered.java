@@ -2,7 +2,7 @@ package deadband.loop;
 
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
-import deadband.setup.Told;
+import deadband.setup.Entered;
 import java.util.function.Supplier;
 
 /**
@@ -24,14 +24,14 @@ public final class Gathered {
     return value;
   }
 
-  /** Adds what is told, or its documented default. */
-  public <T> Derived<T> with(Told<T> told) {
-    return with(Derived.of(told));
+  /** Adds what is entered, or its documented default. */
+  public <T> Derived<T> with(Entered<T> entered) {
+    return with(Derived.of(entered));
   }
 
-  /** Adds what is told, or else what this day run takes in its stead. */
-  public <T> Derived<T> with(Told<T> told, T taken, String basis) {
-    return with(Derived.of(told).or(Derived.assumed(told.pointer(), taken, basis)));
+  /** Adds what is entered, or else what this day run takes in its stead. */
+  public <T> Derived<T> with(Entered<T> entered, T taken, String basis) {
+    return with(Derived.of(entered).or(Derived.assumed(entered.pointer(), taken, basis)));
   }
 
   /** What they make; not known where any of them is missing. */

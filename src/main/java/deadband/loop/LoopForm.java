@@ -19,9 +19,9 @@ import java.util.OptionalDouble;
  */
 public record LoopForm(ControlLoop loop, double margin_kW, boolean heaterAtLimit) {
 
-  public static LoopForm of(ControlLoop told, double margin_kW) {
+  public static LoopForm of(ControlLoop entered, double margin_kW) {
     ControlLoop loop =
-        told.withStart(told.start_kW() - margin_kW).withStop(told.stop_kW() - margin_kW);
+        entered.withStart(entered.start_kW() - margin_kW).withStop(entered.stop_kW() - margin_kW);
     return loop.hunting().isEmpty() && loop.heater_kW() > 0
         ? new LoopForm(loop.withHeaterOff(), margin_kW, true)
         : new LoopForm(loop, margin_kW, false);

@@ -90,15 +90,15 @@ public final class RelayLoop {
     return Derived.difference(Unit.KILOWATT, start_kW(), stop_kW());
   }
 
-  /** The most the heat pump draws; where only the least is told, that. */
+  /** The most the heat pump draws; where only the least is entered, that. */
   public Derived<Double> draw_kW() {
-    return Derived.toldOnly(heatPump.hotWaterInput_kW())
-        .or(Derived.toldOnly(heatPump.minimumInput_kW()));
+    return Derived.enteredOnly(heatPump.hotWaterInput_kW())
+        .or(Derived.enteredOnly(heatPump.minimumInput_kW()));
   }
 
-  /** What must be told before the most the heat pump draws is sure. */
+  /** What must be entered before the most the heat pump draws is sure. */
   public List<Pointer> openDraw() {
-    return Derived.toldOnly(heatPump.hotWaterInput_kW()).provenance().missing();
+    return Derived.enteredOnly(heatPump.hotWaterInput_kW()).provenance().missing();
   }
 
   /**
@@ -113,20 +113,20 @@ public final class RelayLoop {
         : draw_kW();
   }
 
-  /** What must be told before it is sure how much of the draw the relay sees. */
+  /** What must be entered before it is sure how much of the draw the relay sees. */
   public List<Pointer> openSight() {
     return new SensedPhases(setup).shareOfPump().provenance().missing();
   }
 
-  /** The least the heat pump draws; where only the most is told, that. */
+  /** The least the heat pump draws; where only the most is entered, that. */
   public Derived<Double> leastDraw_kW() {
-    return Derived.toldOnly(heatPump.minimumInput_kW())
-        .or(Derived.toldOnly(heatPump.hotWaterInput_kW()));
+    return Derived.enteredOnly(heatPump.minimumInput_kW())
+        .or(Derived.enteredOnly(heatPump.hotWaterInput_kW()));
   }
 
-  /** What must be told before the least the heat pump draws is sure. */
+  /** What must be entered before the least the heat pump draws is sure. */
   public List<Pointer> openLeastDraw() {
-    return Derived.toldOnly(heatPump.minimumInput_kW()).provenance().missing();
+    return Derived.enteredOnly(heatPump.minimumInput_kW()).provenance().missing();
   }
 
   /**
@@ -236,16 +236,16 @@ public final class RelayLoop {
         Derived.of(setup.gridSensor().rated_A()));
   }
 
-  /** The same, of a coarse sensor where its plate is not told. */
+  /** The same, of a coarse sensor where its plate is not entered. */
   public Derived<Double> coarseSensorError_kW(Derived<Double> power_kW) {
     GridSensor sensor = setup.gridSensor();
     return sensorError_kW(
         power_kW,
-        Derived.toldOnly(sensor.accuracyClass())
+        Derived.enteredOnly(sensor.accuracyClass())
             .or(
                 Derived.assumed(
                     sensor.accuracyClass().pointer(), 1.0, "the lowest accuracy class known")),
-        Derived.toldOnly(sensor.rated_A())
+        Derived.enteredOnly(sensor.rated_A())
             .or(Derived.assumed(sensor.rated_A().pointer(), 100.0, "common practice")));
   }
 
@@ -287,7 +287,7 @@ public final class RelayLoop {
    */
   public record Timing(HuntingCycle withTimers, HuntingCycle onDelays) {}
 
-  /** The timing of a loop that hunts; a delay not told counts as one step of a minute. */
+  /** The timing of a loop that hunts; a delay not entered counts as one step of a minute. */
   public Timing timing() {
     HuntingCycle.Delays delays = delays(orZero(Derived.of(heatPump.startLag_min())));
     return new Timing(
@@ -306,10 +306,10 @@ public final class RelayLoop {
         STEP_MIN);
   }
 
-  /** The defaults that its timing rests on, in words; empty where all of it is told. */
+  /** The defaults that its timing rests on, in words; empty where all of it is entered. */
   public String assumedTiming() {
     return Stream.of(heatPump.startLag_min(), heatPump.minimumRun_min(), heatPump.minimumOff_min())
-        .filter(timer -> !timer.isTold())
+        .filter(timer -> !timer.isEntered())
         .map(timer -> timer.pointer().dotted())
         .collect(Collectors.joining(", "));
   }

@@ -2,13 +2,13 @@ package deadband.loop;
 
 import deadband.document.Pointer;
 import deadband.provenance.Derived;
+import deadband.setup.Entered;
 import deadband.setup.GridSensor;
 import deadband.setup.HeatPump;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
 import deadband.setup.Solar;
 import deadband.setup.Supply;
-import deadband.setup.Told;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -82,7 +82,7 @@ public final class SensedPhases {
     return sensor.part().isFitted().says(false);
   }
 
-  /** Part of the heat pump's draw that the sensor sees, 0 to 1; all where nothing is told. */
+  /** Part of the heat pump's draw that the sensor sees, 0 to 1; all where nothing is entered. */
   public Derived<Double> shareOfPump() {
     if (isAbsent()) {
       return Derived.of(sensor.part().isFitted()).map(none -> 1.0);
@@ -112,7 +112,7 @@ public final class SensedPhases {
     return surely.isKnown() ? surely.get() : 1;
   }
 
-  /** What must be told before it is sure on how many phases the sensors' errors add up. */
+  /** What must be entered before it is sure on how many phases the sensors' errors add up. */
   public List<Pointer> openLoaded() {
     return surelyLoaded().provenance().missing();
   }
@@ -125,10 +125,10 @@ public final class SensedPhases {
   }
 
   private boolean onOtherPhase() {
-    Told<Phase> pump = heatPump.phase();
+    Entered<Phase> pump = heatPump.phase();
     return measured().is(phases -> phases == 1)
-        && pump.isTold()
-        && sensor.phase().isTold()
+        && pump.isEntered()
+        && sensor.phase().isEntered()
         && !pump.optional().equals(sensor.phase().optional());
   }
 

@@ -12,8 +12,8 @@ import java.util.List;
  * The temperatures at which the diverter stops feeding the heater and takes up again.
  *
  * <p>It opens at the limit where the hysteresis lies below it, and at limit + hysteresis where it
- * lies on both sides; it closes again at limit − hysteresis. Where the side is not told, the lower
- * opening is the one to judge hygiene by and the higher one scald.
+ * lies on both sides; it closes again at limit − hysteresis. Where the side is not entered, the
+ * lower opening is the one to judge hygiene by and the higher one scald.
  */
 public final class TankLimit {
 
@@ -27,7 +27,7 @@ public final class TankLimit {
     return Derived.of(diverter.limit_C());
   }
 
-  /** The temperature at which it opens; not known while the side is not told and matters. */
+  /** The temperature at which it opens; not known while the side is not entered and matters. */
   public Derived<Double> opening_C() {
     if (diverter.hysteresis_K().says(0.0)) {
       return limit_C();
@@ -47,7 +47,7 @@ public final class TankLimit {
     return opening_C().isKnown() ? opening_C() : highest_C();
   }
 
-  /** What must be told before the opening temperature is sure. */
+  /** What must be entered before the opening temperature is sure. */
   public List<Pointer> open() {
     return opening_C().provenance().missing();
   }

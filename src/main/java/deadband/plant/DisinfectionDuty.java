@@ -12,9 +12,9 @@ import deadband.provenance.Derived;
 import deadband.setup.CountryCode;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Entered;
 import deadband.setup.Part;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.DecimalReduction;
 import deadband.trade.DisinfectionCycle;
@@ -122,12 +122,13 @@ public final class DisinfectionDuty {
       return List.of(programme.enabled().pointer());
     }
     if (runs().is(is -> !is)) {
-      Told<Boolean> fitted = partOf(programme.heater().optional().orElse(Heater.NONE)).isFitted();
+      Entered<Boolean> fitted =
+          partOf(programme.heater().optional().orElse(Heater.NONE)).isFitted();
       return fitted.says(false)
           ? List.of(programme.heater().pointer(), fitted.pointer())
           : List.of(programme.heater().pointer());
     }
-    return programme.enabled().isTold() && programme.target_C().isTold()
+    return programme.enabled().isEntered() && programme.target_C().isEntered()
         ? List.of(
             programme.target_C().pointer(),
             programme.hold_min().pointer(),
@@ -138,7 +139,7 @@ public final class DisinfectionDuty {
   public Derived<Boolean> runsOn(Heater heater) {
     return Derived.all(
         Derived.of(programme.enabled()),
-        Derived.of(programme.heater()).map(told -> told == heater));
+        Derived.of(programme.heater()).map(entered -> entered == heater));
   }
 
   /**
@@ -148,7 +149,7 @@ public final class DisinfectionDuty {
    */
   public Derived<DisinfectionCycle> cycle() {
     Derived<CountryCode> country = Derived.of(setup.site().country());
-    return setup.site().disinfectionCycle().isTold()
+    return setup.site().disinfectionCycle().isEntered()
         ? chosen().then(cycle -> governing(cycle, country))
         : country.map(DisinfectionDuty::cycleOf);
   }
@@ -221,7 +222,7 @@ public final class DisinfectionDuty {
         Measure.of(quantity, value, unit), cycle.name(), cycle.source(), cycle.known());
   }
 
-  /** How far the store stays below the target that it is never brought to; 0 where not told. */
+  /** How far the store stays below the target that it is never brought to; 0 where not entered. */
   public double missed_K() {
     Optional<Double> everyday = setup.heatPump().everyday().stop_C().optional();
     Optional<Double> target = programme.target_C().optional();

@@ -4,10 +4,10 @@ import deadband.limits.Limit;
 import deadband.limits.Limits;
 import deadband.provenance.Derived;
 import deadband.setup.ClockWindow;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.List;
 
 /**
@@ -39,7 +39,7 @@ public final class EverydayHeat {
 
   /** Time of a day for which a timer feeds the immersion heater. */
   public Derived<Double> timer_min() {
-    Told<List<ClockWindow>> timed = setup.immersion().timed();
+    Entered<List<ClockWindow>> timed = setup.immersion().timed();
     return Derived.of(timed)
         .then(
             windows ->
@@ -49,7 +49,7 @@ public final class EverydayHeat {
   }
 
   private static Derived<Double> free_min(
-      Told<List<ClockWindow>> within, Derived<List<ClockWindow>> outside) {
+      Entered<List<ClockWindow>> within, Derived<List<ClockWindow>> outside) {
     return Derived.of(within).with(outside, (in, out) -> (double) ClockWindow.free_min(in, out));
   }
 

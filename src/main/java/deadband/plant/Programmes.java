@@ -2,11 +2,11 @@ package deadband.plant;
 
 import deadband.facts.Bound;
 import deadband.provenance.Derived;
+import deadband.setup.Entered;
 import deadband.setup.HeatPump;
 import deadband.setup.Programme;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.CompressorReach;
 import deadband.trade.HuntingCycle;
@@ -42,7 +42,7 @@ public final class Programmes {
   }
 
   /**
-   * Whether a relay may call the surplus programme: not where it is told to drive another thing.
+   * Whether a relay may call the surplus programme: not where it is entered to drive another thing.
    */
   public Derived<Boolean> surplusIsCalled() {
     Derived<Boolean> fitted = Derived.of(relay.part().isFitted());
@@ -78,17 +78,18 @@ public final class Programmes {
   /**
    * What a temperature that is out of reach is held against: what the flow allows, where it lies
    * above even that; else the reach less the sensor's tolerance, which is a question. How far the
-   * flow must lie above the tank is known from memory where it is not told: then the flow itself.
+   * flow must lie above the tank is known from memory where it is not entered: then the flow
+   * itself.
    */
   public Bound reachBound(double wanted_C) {
-    boolean told = heatPump.flowAboveTank_K().isTold();
-    Derived<Double> asSet_C = told ? highestTank_C() : Derived.of(heatPump.maximumFlow_C());
+    boolean entered = heatPump.flowAboveTank_K().isEntered();
+    Derived<Double> asSet_C = entered ? highestTank_C() : Derived.of(heatPump.maximumFlow_C());
     if (asSet_C.is(most_C -> wanted_C > most_C)) {
       return Bound.reckoned(
           REACH,
           asSet_C.get(),
           Unit.CELSIUS,
-          told ? "maximum flow less flow above tank" : "maximum flow");
+          entered ? "maximum flow less flow above tank" : "maximum flow");
     }
     return Bound.reckoned(
             REACH,
@@ -100,9 +101,9 @@ public final class Programmes {
 
   /** The least run, as a limit to hold a run against. */
   public Bound minimumRun(double least_min) {
-    Told<Double> told = heatPump.minimumRun_min();
-    return told.isTold()
-        ? Bound.told("minimum run", least_min, Unit.MINUTE, told)
+    Entered<Double> entered = heatPump.minimumRun_min();
+    return entered.isEntered()
+        ? Bound.entered("minimum run", least_min, Unit.MINUTE, entered)
         : Bound.assumed("minimum run", least_min, Unit.MINUTE, "default");
   }
 

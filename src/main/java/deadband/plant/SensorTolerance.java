@@ -12,8 +12,8 @@ import deadband.trade.PlatinumSensor;
  * How far the tank may truly be from what a sensor shows, either way.
  *
  * <p>What a data sheet states comes first; else the class of a platinum sensor. A sensor of another
- * kind has no class, and nothing stands in for what is not told of it. The heat pump's own sensor
- * is seldom described, so the diverter's stands for it. A sensor that is not there has none.
+ * kind has no class, and nothing stands in for what is not entered of it. The heat pump's own
+ * sensor is seldom described, so the diverter's stands for it. A sensor that is not there has none.
  */
 public final class SensorTolerance {
 
@@ -50,14 +50,14 @@ public final class SensorTolerance {
     if (sensor.part().isFitted().says(false)) {
       return Derived.of(sensor.part().isFitted()).map(there -> 0.0);
     }
-    if (sensor.tolerance_K().isTold()) {
+    if (sensor.tolerance_K().isEntered()) {
       return Derived.of(sensor.tolerance_K());
     }
     if (sensor.element().says(Element.NTC) || sensor.element().says(Element.OTHER)) {
       return Derived.missing(sensor.tolerance_K().pointer());
     }
     return Derived.of(sensor.toleranceClass())
-        .map(told -> PlatinumSensor.ToleranceClass.valueOf(told.name()))
+        .map(entered -> PlatinumSensor.ToleranceClass.valueOf(entered.name()))
         .with(at_C, (tolerance, at) -> Unit.KELVIN.round(tolerance.tolerance_K(at)));
   }
 
@@ -66,7 +66,7 @@ public final class SensorTolerance {
     if (!counted) {
       return Derived.constant(0.0);
     }
-    if (heatPump.sensorTolerance_K().isTold()) {
+    if (heatPump.sensorTolerance_K().isEntered()) {
       return Derived.of(heatPump.sensorTolerance_K());
     }
     if (sensorFitted.is(fitted -> !fitted)) {
@@ -76,9 +76,9 @@ public final class SensorTolerance {
     return diverter_K(at_C);
   }
 
-  /** A temperature with what its tolerance is sure to add: nothing where that is not told. */
+  /** A temperature with what its tolerance is sure to add: nothing where that is not entered. */
   public static Derived<Double> surely_C(Derived<Double> at_C, Derived<Double> tolerance_K) {
-    boolean told = tolerance_K.isKnown() && tolerance_K.provenance().assumed().isEmpty();
-    return told ? Derived.sum(Unit.CELSIUS, at_C, tolerance_K) : at_C;
+    boolean entered = tolerance_K.isKnown() && tolerance_K.provenance().assumed().isEmpty();
+    return entered ? Derived.sum(Unit.CELSIUS, at_C, tolerance_K) : at_C;
   }
 }

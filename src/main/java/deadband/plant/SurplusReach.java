@@ -17,8 +17,8 @@ import java.util.stream.Stream;
  * The most that a relay can ever see: sun or export limit, less the house, less a heater that
  * always stands first.
  *
- * <p>Each value told can only lower it, so what is told bounds it from above and the values not
- * told are open only where a start was found within reach.
+ * <p>Each value entered can only lower it, so what is entered bounds it from above and the values
+ * not entered are open only where a start was found within reach.
  */
 public final class SurplusReach {
 
@@ -30,7 +30,7 @@ public final class SurplusReach {
     this.loop = loop;
   }
 
-  /** The lowest bound that follows from what is told; not known where nothing bounds it. */
+  /** The lowest bound that follows from what is entered; not known where nothing bounds it. */
   public Derived<Double> most_kW() {
     return lowest(sun_kW(), export_kW());
   }
@@ -58,7 +58,7 @@ public final class SurplusReach {
     return Unit.KILOWATT.round(peak_kW);
   }
 
-  /** What must be told before a start is sure to lie within reach. */
+  /** What must be entered before a start is sure to lie within reach. */
   public List<Pointer> open(double start_kW) {
     List<Pointer> open =
         Stream.of(peak_kW(), inverter_kW(), house_kW(), export_kW())

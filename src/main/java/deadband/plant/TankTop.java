@@ -9,8 +9,8 @@ import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
 import deadband.setup.Change;
 import deadband.setup.Disinfection;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.Scald;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,8 +23,8 @@ import java.util.function.Predicate;
  * stops of the heat pump's programmes and the disinfection target, each with the tolerance of its
  * sensor, and of the immersion thermostat where nothing else governs that heater.
  *
- * <p>One setting that is told can prove the tank too hot; only all of them together prove that it
- * is not.
+ * <p>One setting that is entered can prove the tank too hot; only all of them together prove that
+ * it is not.
  */
 public final class TankTop {
 
@@ -57,17 +57,17 @@ public final class TankTop {
    * One control that heats the tank.
    *
    * @param name of its setting
-   * @param setting the value told
+   * @param setting the value entered
    * @param start where its programme starts, null where it has none
    * @param set_C the setting, where it is sure to be in force
    * @param surely_C what the tank is sure to reach by it
    * @param atMost_C what the tank may reach by it
-   * @param gap values not told without which what it may reach is not sure
+   * @param gap values not entered without which what it may reach is not sure
    */
   public record Source(
       String name,
-      Told<Double> setting,
-      Optional<Told<Double>> start,
+      Entered<Double> setting,
+      Optional<Entered<Double>> start,
       Derived<Double> set_C,
       Derived<Double> surely_C,
       Derived<Double> atMost_C,
@@ -88,10 +88,11 @@ public final class TankTop {
       double lower_C = dial_C < most_C ? dial_C : dial_C - DIAL_STEP_K;
       List<Change> changes = new ArrayList<>(List.of(Change.of(setting, lower_C)));
       start
-          .filter(told -> told.optional().filter(start_C -> start_C >= lower_C).isPresent())
+          .filter(entered -> entered.optional().filter(start_C -> start_C >= lower_C).isPresent())
           .ifPresent(
-              told ->
-                  changes.add(Change.of(told, lower_C - set_C + told.optional().orElseThrow())));
+              entered ->
+                  changes.add(
+                      Change.of(entered, lower_C - set_C + entered.optional().orElseThrow())));
       return changes;
     }
   }
@@ -101,8 +102,8 @@ public final class TankTop {
    *
    * @param peak_C the hottest it is sure to get where that is too hot already, else the hottest it
    *     may get
-   * @param openIfFound values not told without which too hot is not proven
-   * @param openIfClear values not told without which not too hot is not proven
+   * @param openIfFound values not entered without which too hot is not proven
+   * @param openIfClear values not entered without which not too hot is not proven
    */
   public record Reading(
       Derived<Double> peak_C, List<Pointer> openIfFound, List<Pointer> openIfClear) {}
@@ -115,7 +116,7 @@ public final class TankTop {
         Derived.of(setup.immersion().part().isFitted()));
   }
 
-  /** The highest temperature that is set and told. */
+  /** The highest temperature that is set and entered. */
   public Derived<Double> setPoint_C() {
     return Derived.highestKnown(sources.stream().map(Source::set_C).toList());
   }
@@ -181,7 +182,7 @@ public final class TankTop {
   }
 
   private void addDiverter() {
-    boolean unlimited = !senses() && !setup.diverter().limit_C().isTold();
+    boolean unlimited = !senses() && !setup.diverter().limit_C().isEntered();
     if (setup.diverter().part().isFitted().says(false) || unlimited) {
       return;
     }
@@ -243,7 +244,7 @@ public final class TankTop {
   }
 
   private void addImmersion() {
-    Told<Double> setting = setup.immersion().thermostat_C();
+    Entered<Double> setting = setup.immersion().thermostat_C();
     Derived<Boolean> governs = thermostatGoverns();
     if (governs.is(is -> !is)) {
       return;

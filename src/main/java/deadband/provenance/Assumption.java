@@ -3,9 +3,9 @@ package deadband.provenance;
 import deadband.document.Pointer;
 
 /**
- * A documented default that stood in for a value not told.
+ * A documented default that stood in for a value not entered.
  *
- * @param pointer the value not told
+ * @param pointer the value not entered
  * @param value what was taken instead: a {@code Double} or a choice
  * @param basis where the default comes from
  */

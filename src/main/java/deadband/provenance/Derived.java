@@ -2,8 +2,8 @@ package deadband.provenance;
 
 import deadband.document.Pointer;
 import deadband.setup.Default;
+import deadband.setup.Entered;
 import deadband.setup.Part;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A value derived from a setup that knows where it came from: from values told, from documented
+ * A value derived from a setup that knows where it came from: from values entered, from documented
  * defaults, or not known for want of values.
  *
  * <p>Combining carries provenance along. Numbers are brought to their unit's resolution when made,
@@ -36,22 +36,22 @@ public final class Derived<T> {
     this.provenance = provenance;
   }
 
-  /** What is told; else its documented default; else not known. */
-  public static <T> Derived<T> of(Told<T> told) {
-    if (told.value() != null) {
-      return new Derived<>(told.value(), Provenance.told(told.pointer()));
+  /** What is entered; else its documented default; else not known. */
+  public static <T> Derived<T> of(Entered<T> entered) {
+    if (entered.value() != null) {
+      return new Derived<>(entered.value(), Provenance.entered(entered.pointer()));
     }
-    Default<T> assumed = told.assumed();
+    Default<T> assumed = entered.assumed();
     return assumed == null
-        ? missing(told.pointer())
-        : assumed(told.pointer(), assumed.value(), assumed.because());
+        ? missing(entered.pointer())
+        : assumed(entered.pointer(), assumed.value(), assumed.because());
   }
 
-  /** What is told, and nothing in its stead. */
-  public static <T> Derived<T> toldOnly(Told<T> told) {
-    return told.value() == null
-        ? missing(told.pointer())
-        : new Derived<>(told.value(), Provenance.told(told.pointer()));
+  /** What is entered, and nothing in its stead. */
+  public static <T> Derived<T> enteredOnly(Entered<T> entered) {
+    return entered.value() == null
+        ? missing(entered.pointer())
+        : new Derived<>(entered.value(), Provenance.entered(entered.pointer()));
   }
 
   /** False where a part is entered as not fitted; true where it is there, or not entered. */
@@ -64,7 +64,7 @@ public final class Derived<T> {
     return new Derived<>(value, Provenance.NONE);
   }
 
-  /** A value taken in place of one not told. */
+  /** A value taken in place of one not entered. */
   public static <T> Derived<T> assumed(Pointer pointer, T value, String basis) {
     Object taken = value;
     return new Derived<>(value, Provenance.assumed(new Assumption(pointer, taken, basis)));

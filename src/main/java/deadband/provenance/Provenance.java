@@ -10,16 +10,16 @@ import java.util.TreeSet;
 /**
  * Where a derived value comes from: each list sorted, without repeats.
  *
- * @param told values it was derived from
+ * @param entered values it was derived from
  * @param assumed defaults it was derived from
- * @param missing values that are not told and without which it is not known
+ * @param missing values that are not entered and without which it is not known
  */
-public record Provenance(List<Pointer> told, List<Assumption> assumed, List<Pointer> missing) {
+public record Provenance(List<Pointer> entered, List<Assumption> assumed, List<Pointer> missing) {
 
   /** Of a value that comes from nowhere in the setup. */
   public static final Provenance NONE = new Provenance(List.of(), List.of(), List.of());
 
-  public static Provenance told(Pointer pointer) {
+  public static Provenance entered(Pointer pointer) {
     return new Provenance(List.of(pointer), List.of(), List.of());
   }
 
@@ -39,14 +39,14 @@ public record Provenance(List<Pointer> told, List<Assumption> assumed, List<Poin
     if (isEmpty()) {
       return other;
     }
-    List<Pointer> bothTold = merged(told, other.told);
+    List<Pointer> bothEntered = merged(entered, other.entered);
     List<Assumption> bothAssumed = merged(assumed, other.assumed);
     List<Pointer> bothMissing = merged(missing, other.missing);
     boolean same =
-        bothTold.size() == told.size()
+        bothEntered.size() == entered.size()
             && bothAssumed.size() == assumed.size()
             && bothMissing.size() == missing.size();
-    return same ? this : new Provenance(bothTold, bothAssumed, bothMissing);
+    return same ? this : new Provenance(bothEntered, bothAssumed, bothMissing);
   }
 
   /** All of these together; merged by halves, so that a long list stays quick. */
@@ -81,7 +81,7 @@ public record Provenance(List<Pointer> told, List<Assumption> assumed, List<Poin
   }
 
   private boolean isEmpty() {
-    return told.isEmpty() && assumed.isEmpty() && missing.isEmpty();
+    return entered.isEmpty() && assumed.isEmpty() && missing.isEmpty();
   }
 
   /** The pointers of the defaults used. */

@@ -114,8 +114,8 @@ final class Bytes {
   }
 
   private static String reason(IOException e) {
-    String told = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
-    return told == null ? "a failure while reading" : told;
+    String entered = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+    return entered == null ? "a failure while reading" : entered;
   }
 
   /** The encoding a text is in that is surely not in UTF-8, by its mark or its zero bytes. */
@@ -152,7 +152,7 @@ final class Bytes {
   }
 
   private Content decoded(byte[] bytes) {
-    // a decoder that is not told otherwise reports what is malformed
+    // a decoder that is not entered otherwise reports what is malformed
     CharsetDecoder decoder = UTF_8.newDecoder();
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CharBuffer out = CharBuffer.allocate(bytes.length);

@@ -20,9 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param line where the header stands
  * @param width cells it has
  * @param time index of the times, -1 where there are none
- * @param told what the other columns tell
+ * @param measured what the other columns give
  */
-record DayHeader(int line, int width, int time, List<Told> told) {
+record DayHeader(int line, int width, int time, List<Measured> measured) {
 
   private static final String TIME = "time";
   private static final double WATTS = 0.001;
@@ -31,7 +31,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
   private static final Set<String> OF_A_TRACE = Set.copyOf(Recording.headers());
 
   /** Every name a column may have, with what it tells. */
-  private static final Map<String, Told> NAMES = names();
+  private static final Map<String, Measured> NAMES = names();
 
   /**
    * A column of values.
@@ -39,9 +39,9 @@ record DayHeader(int line, int width, int time, List<Told> told) {
    * @param index of its cells
    * @param factor from its unit to that of the {@link Column}
    */
-  record Told(Column column, String name, int index, double factor) {
-    private Told at(int index) {
-      return new Told(column, name, index, factor);
+  record Measured(Column column, String name, int index, double factor) {
+    private Measured at(int index) {
+      return new Measured(column, name, index, factor);
     }
 
     boolean isPower() {
@@ -68,14 +68,14 @@ record DayHeader(int line, int width, int time, List<Told> told) {
     }
   }
 
-  private static Map<String, Told> names() {
-    Map<String, Told> names = new LinkedHashMap<>();
+  private static Map<String, Measured> names() {
+    Map<String, Measured> names = new LinkedHashMap<>();
     for (Column column : Column.values()) {
       String header = column.header();
-      names.put(header, new Told(column, header, 0, 1));
+      names.put(header, new Measured(column, header, 0, 1));
       if (header.endsWith("_kW")) {
         String watts = header.replace("_kW", "_W");
-        names.put(watts, new Told(column, watts, 0, WATTS));
+        names.put(watts, new Measured(column, watts, 0, WATTS));
       }
     }
     return names;
@@ -84,7 +84,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
   /** What a day file tells. */
   Set<Column> columns() {
     Set<Column> columns = EnumSet.noneOf(Column.class);
-    told.forEach(each -> columns.add(each.column()));
+    measured.forEach(each -> columns.add(each.column()));
     return columns;
   }
 
@@ -99,7 +99,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
     private final Rows rows;
     private final Rows.Row row;
     private final Problems problems;
-    private final Map<Column, Told> told = new LinkedHashMap<>();
+    private final Map<Column, Measured> measured = new LinkedHashMap<>();
     private int time = -1;
 
     Reader(Source source, Rows rows, Rows.Row row, Problems problems) {
@@ -117,16 +117,16 @@ record DayHeader(int line, int width, int time, List<Told> told) {
         missing();
         surplusBesideItsParts();
       }
-      return new DayHeader(row.line(), row.cells().size(), time, List.copyOf(told.values()));
+      return new DayHeader(row.line(), row.cells().size(), time, List.copyOf(measured.values()));
     }
 
     private void cell(String name, int index) {
-      Told known = NAMES.get(name);
+      Measured known = NAMES.get(name);
       if (name.equals(TIME)) {
         twice(time, name, index);
         time = index;
       } else if (known != null) {
-        Told earlier = told.put(known.column(), known.at(index));
+        Measured earlier = measured.put(known.column(), known.at(index));
         twice(earlier == null ? -1 : earlier.index(), name, index);
       } else if (!name.isEmpty() && !OF_A_TRACE.contains(name)) {
         unknown(name, index);
@@ -157,7 +157,7 @@ record DayHeader(int line, int width, int time, List<Told> told) {
             "a column named time, in which each row's step begins",
             rows.at(row.line()));
       }
-      if (told.isEmpty()) {
+      if (measured.isEmpty()) {
         problems.addCell(
             Kind.MISSING,
             String.join(", ", row.cells()),
@@ -166,14 +166,14 @@ record DayHeader(int line, int width, int time, List<Told> told) {
       }
     }
 
-    /** Surplus is sun less house: with it, either of them would be told twice. */
+    /** Surplus is sun less house: with it, either of them would be entered twice. */
     private void surplusBesideItsParts() {
-      @Nullable Told surplus = told.get(Column.SURPLUS);
+      @Nullable Measured surplus = measured.get(Column.SURPLUS);
       if (surplus == null) {
         return;
       }
       for (Column part : List.of(Column.PV, Column.HOUSE)) {
-        @Nullable Told beside = told.get(part);
+        @Nullable Measured beside = measured.get(part);
         if (beside != null) {
           problems.add(
               problem(

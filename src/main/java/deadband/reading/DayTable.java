@@ -2,7 +2,7 @@ package deadband.reading;
 
 import java.util.Arrays;
 
-/** The rows of a day file as they are read: line, time, values. A value not told is NaN. */
+/** The rows of a day file as they are read: line, time, values. A value not entered is NaN. */
 final class DayTable {
 
   private int[] line = new int[2048];

@@ -73,7 +73,7 @@ final class LimitsReader {
       return Optional.empty();
     }
     return number(limit, value.get(), at.child(VALUE))
-        .map(told -> override(limit, told, texts))
+        .map(entered -> override(limit, entered, texts))
         .filter(override -> isSigned(override, value.get(), at.child(VALUE)));
   }
 
@@ -100,9 +100,10 @@ final class LimitsReader {
   }
 
   private LimitOverride override(Limit limit, double value, List<String> texts) {
-    List<Optional<String>> told =
+    List<Optional<String>> entered =
         texts.stream().map(text -> Optional.of(text).filter(some -> !some.isEmpty())).toList();
-    return new LimitOverride(limit, value, document.name(), told.get(0), told.get(1), told.get(2));
+    return new LimitOverride(
+        limit, value, document.name(), entered.get(0), entered.get(1), entered.get(2));
   }
 
   private Optional<Double> number(Limit limit, Node node, Pointer at) {

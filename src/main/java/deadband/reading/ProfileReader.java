@@ -5,7 +5,7 @@ import deadband.dayrun.StepLength;
 import deadband.document.Problem.Kind;
 import deadband.document.Source;
 import deadband.document.Span;
-import deadband.reading.DayHeader.Told;
+import deadband.reading.DayHeader.Measured;
 import deadband.reading.ProfileReading.Column;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -58,7 +58,7 @@ final class ProfileReader {
   }
 
   private ProfileReading read(DayHeader header, Iterator<Rows.Row> remaining) {
-    DayTable table = new DayTable(header.told().size());
+    DayTable table = new DayTable(header.measured().size());
     while (remaining.hasNext() && !problems.isFull()) {
       row(header, remaining.next(), table);
     }
@@ -156,34 +156,34 @@ final class ProfileReader {
   }
 
   private double[] values(DayHeader header, Rows.Row row) {
-    double[] values = new double[header.told().size()];
+    double[] values = new double[header.measured().size()];
     for (int column = 0; column < values.length; column++) {
-      Told told = header.told().get(column);
-      String cell = row.cells().get(told.index());
-      values[column] = decimals.value(cell, row.line(), told.index()) * told.factor();
-      if (!isOrdinary(told, values[column])) {
-        problem(told, row, cell, values[column]);
+      Measured measured = header.measured().get(column);
+      String cell = row.cells().get(measured.index());
+      values[column] = decimals.value(cell, row.line(), measured.index()) * measured.factor();
+      if (!isOrdinary(measured, values[column])) {
+        problem(measured, row, cell, values[column]);
       }
     }
     return values;
   }
 
-  private static boolean isOrdinary(Told told, double value) {
-    double least = told.isNeverNegative() ? 0 : -MOST_KW;
-    double most = told.isPower() ? MOST_KW : Double.MAX_VALUE;
+  private static boolean isOrdinary(Measured measured, double value) {
+    double least = measured.isNeverNegative() ? 0 : -MOST_KW;
+    double most = measured.isPower() ? MOST_KW : Double.MAX_VALUE;
     return value >= least && value <= most;
   }
 
-  private void problem(Told told, Rows.Row row, String cell, double value) {
-    Span there = rows.at(row.line(), told.index());
+  private void problem(Measured measured, Rows.Row row, String cell, double value) {
+    Span there = rows.at(row.line(), measured.index());
     if (Double.isNaN(value)) {
       notANumber(cell, there);
     } else if (Double.isInfinite(value)) {
       problems.addCell(Kind.NOT_FINITE, cell, "a number such as 3.5", there);
-    } else if (value < 0 && told.isNeverNegative()) {
-      problems.addCell(Kind.OUT_OF_RANGE, cell, told.least(), there);
-    } else if (doubted.add(told.column())) {
-      problems.addCell(Kind.UNIT_DOUBTED, cell, told.most(), there);
+    } else if (value < 0 && measured.isNeverNegative()) {
+      problems.addCell(Kind.OUT_OF_RANGE, cell, measured.least(), there);
+    } else if (doubted.add(measured.column())) {
+      problems.addCell(Kind.UNIT_DOUBTED, cell, measured.most(), there);
     }
   }
 
@@ -220,9 +220,9 @@ final class ProfileReader {
     StepLength step = new StepLength(steps.step_s());
     Filled filled = new Filled(table, steps, gaps);
     Map<Column, double[]> values = new EnumMap<>(Column.class);
-    for (int index = 0; index < header.told().size(); index++) {
-      Told told = header.told().get(index);
-      values.put(told.column(), column(told, index, table, filled));
+    for (int index = 0; index < header.measured().size(); index++) {
+      Measured measured = header.measured().get(index);
+      values.put(measured.column(), column(measured, index, table, filled));
     }
     doubtedDraw(header, table, step);
     return problems.isEmpty()
@@ -234,9 +234,10 @@ final class ProfileReader {
         : unreadable();
   }
 
-  private double[] column(Told told, int index, DayTable table, Filled filled) {
-    return told.isPower()
-        ? filled.held(index, row -> unfillable(row == 0, rows.at(table.line(row), told.index())))
+  private double[] column(Measured measured, int index, DayTable table, Filled filled) {
+    return measured.isPower()
+        ? filled.held(
+            index, row -> unfillable(row == 0, rows.at(table.line(row), measured.index())))
         : filled.undrawn(index);
   }
 
@@ -250,12 +251,12 @@ final class ProfileReader {
 
   /** Asks about the first draw-off that no house's pipes could pass. */
   private void doubtedDraw(DayHeader header, DayTable table, StepLength step) {
-    for (int index = 0; index < header.told().size(); index++) {
-      Told told = header.told().get(index);
-      double most_L = told.isPower() ? Double.MAX_VALUE : MOST_L_PER_MIN * step.minutes();
+    for (int index = 0; index < header.measured().size(); index++) {
+      Measured measured = header.measured().get(index);
+      double most_L = measured.isPower() ? Double.MAX_VALUE : MOST_L_PER_MIN * step.minutes();
       for (int row = 0; row < table.rows(); row++) {
         if (table.value(index, row) > most_L) {
-          Span there = rows.at(table.line(row), told.index());
+          Span there = rows.at(table.line(row), measured.index());
           problems.add(
               Kind.UNIT_DOUBTED,
               source.excerpt(there),

@@ -23,7 +23,7 @@ import java.util.function.IntToDoubleFunction;
  * </pre>
  *
  * <p>Columns {@code time}, {@code pv_kW}, {@code house_kW}, {@code surplus_kW} (each power also
- * {@code _W}) and {@code draw_L}, in any order and mix; where the surplus is told, sun and house
+ * {@code _W}) and {@code draw_L}, in any order and mix; where the surplus is entered, sun and house
  * are taken as in it and may not stand beside it. A time is that at which its step begins: HH:MM,
  * HH:MM:SS, or ISO 8601 with or without offset, all of one kind. With an offset the steps follow
  * the instants, and the first row's clock is that of the run. Steps are regular and divide an hour.
@@ -68,31 +68,31 @@ public sealed interface ProfileReading {
   /**
    * A profile; what the file does not tell is zero in it.
    *
-   * @param told what the file tells, in the order of {@link Column}
+   * @param entered what the file gives, in the order of {@link Column}
    * @param filled steps in which something was missing and was filled
    */
-  record Read(String name, Profile profile, Set<Column> told, int filled)
+  record Read(String name, Profile profile, Set<Column> entered, int filled)
       implements ProfileReading {
 
     public Read {
-      told = Collections.unmodifiableSet(EnumSet.copyOf(told));
+      entered = Collections.unmodifiableSet(EnumSet.copyOf(entered));
     }
 
     /**
      * The profile, with what the file does not tell taken by the clock from a day that does, such
-     * as a built-in one; where the surplus is told, sun and house stay as in it.
+     * as a built-in one; where the surplus is entered, sun and house stay as in it.
      *
      * @throws IllegalArgumentException where that is not one whole day from midnight
      */
     public Profile completedBy(Profile day) {
       Profile other = day.over(profile.step(), profile.start_s(), profile.length());
-      double[] draw_L = values((told.contains(Column.DRAW) ? profile : other)::draw_L);
-      if (told.contains(Column.SURPLUS)) {
+      double[] draw_L = values((entered.contains(Column.DRAW) ? profile : other)::draw_L);
+      if (entered.contains(Column.SURPLUS)) {
         double[] surplus_kW = values(at -> profile.pv_kW(at) - profile.house_kW(at));
         return Profile.ofSurplus(profile.step(), profile.start_s(), surplus_kW, draw_L);
       }
-      double[] pv_kW = values((told.contains(Column.PV) ? profile : other)::pv_kW);
-      double[] house_kW = values((told.contains(Column.HOUSE) ? profile : other)::house_kW);
+      double[] pv_kW = values((entered.contains(Column.PV) ? profile : other)::pv_kW);
+      double[] house_kW = values((entered.contains(Column.HOUSE) ? profile : other)::house_kW);
       return Profile.of(profile.step(), profile.start_s(), pv_kW, house_kW, draw_L);
     }
 

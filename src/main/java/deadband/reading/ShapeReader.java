@@ -63,8 +63,8 @@ final class ShapeReader {
         unknownName(member, shape, place);
       }
     }
-    boolean told = !values.isEmpty() || Boolean.TRUE.equals(fitted);
-    return shape.with(new Part(at, told, fitted), values);
+    boolean entered = !values.isEmpty() || Boolean.TRUE.equals(fitted);
+    return shape.with(new Part(at, entered, fitted), values);
   }
 
   private @Nullable Boolean fitted(Node node, Pointer at) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param kind how it is written
  * @param local_s seconds by the clock, since midnight or since the first of January 1970 [s]
- * @param offset_s how far that clock is ahead of UTC, 0 where it is not told [s]
+ * @param offset_s how far that clock is ahead of UTC, 0 where it is not entered [s]
  */
 record Stamp(Kind kind, long local_s, int offset_s) {
 

@@ -141,7 +141,7 @@ final class Timeline {
       } else if (good) {
         back(row, last, apart_s);
       }
-      // of rows that go on behind the last good time only the first is told
+      // of rows that go on behind the last good time only the first is entered
       good = forward;
     }
     return place;

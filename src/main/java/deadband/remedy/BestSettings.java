@@ -195,7 +195,8 @@ public final class BestSettings {
     private List<Change> with(List<Change> from, Change change) {
       Map<Pointer, Change> byPointer = new TreeMap<>();
       from.forEach(other -> byPointer.put(other.pointer(), other));
-      Change own = new Change(change.pointer(), Change.told(setup, change.pointer()), change.to());
+      Change own =
+          new Change(change.pointer(), Change.entered(setup, change.pointer()), change.to());
       byPointer.put(own.pointer(), own);
       byPointer.values().removeIf(other -> other.to().equals(other.from()));
       return List.copyOf(byPointer.values());

@@ -134,7 +134,7 @@ public final class Proposer {
 
     /** The same change, from what the setup says. */
     private Change single(Change change) {
-      return new Change(change.pointer(), Change.told(setup, change.pointer()), change.to());
+      return new Change(change.pointer(), Change.entered(setup, change.pointer()), change.to());
     }
 
     private List<Change> withoutIdle(List<Change> changes, Distance reached) {

@@ -1,8 +1,8 @@
 package deadband.remedy;
 
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -35,26 +35,26 @@ enum Tuning {
 
   /** Where a setup tells the value. */
   @FunctionalInterface
-  interface Value extends Function<Setup, Told<Double>> {}
+  interface Value extends Function<Setup, Entered<Double>> {}
 
   /** The changes of this value by one step or by several, down and up. */
   List<Change> around(Setup setup) {
-    Told<Double> told = value.apply(setup);
+    Entered<Double> entered = value.apply(setup);
     List<Change> changes = new ArrayList<>();
-    if (told.isTold()) {
-      double now = Objects.requireNonNull(told.value());
+    if (entered.isEntered()) {
+      double now = Objects.requireNonNull(entered.value());
       for (double step : steps) {
-        add(changes, told, now - step);
-        add(changes, told, now + step);
+        add(changes, entered, now - step);
+        add(changes, entered, now + step);
       }
     }
     return changes;
   }
 
-  private void add(List<Change> changes, Told<Double> told, double to) {
+  private void add(List<Change> changes, Entered<Double> entered, double to) {
     double rounded = Math.rint(to * 10) / 10 + 0.0;
     if (rounded >= least && rounded <= most) {
-      changes.add(Change.of(told, rounded));
+      changes.add(Change.of(entered, rounded));
     }
   }
 }

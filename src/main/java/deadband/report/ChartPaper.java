@@ -224,7 +224,7 @@ final class ChartPaper {
     label(text, line, data.value(quantity, data.length() - 1));
   }
 
-  /** Whether a line goes level through a point, so that the point need not be told. */
+  /** Whether a line goes level through a point, so that the point need not be entered. */
   boolean isLevel(IntToDoubleFunction values, int at) {
     long height = height(values, at);
     return height == height(values, at - 1) && height == height(values, at + 1);

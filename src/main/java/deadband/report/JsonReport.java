@@ -30,7 +30,7 @@ import deadband.provenance.Assumption;
 import deadband.report.JsonForm.Members;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
-import deadband.setup.Told;
+import deadband.setup.Entered;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -200,7 +200,7 @@ public final class JsonReport {
   private static final JsonForm<Finding> METHOD =
       new Members<Finding>()
           .and("how", TEXT, finding -> finding.detail().basis())
-          .and("entered", POINTER.list(), finding -> finding.provenance().told())
+          .and("entered", POINTER.list(), finding -> finding.provenance().entered())
           .and("assumed", POINTER.list(), finding -> finding.provenance().assumedPointers())
           .form();
 
@@ -403,7 +403,7 @@ public final class JsonReport {
     return finding.remedies().isEmpty() ? List.of() : finding.remedies().get(0).work();
   }
 
-  private static Optional<String> date(Told<LocalDate> day) {
+  private static Optional<String> date(Entered<LocalDate> day) {
     return day.optional().map(LocalDate::toString);
   }
 

@@ -4,5 +4,5 @@ package deadband.setup;
 @Equipment
 public record BackupHeater(
     Part part,
-    @Described("rated power") Told<Double> power_kW,
-    @Described("whether it may join on a surplus call") Told<Boolean> allowedOnSurplus) {}
+    @Described("rated power") Entered<Double> power_kW,
+    @Described("whether it may join on a surplus call") Entered<Boolean> allowedOnSurplus) {}

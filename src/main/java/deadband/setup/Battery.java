@@ -6,7 +6,7 @@ import java.util.List;
 @Equipment
 public record Battery(
     Part part,
-    @Described("usable capacity") Told<Double> capacity_kWh,
-    @Described("maximum charge and discharge power") Told<Double> power_kW,
-    @Described("what it charges before") Told<List<Consumer>> chargesBefore,
-    @Described("what it may discharge into") Told<List<Consumer>> mayDischargeInto) {}
+    @Described("usable capacity") Entered<Double> capacity_kWh,
+    @Described("maximum charge and discharge power") Entered<Double> power_kW,
+    @Described("what it charges before") Entered<List<Consumer>> chargesBefore,
+    @Described("what it may discharge into") Entered<List<Consumer>> mayDischargeInto) {}

@@ -4,19 +4,19 @@ package deadband.setup;
 @Equipment
 public record Blending(
     Part part,
-    @Described("standard the valve is made to") Told<Valve> valve,
+    @Described("standard the valve is made to") Entered<Valve> valve,
     @Described(
             value = "maximum hot supply temperature, as on the valve or in its instructions",
             least = 30,
             most = 100)
-        Told<Double> hotSupplyMax_C,
+        Entered<Double> hotSupplyMax_C,
     @Described(
             value = "minimum difference of the hot supply above the mixed water",
             least = 0,
             most = 40,
             assumed = "10",
             because = "common practice, from memory")
-        Told<Double> leastDifferential_K) {
+        Entered<Double> leastDifferential_K) {
 
   /** The standard a thermostatic mixing valve is made to. */
   public enum Valve implements Choice {

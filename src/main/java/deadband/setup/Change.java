@@ -9,14 +9,14 @@ import org.jspecify.annotations.Nullable;
  * One value of a setup set to another.
  *
  * @param pointer the value
- * @param from what was told, null where nothing was
+ * @param from what was entered, null where nothing was
  * @param to what it is set to: a {@code Double}, {@code Boolean}, {@link Choice} or list of these
  */
 public record Change(Pointer pointer, @Nullable Object from, Object to) {
 
   /** The change that sets this value. */
-  public static <T> Change of(Told<T> told, T to) {
-    return new Change(told.pointer(), told.value(), to);
+  public static <T> Change of(Entered<T> entered, T to) {
+    return new Change(entered.pointer(), entered.value(), to);
   }
 
   /** The setup with this value in place; nothing else differs. */
@@ -33,8 +33,8 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
     Field last = null;
     boolean listed = false;
     for (String token : pointer.tokens()) {
-      if (held instanceof Told<?> told) {
-        held = told.value();
+      if (held instanceof Entered<?> entered) {
+        held = entered.value();
       }
       if (held instanceof List<?> items) {
         held = items.get(Integer.parseInt(token));
@@ -54,11 +54,11 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
   }
 
   /** What a setup tells at a place, null where nothing. */
-  public static @Nullable Object told(Setup setup, Pointer pointer) {
+  public static @Nullable Object entered(Setup setup, Pointer pointer) {
     Object held = setup;
     for (String token : pointer.tokens()) {
-      if (held instanceof Told<?> told) {
-        held = told.value();
+      if (held instanceof Entered<?> entered) {
+        held = entered.value();
       }
       if (held instanceof List<?> items) {
         int index = Integer.parseInt(token);
@@ -70,7 +70,7 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
         return null;
       }
     }
-    return held instanceof Told<?> told ? told.value() : held;
+    return held instanceof Entered<?> entered ? entered.value() : held;
   }
 
   /** The setup with all of these in place. */
@@ -86,19 +86,19 @@ public record Change(Pointer pointer, @Nullable Object from, Object to) {
     Shape shape = Shape.of(section.getClass());
     Field field = shape.field(path.get(0)).orElseThrow(this::unknown);
     Object held = shape.get(section, field);
-    Part told = new Part(part.pointer(), true, part.fitted());
-    return shape.replacing(section, told, field, set(held, path.subList(1, path.size()), field));
+    Part entered = new Part(part.pointer(), true, part.fitted());
+    return shape.replacing(section, entered, field, set(held, path.subList(1, path.size()), field));
   }
 
   private Object set(Object held, List<String> path, Field field) {
-    if (held instanceof Record section && !(held instanceof Told)) {
+    if (held instanceof Record section && !(held instanceof Entered)) {
       return set(section, partOf(section), path);
     }
-    Told<?> told = (Told<?>) held;
+    Entered<?> entered = (Entered<?>) held;
     if (path.isEmpty()) {
-      return Told.of(told.pointer(), to, field.assumed());
+      return Entered.of(entered.pointer(), to, field.assumed());
     }
-    return Told.of(told.pointer(), setWithin(told.value(), path), field.assumed());
+    return Entered.of(entered.pointer(), setWithin(entered.value(), path), field.assumed());
   }
 
   private Object setWithin(@Nullable Object value, List<String> path) {

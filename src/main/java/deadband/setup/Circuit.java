@@ -3,30 +3,30 @@ package deadband.setup;
 /** The circuit of the immersion heater. */
 public record Circuit(
     Part part,
-    @Described(value = "rating of the breaker", least = 1, most = 400) Told<Double> breaker_A,
+    @Described(value = "rating of the breaker", least = 1, most = 400) Entered<Double> breaker_A,
     @Described(value = "conductor size of the cable", least = 0.5, most = 400)
-        Told<Double> cable_mm2,
-    @Described("reference method of installation") Told<Method> method,
-    @Described("length of the cable") Told<Double> length_m,
-    @Described("whether nothing else is on the circuit") Told<Boolean> ownCircuit,
+        Entered<Double> cable_mm2,
+    @Described("reference method of installation") Entered<Method> method,
+    @Described("length of the cable") Entered<Double> length_m,
+    @Described("whether nothing else is on the circuit") Entered<Boolean> ownCircuit,
     @Described(value = "conductor size of the flexible cord", least = 0.2, most = 50)
-        Told<Double> flex_mm2,
-    @Described("whether the flexible cord is heat-resistant") Told<Boolean> flexHeatResistant,
+        Entered<Double> flex_mm2,
+    @Described("whether the flexible cord is heat-resistant") Entered<Boolean> flexHeatResistant,
     @Described("whether a second switch can feed the element around the diverter")
-        Told<Boolean> secondSwitch,
-    @Described("type of the residual-current device") Told<RcdType> rcdType,
+        Entered<Boolean> secondSwitch,
+    @Described("type of the residual-current device") Entered<RcdType> rcdType,
     @Described(
             value =
                 "current-carrying capacity of the cable as installed, by the tables that apply there",
             least = 1,
             most = 1000)
-        Told<Double> cableRating_A,
+        Entered<Double> cableRating_A,
     @Described(
             value =
                 "current-carrying capacity of the flexible cord, by the tables that apply there",
             least = 1,
             most = 200)
-        Told<Double> flexRating_A) {
+        Entered<Double> flexRating_A) {
 
   /** Reference method of installation of a cable. */
   public enum Method implements Choice {

@@ -4,9 +4,10 @@ package deadband.setup;
 @Equipment
 public record Coil(
     Part part,
-    @Described("surface of the coil") Told<Double> area_m2,
-    @Described("lower end of the coil") Told<Double> bottom_mm,
-    @Described("upper end of the coil") Told<Double> top_mm,
+    @Described("surface of the coil") Entered<Double> area_m2,
+    @Described("lower end of the coil") Entered<Double> bottom_mm,
+    @Described("upper end of the coil") Entered<Double> top_mm,
     @Described(value = "non-self-resetting cut-out of the coil", least = 30, most = 110)
-        Told<Double> cutOut_C,
-    @Described("whether it has a non-self-resetting cut-out of its own") Told<Boolean> ownCutOut) {}
+        Entered<Double> cutOut_C,
+    @Described("whether it has a non-self-resetting cut-out of its own")
+        Entered<Boolean> ownCutOut) {}

@@ -5,8 +5,8 @@ package deadband.setup;
 public record CurrentSensor(
     Part part,
     @Described(value = "number of the input", least = 1, most = 99, whole = true)
-        Told<Double> input,
-    @Described("what it is set to measure") Told<Assigned> assigned) {
+        Entered<Double> input,
+    @Described("what it is set to measure") Entered<Assigned> assigned) {
 
   /** What a current sensor is said to measure. */
   public enum Assigned implements Choice {

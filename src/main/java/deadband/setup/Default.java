@@ -1,7 +1,7 @@
 package deadband.setup;
 
 /**
- * The documented default of a value that is not told.
+ * The documented default of a value that is not entered.
  *
  * @param value what is assumed
  * @param because where it comes from

@@ -4,11 +4,11 @@ package deadband.setup;
 @Equipment
 public record DemandInput(
     Part part,
-    @Described("device that sends the demand") Told<From> from,
-    @Described("kind of signal that arrives") Told<Signal> signal,
-    @Described("kind of signal the input accepts") Told<Signal> accepts,
-    @Described("phase the signal comes from") Told<Phase> phase,
-    @Described("what the diverter does on a demand") Told<Action> action) {
+    @Described("device that sends the demand") Entered<From> from,
+    @Described("kind of signal that arrives") Entered<Signal> signal,
+    @Described("kind of signal the input accepts") Entered<Signal> accepts,
+    @Described("phase the signal comes from") Entered<Phase> phase,
+    @Described("what the diverter does on a demand") Entered<Action> action) {
 
   /** The device a demand comes from. */
   public enum From implements Choice {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param means the words of the trade for it
  * @param kind what it holds
  * @param position of its component in the section's record
- * @param optional whether the record holds it as a {@link Told}; a plain section is always there
+ * @param optional whether the record holds it as a {@link Entered}; a plain section is always there
  * @param assumed the documented default, null where there is none
  */
 public record Field(

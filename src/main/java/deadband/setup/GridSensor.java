@@ -4,14 +4,15 @@ package deadband.setup;
 @Equipment
 public record GridSensor(
     Part part,
-    @Described("where the sensor sits") Told<Place> at,
-    @Described(value = "phases it measures", least = 1, most = 3, whole = true) Told<Double> phases,
-    @Described("phase it measures where it measures one") Told<Phase> phase,
-    @Described(value = "rated primary current", least = 1, most = 4000) Told<Double> rated_A,
+    @Described("where the sensor sits") Entered<Place> at,
+    @Described(value = "phases it measures", least = 1, most = 3, whole = true)
+        Entered<Double> phases,
+    @Described("phase it measures where it measures one") Entered<Phase> phase,
+    @Described(value = "rated primary current", least = 1, most = 4000) Entered<Double> rated_A,
     @Described(value = "accuracy class, IEC 61869-2", least = 0.1, most = 10)
-        Told<Double> accuracyClass,
-    @Described("whether its direction was checked") Told<Facing> facing,
-    @Described("whether the heat pump is downstream of it") Told<Boolean> heatPumpBehind) {
+        Entered<Double> accuracyClass,
+    @Described("whether its direction was checked") Entered<Facing> facing,
+    @Described("whether the heat pump is downstream of it") Entered<Boolean> heatPumpBehind) {
 
   /** Where the sensor sits. */
   public enum Place implements Choice {

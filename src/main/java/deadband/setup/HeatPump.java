@@ -4,40 +4,40 @@ package deadband.setup;
 @Equipment
 public record HeatPump(
     Part part,
-    @Described("heat source") Told<Source> source,
+    @Described("heat source") Entered<Source> source,
     @Described(value = "phases it is connected to", least = 1, most = 3, whole = true)
-        Told<Double> phases,
-    @Described("phase it is connected to, where it is on one") Told<Phase> phase,
-    @Described("minimum electrical power input") Told<Double> minimumInput_kW,
+        Entered<Double> phases,
+    @Described("phase it is connected to, where it is on one") Entered<Phase> phase,
+    @Described("minimum electrical power input") Entered<Double> minimumInput_kW,
     @Described("maximum electrical power input while heating the tank")
-        Told<Double> hotWaterInput_kW,
-    @Described("heat output while heating the tank") Told<Double> hotWaterOutput_kW,
+        Entered<Double> hotWaterInput_kW,
+    @Described("heat output while heating the tank") Entered<Double> hotWaterOutput_kW,
     @Described(value = "maximum flow temperature of the compressor", least = 20, most = 100)
-        Told<Double> maximumFlow_C,
+        Entered<Double> maximumFlow_C,
     @Described(
             value = "difference that the flow needs above the tank",
             least = 0,
             most = 40,
             assumed = "5",
             because = "common practice, from memory")
-        Told<Double> flowAboveTank_K,
+        Entered<Double> flowAboveTank_K,
     @Described(value = "time from call to compressor", assumed = "2", because = "common practice")
-        Told<Double> startLag_min,
+        Entered<Double> startLag_min,
     @Described(
             value = "its own minimum run time",
             assumed = "10",
             because = "Wüllhorst et al. 2021")
-        Told<Double> minimumRun_min,
+        Entered<Double> minimumRun_min,
     @Described(value = "its own minimum off time", assumed = "10", because = "common practice")
-        Told<Double> minimumOff_min,
+        Entered<Double> minimumOff_min,
     @Described(value = "starts per hour permitted by its plate", least = 0, most = 60)
-        Told<Double> startsPerHour,
-    @Described("height of its tank sensor above the base") Told<Double> sensor_mm,
+        Entered<Double> startsPerHour,
+    @Described("height of its tank sensor above the base") Entered<Double> sensor_mm,
     @Described(
             value = "tolerance of its tank sensor either way, where its data sheet states it",
             least = 0,
             most = 20)
-        Told<Double> sensorTolerance_K,
+        Entered<Double> sensorTolerance_K,
     @Described("the everyday hot water programme") Programme everyday,
     @Described("the hot water programme on a surplus call") Programme surplus,
     @Described("the input that takes the surplus call") SurplusInput surplusInput,

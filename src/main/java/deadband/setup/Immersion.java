@@ -6,14 +6,14 @@ import java.util.List;
 @Equipment
 public record Immersion(
     Part part,
-    @Described(value = "rated power", least = 0, most = 50) Told<Double> power_kW,
-    @Described("voltage its power is rated at") Told<Double> ratedAt_V,
-    @Described("height of the element above the base of the tank") Told<Double> height_mm,
+    @Described(value = "rated power", least = 0, most = 50) Entered<Double> power_kW,
+    @Described("voltage its power is rated at") Entered<Double> ratedAt_V,
+    @Described("height of the element above the base of the tank") Entered<Double> height_mm,
     @Described(value = "setting of its own thermostat", least = 5, most = 100)
-        Told<Double> thermostat_C,
+        Entered<Double> thermostat_C,
     @Described(value = "non-self-resetting cut-out of the element", least = 30, most = 110)
-        Told<Double> cutOut_C,
+        Entered<Double> cutOut_C,
     @Described("the circuit that feeds it") Circuit circuit,
-    @Described("whether it has a non-self-resetting cut-out of its own") Told<Boolean> ownCutOut,
+    @Described("whether it has a non-self-resetting cut-out of its own") Entered<Boolean> ownCutOut,
     @Described("times of day at which a timer feeds it from the grid")
-        Told<List<ClockWindow>> timed) {}
+        Entered<List<ClockWindow>> timed) {}

@@ -4,28 +4,28 @@ import deadband.document.Pointer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The section a record was read from: where it stands, and whether it is told to be fitted.
+ * The section a record was read from: where it stands, and whether it is entered to be fitted.
  *
  * <p>A section that holds a value says that the thing is there; {@code "fitted": false} says that
  * it is not; a section that is missing, or holds nothing, says neither.
  *
  * @param pointer where the section stands, or would stand
- * @param told whether the section holds any value
- * @param fitted what {@code fitted} says, null where it is not told
+ * @param entered whether the section holds any value
+ * @param fitted what {@code fitted} says, null where it is not entered
  */
-public record Part(Pointer pointer, boolean told, @Nullable Boolean fitted) {
+public record Part(Pointer pointer, boolean entered, @Nullable Boolean fitted) {
 
-  /** Whether the thing is there: true, false or not told. */
-  public Told<Boolean> isFitted() {
+  /** Whether the thing is there: true, false or not entered. */
+  public Entered<Boolean> isFitted() {
     if (fitted != null) {
-      return new Told<>(pointer.child(Shape.FITTED), fitted, null);
+      return new Entered<>(pointer.child(Shape.FITTED), fitted, null);
     }
-    return new Told<>(pointer, told ? Boolean.TRUE : null, null);
+    return new Entered<>(pointer, entered ? Boolean.TRUE : null, null);
   }
 
   /** This part laid over another: what it says, else what the other says. */
   Part over(Part other) {
-    boolean decides = fitted != null || (told && Boolean.FALSE.equals(other.fitted));
-    return decides ? this : new Part(other.pointer, told || other.told, other.fitted);
+    boolean decides = fitted != null || (entered && Boolean.FALSE.equals(other.fitted));
+    return decides ? this : new Part(other.pointer, entered || other.entered, other.fitted);
   }
 }

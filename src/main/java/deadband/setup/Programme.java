@@ -6,10 +6,10 @@ import java.util.List;
 public record Programme(
     Part part,
     @Described(value = "tank temperature at which it starts", least = 0, most = 100)
-        Told<Double> start_C,
+        Entered<Double> start_C,
     @Described(value = "tank temperature at which it stops", least = 0, most = 100)
-        Told<Double> stop_C,
-    @Described("times of day at which it may not start") Told<List<ClockWindow>> blocked,
-    @Described("whether it runs") Told<Boolean> enabled,
+        Entered<Double> stop_C,
+    @Described("times of day at which it may not start") Entered<List<ClockWindow>> blocked,
+    @Described("whether it runs") Entered<Boolean> enabled,
     @Described("times of day at which its clock starts it, where it has one")
-        Told<List<ClockWindow>> timed) {}
+        Entered<List<ClockWindow>> timed) {}

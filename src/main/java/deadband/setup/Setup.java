@@ -6,18 +6,18 @@ import java.util.List;
 public record Setup(
     Part part,
     @Described(value = "version of the format", least = 1, most = 1, whole = true)
-        Told<Double> deadband,
+        Entered<Double> deadband,
     @Described("the home") Site site,
     @Described("the electricity supply") Supply supply,
     @Described("the solar generator") Solar solar,
     @Described("the household") House house,
     @Described("the hot water tank") Tank tank,
-    @Described("the outlets the tank feeds") Told<List<Outlet>> outlets,
+    @Described("the outlets the tank feeds") Entered<List<Outlet>> outlets,
     @Described("the thermostatic mixing valve") Blending blending,
     @Described("the immersion heater") Immersion immersion,
     @Described("the controller that feeds surplus into the immersion heater") Diverter diverter,
     @Described("the current sensor at the supply") GridSensor gridSensor,
-    @Described("the linked surplus controllers") Told<List<LinkedController>> group,
+    @Described("the linked surplus controllers") Entered<List<LinkedController>> group,
     @Described("the surplus relay") Relay relay,
     @Described("the heat pump") HeatPump heatPump,
     @Described("the space-heating buffer") Buffer buffer,
@@ -25,7 +25,7 @@ public record Setup(
     @Described("the vehicle charger") VehicleCharger vehicleCharger,
     @Described("the settings as they were found") AsFound asFound,
     @Described("what was isolated and proved dead") Isolation isolation,
-    @Described("findings accepted with a reason") Told<List<Accepted>> accepted,
+    @Described("findings accepted with a reason") Entered<List<Accepted>> accepted,
     @Described("what was observed on site") Observed observed) {
 
   /**
@@ -34,7 +34,7 @@ public record Setup(
    *
    * <p>A value found keeps its place under {@code /asFound/settings}, so that a finding shows where
    * it stands. No remedy is offered for such a value: it is in force no more. Where no settings
-   * found are told, this is the setup itself.
+   * found are entered, this is the setup itself.
    */
   public Setup asItWasFound() {
     Setup found = asFound.settings().value();

@@ -82,8 +82,8 @@ public final class Shape {
     return names;
   }
 
-  /** The section of which nothing is told. */
-  public Record untold(Pointer pointer) {
+  /** The section of which nothing is entered. */
+  public Record allOpen(Pointer pointer) {
     return with(new Part(pointer, false, null), Map.of());
   }
 
@@ -104,9 +104,9 @@ public final class Shape {
 
   private static Object held(Field field, Pointer at, @Nullable Object value) {
     if (field.optional()) {
-      return Told.of(at, value, field.assumed());
+      return Entered.of(at, value, field.assumed());
     }
-    return value != null ? value : ((FieldKind.Section) field.kind()).shape().untold(at);
+    return value != null ? value : ((FieldKind.Section) field.kind()).shape().allOpen(at);
   }
 
   /** A section and every plain section within it, lists and what they hold left out. */
@@ -114,7 +114,7 @@ public final class Shape {
     Shape shape = of(section.getClass());
     List<Part> parts = new ArrayList<>(List.of(shape.part(section)));
     for (Field field : shape.fields()) {
-      if (shape.get(section, field) instanceof Record inner && !(inner instanceof Told)) {
+      if (shape.get(section, field) instanceof Record inner && !(inner instanceof Entered)) {
         parts.addAll(partsOf(inner));
       }
     }
@@ -156,7 +156,7 @@ public final class Shape {
    * is taken from that one.
    */
   Record over(Record upper, Record lower) {
-    if (part(upper).told() && Boolean.FALSE.equals(part(lower).fitted())) {
+    if (part(upper).entered() && Boolean.FALSE.equals(part(lower).fitted())) {
       return upper;
     }
     Object[] arguments = new Object[components.length];
@@ -168,8 +168,8 @@ public final class Shape {
   }
 
   private static Object over(Object upper, Object lower) {
-    if (upper instanceof Told<?> told) {
-      return told.isTold() ? told : lower;
+    if (upper instanceof Entered<?> entered) {
+      return entered.isEntered() ? entered : lower;
     }
     Record section = (Record) upper;
     return of(section.getClass()).over(section, (Record) lower);
@@ -201,7 +201,7 @@ public final class Shape {
     if (described == null) {
       throw new IllegalStateException("not described: " + component);
     }
-    boolean optional = component.getType() == Told.class;
+    boolean optional = component.getType() == Entered.class;
     Type held = optional ? argument(component.getGenericType()) : component.getType();
     FieldKind kind = kind(held, component.getName(), described);
     return new Field(

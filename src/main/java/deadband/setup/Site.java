@@ -3,13 +3,13 @@ package deadband.setup;
 /** The home and who lives in it. */
 public record Site(
     Part part,
-    @Described("name of the job") Told<String> reference,
-    @Described("country, ISO 3166-1 alpha-2") Told<CountryCode> country,
+    @Described("name of the job") Entered<String> reference,
+    @Described("country, ISO 3166-1 alpha-2") Entered<CountryCode> country,
     @Described("whether young children, old or ill people use the hot water")
-        Told<Boolean> vulnerableOccupants,
-    @Described("whether the dwelling is new, or new by change of use") Told<Boolean> newDwelling,
+        Entered<Boolean> vulnerableOccupants,
+    @Described("whether the dwelling is new, or new by change of use") Entered<Boolean> newDwelling,
     @Described("disinfection cycle required, where it is not the country's own")
-        Told<DisinfectionCycle> disinfectionCycle) {
+        Entered<DisinfectionCycle> disinfectionCycle) {
 
   /** National disinfection cycles, by the short name of the document. */
   public enum DisinfectionCycle implements Choice {

@@ -4,17 +4,18 @@ package deadband.setup;
 @Equipment
 public record TankSensor(
     Part part,
-    @Described("sensing element") Told<Element> element,
+    @Described("sensing element") Entered<Element> element,
     @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
-        Told<ToleranceClass> toleranceClass,
+        Entered<ToleranceClass> toleranceClass,
     @Described(value = "tolerance either way, where its data sheet states it", least = 0, most = 20)
-        Told<Double> tolerance_K,
-    @Described("height above the base of the tank") Told<Double> height_mm,
-    @Described("whether it sits in a pocket") Told<Boolean> inPocket,
-    @Described("resistance measured at its ends") Told<Double> measured_ohm,
-    @Described(value = "resistance of its leads", least = 0, most = 1000) Told<Double> lead_ohm,
-    @Described("temperature displayed at the same time") Told<Double> displayed_C,
-    @Described("whether it is declared on the form of the installation") Told<Boolean> declared) {
+        Entered<Double> tolerance_K,
+    @Described("height above the base of the tank") Entered<Double> height_mm,
+    @Described("whether it sits in a pocket") Entered<Boolean> inPocket,
+    @Described("resistance measured at its ends") Entered<Double> measured_ohm,
+    @Described(value = "resistance of its leads", least = 0, most = 1000) Entered<Double> lead_ohm,
+    @Described("temperature displayed at the same time") Entered<Double> displayed_C,
+    @Described("whether it is declared on the form of the installation")
+        Entered<Boolean> declared) {
 
   /** The sensing element. */
   public enum Element implements Choice {

@@ -11,11 +11,11 @@ import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Entered;
 import deadband.setup.Programme;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Counts;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.topics.wiring.HeaterWiring;
 import java.util.List;
 import java.util.stream.Stream;
@@ -60,7 +60,7 @@ public final class Prohibited {
         && rules.keepsHygiene(disinfected);
   }
 
-  private boolean touches(Told<?> value) {
+  private boolean touches(Entered<?> value) {
     return touches(value.pointer());
   }
 
@@ -68,20 +68,20 @@ public final class Prohibited {
     return changes.stream().anyMatch(change -> change.pointer().startsWith(pointer));
   }
 
-  private static boolean isLower(Told<Double> now, Told<Double> was) {
-    return now.isTold() && was.isTold() && number(now) < number(was) - TINY;
+  private static boolean isLower(Entered<Double> now, Entered<Double> was) {
+    return now.isEntered() && was.isEntered() && number(now) < number(was) - TINY;
   }
 
-  private static boolean isHigher(Told<Double> now, Told<Double> was) {
-    return now.isTold() && (!was.isTold() || number(now) > number(was) + TINY);
+  private static boolean isHigher(Entered<Double> now, Entered<Double> was) {
+    return now.isEntered() && (!was.isEntered() || number(now) > number(was) + TINY);
   }
 
-  private static double number(Told<Double> told) {
-    return told.optional().orElseThrow();
+  private static double number(Entered<Double> entered) {
+    return entered.optional().orElseThrow();
   }
 
-  private static boolean isBelow(Told<Double> value, double limit) {
-    return value.isTold() && number(value) < limit - TINY;
+  private static boolean isBelow(Entered<Double> value, double limit) {
+    return value.isEntered() && number(value) < limit - TINY;
   }
 
   /** No stop below zero or at its start, no start above what the PV reaches on a clear day. */
@@ -91,7 +91,7 @@ public final class Prohibited {
       return false;
     }
     boolean moved = touches(relay.start_kW()) || touches(relay.stop_kW());
-    boolean both = relay.start_kW().isTold() && relay.stop_kW().isTold();
+    boolean both = relay.start_kW().isEntered() && relay.stop_kW().isEntered();
     if (moved && both && !isLower(relay.stop_kW(), relay.start_kW())) {
       return false;
     }
@@ -131,7 +131,7 @@ public final class Prohibited {
   }
 
   private boolean usesWhatIsFitted() {
-    Told<Heater> heater = after.heatPump().disinfection().heater();
+    Entered<Heater> heater = after.heatPump().disinfection().heater();
     boolean heaterIsThere = !touches(heater) || isFitted(heater.optional().orElse(Heater.NONE));
     return heaterIsThere && countsWhatIsFitted();
   }
@@ -146,7 +146,7 @@ public final class Prohibited {
   }
 
   private boolean countsWhatIsFitted() {
-    Told<List<Counts>> counts = after.relay().counts();
+    Entered<List<Counts>> counts = after.relay().counts();
     return !touches(counts)
         || counts.optional().orElse(List.of()).stream()
             .filter(power -> !before.relay().counts().optional().orElse(List.of()).contains(power))
@@ -164,10 +164,10 @@ public final class Prohibited {
 
   /** Nothing that protects is set to act later than it did, or later than what it protects. */
   private boolean protects() {
-    Told<Double> breaker = after.immersion().circuit().breaker_A();
+    Entered<Double> breaker = after.immersion().circuit().breaker_A();
     boolean raised = isHigher(breaker, before.immersion().circuit().breaker_A());
     boolean carried =
-        breaker.isTold()
+        breaker.isEntered()
             && HeaterWiring.protected_A(after, limits)
                 .is(most_A -> number(breaker) <= most_A + TINY);
     return (!raised || carried)
@@ -180,9 +180,9 @@ public final class Prohibited {
   }
 
   /** A limit is not raised above the hottest supply that the mixing valve takes. */
-  private boolean staysBelowTheValve(Told<Double> limit, Told<Double> was) {
-    Told<Double> most = after.blending().hotSupplyMax_C();
-    return !isHigher(limit, was) || !most.isTold() || number(limit) <= number(most) + TINY;
+  private boolean staysBelowTheValve(Entered<Double> limit, Entered<Double> was) {
+    Entered<Double> most = after.blending().hotSupplyMax_C();
+    return !isHigher(limit, was) || !most.isEntered() || number(limit) <= number(most) + TINY;
   }
 
   private boolean keepsHygiene(boolean disinfected) {
@@ -219,7 +219,7 @@ public final class Prohibited {
         && !cutBelowTarget(after.immersion().thermostat_C(), before.immersion().thermostat_C());
   }
 
-  private boolean cutBelowTarget(Told<Double> limit, Told<Double> was) {
+  private boolean cutBelowTarget(Entered<Double> limit, Entered<Double> was) {
     double target_C = after.heatPump().disinfection().target_C().optional().orElse(least_C());
     return isLower(limit, was) && isBelow(limit, Math.max(target_C, least_C()));
   }

@@ -2,7 +2,7 @@ package deadband.trade;
 
 /**
  * The European Union's average climate, month by month: what a year run uses where nothing better
- * is told. Regulation (EU) 814/2013, Annex III (read).
+ * is entered. Regulation (EU) 814/2013, Annex III (read).
  */
 public final class AverageClimate {
   private static final double[] OUTDOOR_C = {

@@ -39,11 +39,11 @@ public final class HeaterCircuit {
   private HeaterCircuit() {}
 
   /**
-   * The nominal voltage of a supply: 230 V where a voltage within a tenth of it is told, which is
-   * taken for a measured one (IEC 60038, from memory; in Great Britain SI 1994/3021, read); else
-   * the voltage told.
+   * The nominal voltage of a supply: 230 V where a voltage within a tenth of it is entered, which
+   * is taken for a measured one (IEC 60038, from memory; in Great Britain SI 1994/3021, read); else
+   * the voltage entered.
    *
-   * @param voltage_V voltage told of the site [V], positive
+   * @param voltage_V voltage entered for the site [V], positive
    * @return [V]
    */
   public static double nominal_V(double voltage_V) {
@@ -96,7 +96,7 @@ public final class HeaterCircuit {
    * 230 V is taken for a measured one on a supply of 230 V nominal (IEC 60038, from memory; in
    * Great Britain SI 1994/3021, read); any other is taken for nominal.
    *
-   * @param voltage_V voltage told of the site [V], positive
+   * @param voltage_V voltage entered for the site [V], positive
    * @return [V]
    */
   public static double highest_V(double voltage_V) {

@@ -53,7 +53,7 @@ class RobustnessTest {
         .contains("standard output could not be written");
   }
 
-  /** A home of which no gap as found is told, either. */
+  /** A home of which no gap as found is entered, either. */
   private static final String OTHER = "sample-configs/good/tanners-row.json";
 
   private static final String FAILS_ON_SMALL_GAPS =

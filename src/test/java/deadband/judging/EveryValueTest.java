@@ -189,7 +189,7 @@ class EveryValueTest {
     List<Change> changes = new ArrayList<>();
     for (Pointer at : Setups.leaves(read.document())) {
       if (!at.last().equals(Shape.FITTED) && !at.startsWith(Pointer.ofDotted("asFound.settings"))) {
-        Object now = Change.told(read.setup(), at);
+        Object now = Change.entered(read.setup(), at);
         values(read.document(), at).stream()
             .filter(value -> !value.equals(now))
             .forEach(value -> changes.add(new Change(at, now, value)));

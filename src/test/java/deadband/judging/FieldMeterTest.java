@@ -341,7 +341,7 @@ class FieldMeterTest {
     }
 
     private static double value(Setup home, String dotted) {
-      return (Double) Change.told(home, Pointer.ofDotted(dotted));
+      return (Double) Change.entered(home, Pointer.ofDotted(dotted));
     }
   }
 }

@@ -68,10 +68,10 @@ class GridAndWiringCousinsTest {
       tanners-row ; solar.phases = 2 ; phases-beyond-supply
       fernleigh-bungalow ; vehicleCharger.phases = 3 ; phases-beyond-supply
       fernleigh-bungalow ; diverter.phase = L2 ; phases-beyond-supply
-      tanners-row ; gridSensor.heatPumpBehind = not told ; heat-pump-outside-meter
+      tanners-row ; gridSensor.heatPumpBehind = not entered ; heat-pump-outside-meter
       tanners-row ; gridSensor.heatPumpBehind = false ; heat-pump-outside-meter
-      gum-tree-lane ; gridSensor.heatPumpBehind = not told ; heat-pump-outside-meter
-      fernleigh-bungalow ; gridSensor.heatPumpBehind = not told ; heat-pump-outside-meter
+      gum-tree-lane ; gridSensor.heatPumpBehind = not entered ; heat-pump-outside-meter
+      fernleigh-bungalow ; gridSensor.heatPumpBehind = not entered ; heat-pump-outside-meter
       tanners-row ; solar.fitted = false ; no-pv-for-surplus
       tanners-row ; solar.peak_kW = 0 ; no-pv-for-surplus
       tanners-row ; solar.inverter_kW = 0 ; no-pv-for-surplus
@@ -88,7 +88,7 @@ class GridAndWiringCousinsTest {
       tanners-row ; relay.drives = other, heatPump.surplusInput.via = supply ; call-by-supply-cut
       tanners-row ; relay.drives = other, heatPump.surplusInput.closedMeans = block ; surplus-input-is-block
       tanners-row ; relay.drives = other, relay.contact = normally closed ; contact-sense-reversed
-      tanners-row ; relay.drives = other, relay.segregated = not told ; extra-low-voltage-beside-mains
+      tanners-row ; relay.drives = other, relay.segregated = not entered ; extra-low-voltage-beside-mains
       tanners-row ; heatPump.fitted = false ; absent-part-described
       tanners-row ; immersion.fitted = false ; absent-part-described
       tanners-row ; gridSensor.fitted = false ; absent-part-described
@@ -119,7 +119,7 @@ class GridAndWiringCousinsTest {
       tanners-row ; immersion.circuit.rcdType = none ; rcd-type-for-electronics
       tanners-row ; immersion.circuit.rcdType = AC ; rcd-type-for-electronics
       tanners-row ; diverter.maximum_kW = 2 ; element-above-diverter-rating
-      tanners-row ; immersion.power_kW = 6, diverter.maximum_kW = not told ; element-above-diverter-rating
+      tanners-row ; immersion.power_kW = 6, diverter.maximum_kW = not entered ; element-above-diverter-rating
       tanners-row ; immersion.circuit.ownCircuit = false ; shared-circuit
       tanners-row ; immersion.circuit.secondSwitch = true ; second-switch-bypasses-diverter
       tanners-row ; immersion.circuit.length_m = 80 ; volt-drop-too-large

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import deadband.days.DayRuns;
 import deadband.document.Place;
+import deadband.document.Pointer;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
-import deadband.document.Pointer;
 import deadband.limits.Limits;
 import deadband.reading.SetupReading;
 import deadband.setup.Setup;
@@ -86,8 +86,7 @@ class HouseRulesTest {
 
   @Test
   void aHouseRuleThatComparesNothingFindsNothingWhileTheCaseIsNotKnown() throws IOException {
-    RuleBook book =
-        book(example().replace("width_kW.isAtMost( draw_kW.plus( 0.5 ) )", ""));
+    RuleBook book = book(example().replace("width_kW.isAtMost( draw_kW.plus( 0.5 ) )", ""));
     Setup setup =
         Setups.read(
                 "house",
@@ -102,8 +101,7 @@ class HouseRulesTest {
     assertThat(judgement.notJudged())
         .filteredOn(open -> open.check().isHouse())
         .singleElement()
-        .satisfies(
-            open -> assertThat(open.missing()).contains(Pointer.parse("/relay/stop_kW")));
+        .satisfies(open -> assertThat(open.missing()).contains(Pointer.parse("/relay/stop_kW")));
   }
 
   @Test
@@ -276,7 +274,7 @@ class HouseRulesTest {
                 .replace(
                     "found( kcontext, $gap );",
                     "insert( new deadband.topics.thresholds.RelayGap("
-                        + "$gap.matter(), $gap.width_kW(), $gap.draw_kW()) );"));
+                        + "$gap.evidence(), $gap.width_kW(), $gap.draw_kW()) );"));
     assertThatExceptionOfType(HouseRuleFailure.class)
         .isThrownBy(() -> judged(book, "faulty/stop-just-under-start.json"))
         .withMessageContaining("without end");

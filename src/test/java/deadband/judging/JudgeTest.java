@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class JudgeTest {
 
   private static final Judge JUDGE = new Judge(RuleBook.builtIn(), DayRuns.remembered());
-  private static final Setup NOTHING = (Setup) Shape.of(Setup.class).untold(Pointer.root());
+  private static final Setup NOTHING = (Setup) Shape.of(Setup.class).allOpen(Pointer.root());
 
   private static Setup with(Object... pointersAndValues) {
     Setup setup = NOTHING;

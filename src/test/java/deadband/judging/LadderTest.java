@@ -243,7 +243,7 @@ class LadderTest {
           "/tank/coil/cutOut_C");
 
   private static Setup odd(Random random) {
-    Setup setup = (Setup) Shape.of(Setup.class).untold(Pointer.root());
+    Setup setup = (Setup) Shape.of(Setup.class).allOpen(Pointer.root());
     for (String name : NUMBERS) {
       if (random.nextInt(8) > 0) {
         setup = set(setup, name, number(Unit.of(name), random));

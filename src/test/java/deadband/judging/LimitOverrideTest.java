@@ -77,11 +77,11 @@ class LimitOverrideTest {
   void aHazardThatCouldNotBeJudgedStaysOpenUnderALooserLimit() {
     Path good = Path.of("sample-configs/good/mill-cottage.json");
     String text = Setups.text(good).replace("\"ownCircuit\": true,", "");
-    Setup untold = Setups.read(good.toString(), text).setup();
+    Setup without = Setups.read(good.toString(), text).setup();
     Limits looser = Limits.with(List.of(override(Limit.OWN_CIRCUIT_ABOVE, 1000)));
 
     for (Limits limits : List.of(Limits.standard(), looser)) {
-      assertThat(JUDGE.glance(untold, limits, Setups.AS_OF).notJudged())
+      assertThat(JUDGE.glance(without, limits, Setups.AS_OF).notJudged())
           .extracting(open -> open.check().name())
           .contains("shared-circuit");
     }

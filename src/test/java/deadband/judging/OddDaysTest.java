@@ -20,7 +20,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Whatever the physical range of each value lets through can be run, or is told not to be. */
+/** Whatever the physical range of each value lets through can be run, or is entered not to be. */
 class OddDaysTest {
   private static final long SEED = Long.getLong("deadband.seed", 20261125);
 

@@ -94,7 +94,7 @@ class SamplesTest {
         .collect(Collectors.joining(", ", "found: ", ""));
   }
 
-  /** Removing what is told may leave a check silent or not judged; it never makes a finding. */
+  /** Removing what is entered may leave a check silent or not judged; it never makes a finding. */
   @ParameterizedTest
   @MethodSource("good")
   void aMissingValueNeverMakesAFinding(Path file) {
@@ -152,7 +152,7 @@ class SamplesTest {
     Judgement before = Setups.judge(whole);
     for (Finding finding : before.findings()) {
       if (finding.check().consequence() == Consequence.HAZARD) {
-        finding.provenance().told().stream()
+        finding.provenance().entered().stream()
             .filter(pointer -> whole.document().find(pointer).isPresent())
             // A rating that is entered stands in for the size of its conductor.
             .filter(pointer -> !pointer.toString().endsWith("_mm2"))

@@ -308,7 +308,7 @@ class JsonReadingTest {
   void tellsOtherEncodingsWithAndWithoutTheirMark(String charset, String found) {
     for (String text : List.of(MILL, "\ufeff" + MILL, "{}", "\ufeff{}", "\ufeff")) {
       if (text.equals("\ufeff") && charset.equals("UTF-16LE")) {
-        continue; // FF FE alone: two bytes, no letter to tell by, but told as UTF-16 below
+        continue; // FF FE alone: two bytes, no letter to tell by, but entered as UTF-16 below
       }
       Problem problem = only(JsonReading.ofBytes("m", text.getBytes(Charset.forName(charset))));
       assertThat(problem.kind()).isEqualTo(Kind.OTHER_ENCODING);

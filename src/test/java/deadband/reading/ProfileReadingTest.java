@@ -58,7 +58,7 @@ class ProfileReadingTest {
             """);
     Profile profile = read.profile();
     assertThat(read.name()).isEqualTo("day.csv");
-    assertThat(read.told()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
+    assertThat(read.entered()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
     assertThat(read.filled()).isZero();
     assertThat(profile.step()).isEqualTo(StepLength.MINUTE);
     assertThat(profile.start_s()).isEqualTo(7 * 3600);
@@ -73,7 +73,7 @@ class ProfileReadingTest {
   @Test
   void takesSunAndHouseAsInTheSurplus() {
     ProfileReading.Read read = read("surplus_W,time\n1500,10:00\n-250,10:15\n");
-    assertThat(read.told()).containsExactly(Column.SURPLUS);
+    assertThat(read.entered()).containsExactly(Column.SURPLUS);
     assertThat(read.profile().surplusGiven()).isTrue();
     assertThat(read.profile().step()).isEqualTo(StepLength.ofMinutes(15));
     assertThat(read.profile().pv_kW(0)).isEqualTo(1.5);

@@ -130,12 +130,12 @@ class SampleDaysTest {
   @Test
   void areRead() {
     ProfileReading.Read clear = read("clear-with-draw-off.csv");
-    assertThat(clear.told()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
+    assertThat(clear.entered()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
     assertThat(clear.profile().pv_kWh()).isBetween(25.0, 45.0);
     assertThat(clear.profile().drawn_L()).isBetween(80.0, 250.0);
 
     ProfileReading.Read cloud = read("cloud-at-the-meter.csv");
-    assertThat(cloud.told()).containsExactly(Column.SURPLUS);
+    assertThat(cloud.entered()).containsExactly(Column.SURPLUS);
     assertThat(cloud.profile().length()).isEqualTo(1440);
 
     ProfileReading.Read two = read("two-days-over-the-clock-change.csv");

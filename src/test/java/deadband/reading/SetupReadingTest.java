@@ -31,7 +31,7 @@ class SetupReadingTest {
 
     assertThat(relay.start_kW().value()).isEqualTo(3.2);
     assertThat(relay.start_kW().pointer()).hasToString("/relay/start_kW");
-    assertThat(relay.stop_kW().isTold()).isFalse();
+    assertThat(relay.stop_kW().isEntered()).isFalse();
     assertThat(relay.stop_kW().pointer()).hasToString("/relay/stop_kW");
   }
 
@@ -39,10 +39,10 @@ class SetupReadingTest {
   void nullIsTheSameAsMissing() {
     Setup setup = setup("{ \"relay\": { \"start_kW\": null }, \"tank\": null, \"battery\": {} }");
 
-    assertThat(setup.relay().start_kW().isTold()).isFalse();
-    assertThat(setup.relay().part().isFitted().isTold()).isFalse();
-    assertThat(setup.tank().part().isFitted().isTold()).isFalse();
-    assertThat(setup.battery().part().isFitted().isTold()).isFalse();
+    assertThat(setup.relay().start_kW().isEntered()).isFalse();
+    assertThat(setup.relay().part().isFitted().isEntered()).isFalse();
+    assertThat(setup.tank().part().isFitted().isEntered()).isFalse();
+    assertThat(setup.battery().part().isFitted().isEntered()).isFalse();
   }
 
   @Test
@@ -51,13 +51,13 @@ class SetupReadingTest {
 
     assertThat(setup.battery().part().isFitted().value()).isFalse();
     assertThat(setup.tank().part().isFitted().value()).isTrue();
-    assertThat(setup.buffer().part().isFitted().isTold()).isFalse();
+    assertThat(setup.buffer().part().isFitted().isEntered()).isFalse();
   }
 
   @Test
   void anEmptyListIsToldAndAMissingOneIsNot() {
     assertThat(setup("{ \"outlets\": [] }").outlets().value()).isEmpty();
-    assertThat(setup("{}").outlets().isTold()).isFalse();
+    assertThat(setup("{}").outlets().isEntered()).isFalse();
   }
 
   @Test

@@ -17,10 +17,10 @@ import deadband.reading.ChangedText;
 import deadband.reading.SetupReading;
 import deadband.setup.Change;
 import deadband.setup.Disinfection;
+import deadband.setup.Entered;
 import deadband.setup.Programme;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -85,7 +85,7 @@ class ProhibitionsTest {
 
     Setup in(Setup setup, Random random) {
       Pointer at = Pointer.ofDotted(name);
-      Object was = Change.told(setup, at);
+      Object was = Change.entered(setup, at);
       if (!(was instanceof Double)) {
         return setup;
       }
@@ -195,11 +195,11 @@ class ProhibitionsTest {
     assertProgramme(was.heatPump().surplus(), now.heatPump().surplus(), home);
   }
 
-  private static double of(Told<Double> told) {
-    return told.optional().orElse(Double.NaN);
+  private static double of(Entered<Double> entered) {
+    return entered.optional().orElse(Double.NaN);
   }
 
-  private static boolean differs(Told<?> one, Told<?> other) {
+  private static boolean differs(Entered<?> one, Entered<?> other) {
     return !one.optional().equals(other.optional());
   }
 
@@ -229,9 +229,9 @@ class ProhibitionsTest {
     assertBelowIfRaised(
         was.immersion().thermostat_C(), now.immersion().thermostat_C(), valve_C, home);
     double carries_A = CLIPPED_A.getOrDefault(of(now.immersion().circuit().cable_mm2()), 0.0);
-    double told_A = now.immersion().circuit().cableRating_A().optional().orElse(carries_A);
+    double entered_A = now.immersion().circuit().cableRating_A().optional().orElse(carries_A);
     if (of(now.immersion().circuit().breaker_A()) > of(was.immersion().circuit().breaker_A())) {
-      assertThat(of(now.immersion().circuit().breaker_A())).as(home).isLessThanOrEqualTo(told_A);
+      assertThat(of(now.immersion().circuit().breaker_A())).as(home).isLessThanOrEqualTo(entered_A);
     }
     was.outlets()
         .optional()
@@ -246,12 +246,12 @@ class ProhibitionsTest {
             });
   }
 
-  private static void assertNotHigher(Told<Double> was, Told<Double> now, String home) {
+  private static void assertNotHigher(Entered<Double> was, Entered<Double> now, String home) {
     assertThat(of(now) > of(was)).as("%s: %s", home, now).isFalse();
   }
 
   private static void assertBelowIfRaised(
-      Told<Double> was, Told<Double> now, double most_C, String home) {
+      Entered<Double> was, Entered<Double> now, double most_C, String home) {
     boolean tooHot = of(now) > of(was) && of(now) > most_C;
     assertThat(tooHot).as("%s: %s of %s", home, now, most_C).isFalse();
   }
@@ -278,7 +278,7 @@ class ProhibitionsTest {
                 && of(now.diverter().limit_C()) < target_C)
         .as("%s: tank limit %s below %s", home, now.diverter().limit_C(), target_C)
         .isFalse();
-    Told<Double> rests = now.heatPump().everyday().start_C();
+    Entered<Double> rests = now.heatPump().everyday().start_C();
     assertThat(of(rests) < of(was.heatPump().everyday().start_C()) && of(rests) < 45)
         .as("%s: rests at %s", home, rests)
         .isFalse();

@@ -26,7 +26,7 @@ class TraceCsvTest {
     ProfileReading reading = ProfileReading.ofText("trace.csv", TraceCsv.of(recording));
     assertThat(reading).isInstanceOf(ProfileReading.Read.class);
     ProfileReading.Read read = (ProfileReading.Read) reading;
-    assertThat(read.told()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
+    assertThat(read.entered()).containsExactly(Column.PV, Column.HOUSE, Column.DRAW);
     Profile profile = read.profile();
     assertThat(profile.step()).isEqualTo(recording.step());
     assertThat(profile.start_s()).isEqualTo(recording.secondOfDay(0));

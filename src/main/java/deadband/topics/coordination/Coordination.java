@@ -9,8 +9,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Says;
@@ -25,10 +25,10 @@ import deadband.setup.Battery;
 import deadband.setup.Change;
 import deadband.setup.ClockWindow;
 import deadband.setup.Consumer;
+import deadband.setup.Entered;
 import deadband.setup.Programme;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.VehicleCharger;
 import deadband.trade.BatteryShadow;
 import deadband.trade.StoredHeat;
@@ -54,19 +54,20 @@ public final class Coordination {
   public record ChargerFollowsSurplus(Answer answer) implements Condition {}
 
   /** What the relay sees while a battery carries the heat pump, against the stop. */
-  public record BatteryFeed(Matter matter, Quantity seen_kW, Quantity stop_kW) implements Case {}
+  public record BatteryFeed(Evidence evidence, Quantity seen_kW, Quantity stop_kW)
+      implements Case {}
 
   /** The surplus that a battery takes before the relay sees it. */
-  public record BatteryShade(Matter matter, Quantity hidden_kW) implements Case {}
+  public record BatteryShade(Evidence evidence, Quantity hidden_kW) implements Case {}
 
   /** How long at night the everyday programme may start. */
-  public record NightRun(Matter matter, Quantity free_min) implements Case {}
+  public record NightRun(Evidence evidence, Quantity free_min) implements Case {}
 
   /** Whether two that follow one surplus have an order between them. */
-  public record SharedSurplus(Matter matter, Answer ordered) implements Case {}
+  public record SharedSurplus(Evidence evidence, Answer ordered) implements Case {}
 
   /** Whether the battery may discharge into the immersion heater. */
-  public record BatteryHeat(Matter matter, Answer discharges) implements Case {}
+  public record BatteryHeat(Evidence evidence, Answer discharges) implements Case {}
 
   private final Setup setup;
   private final Limits limits;
@@ -101,7 +102,7 @@ public final class Coordination {
             facts.answer(Derived.of(setup.vehicleCharger().followsSurplus()))));
   }
 
-  private Answer holds(Told<List<Consumer>> consumers, Consumer consumer) {
+  private Answer holds(Entered<List<Consumer>> consumers, Consumer consumer) {
     return facts.answer(Derived.of(consumers).map(all -> all.contains(consumer)));
   }
 
@@ -130,7 +131,7 @@ public final class Coordination {
     Detail.Builder detail =
         Detail.at(battery.mayDischargeInto(), setup.relay().stop_kW())
             .observed(Measure.of("seen while the battery supplies it", seen_kW, KILOWATT))
-            .limit(Bound.told("stop threshold", stop_kW, KILOWATT, setup.relay().stop_kW()))
+            .limit(Bound.entered("stop threshold", stop_kW, KILOWATT, setup.relay().stop_kW()))
             .cures(without(Consumer.HEAT_PUMP))
             .cures(ThresholdCures.ofHeatPump(setup).candidates())
             .basis("control loop arithmetic, no PV, battery charged");
@@ -194,7 +195,7 @@ public final class Coordination {
   }
 
   private Change countingBattery() {
-    Told<List<Relay.Counts>> counts = setup.relay().counts();
+    Entered<List<Relay.Counts>> counts = setup.relay().counts();
     List<Relay.Counts> counted = new ArrayList<>(counts.optional().orElse(List.of()));
     counted.add(Relay.Counts.BATTERY);
     counted.sort(null);
@@ -281,7 +282,7 @@ public final class Coordination {
 
   /** Heat at the element is the poorest use of what a battery stored. */
   private void batteryHeat() {
-    Told<List<Consumer>> into = battery.mayDischargeInto();
+    Entered<List<Consumer>> into = battery.mayDischargeInto();
     Derived<Boolean> discharges =
         Derived.of(into).map(consumers -> consumers.contains(Consumer.IMMERSION));
     facts
@@ -316,7 +317,7 @@ public final class Coordination {
   private static Derived<Boolean> ordered(VehicleCharger charger) {
     boolean first =
         charger.before().optional().filter(all -> all.contains(Consumer.HEAT_PUMP)).isPresent();
-    return charger.ordered().isTold() || !first
+    return charger.ordered().isEntered() || !first
         ? Derived.of(charger.ordered())
         : Derived.of(charger.before()).map(before -> true);
   }

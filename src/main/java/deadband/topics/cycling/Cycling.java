@@ -9,8 +9,8 @@ import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -54,13 +54,15 @@ public final class Cycling {
   private final Programmes programmes;
 
   /** What buffer and system hold, against what the minimum run of the heat pump takes. */
-  public record BufferSize(Matter matter, Quantity held_L, Quantity needed_L) implements Case {}
+  public record BufferSize(Evidence evidence, Quantity held_L, Quantity needed_L) implements Case {}
 
   /** How long the heat pump can at most heat the tank, against its minimum run. */
-  public record TankOutput(Matter matter, Quantity run_min, Quantity least_min) implements Case {}
+  public record TankOutput(Evidence evidence, Quantity run_min, Quantity least_min)
+      implements Case {}
 
   /** Surface of the coil against what a heat pump of that output needs. */
-  public record CoilSurface(Matter matter, Quantity area_m2, Quantity least_m2) implements Case {}
+  public record CoilSurface(Evidence evidence, Quantity area_m2, Quantity least_m2)
+      implements Case {}
 
   private Cycling(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
@@ -152,7 +154,7 @@ public final class Cycling {
   private Bound bufferBound(double needed_L) {
     String quantity = "volume for the minimum run";
     String how = "minimum run × (minimum output − minimum demand), over the differential";
-    return setup.heatPump().minimumRun_min().isTold()
+    return setup.heatPump().minimumRun_min().isEntered()
         ? Bound.reckoned(quantity, needed_L, LITRE, how)
         : Bound.assumed(quantity, needed_L, LITRE, how + "; minimum run assumed");
   }
@@ -195,7 +197,7 @@ public final class Cycling {
             Math.max(LEAST, output_kW)));
   }
 
-  /** The widest that is usual, or a wider one that is told. */
+  /** The widest that is usual, or a wider one that is entered. */
   private double widestSwing_K() {
     double widest_K = limits.value(Limit.WIDEST_SWING);
     for (Programme programme : inUse()) {
@@ -238,7 +240,7 @@ public final class Cycling {
         .done();
   }
 
-  /** How wide a swing is usual is common practice; one that is told is not. */
+  /** How wide a swing is usual is common practice; one that is entered is not. */
   private Bound runBound(double least_min) {
     return widestSwing_K() > limits.value(Limit.WIDEST_SWING)
         ? programmes.minimumRun(least_min)

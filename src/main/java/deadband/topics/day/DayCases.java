@@ -16,8 +16,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Presence;
 import deadband.facts.Quantity;
@@ -32,9 +32,9 @@ import deadband.provenance.Derived;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Diverter;
+import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.Optional;
@@ -49,25 +49,27 @@ public final class DayCases {
   public record DayRunsDisinfection(Answer answer) implements Presence {}
 
   /** Starts of the compressor in the worst hour of an example day. */
-  public record HourlyStarts(Matter matter, Quantity starts, Quantity allowed) implements Case {}
+  public record HourlyStarts(Evidence evidence, Quantity starts, Quantity allowed)
+      implements Case {}
 
   /** Share of the runs that only the heat pump's own timer kept going. */
-  public record TimerRuns(Matter matter, Quantity share, double most) implements Case {}
+  public record TimerRuns(Evidence evidence, Quantity share, double most) implements Case {}
 
   /** The shortest run of an example day that was not cut off by its end. */
-  public record ShortRuns(Matter matter, Quantity shortest_min, Quantity minimum_min)
+  public record ShortRuns(Evidence evidence, Quantity shortest_min, Quantity minimum_min)
       implements Case {}
 
   /** What surplus calls of a clear day take from the grid. */
-  public record SurplusImport(Matter matter, Quantity import_kWh, Quantity tolerated_kWh)
+  public record SurplusImport(Evidence evidence, Quantity import_kWh, Quantity tolerated_kWh)
       implements Case {}
 
   /** PV energy of a clear day that the tank still had room for. */
-  public record SunLost(Matter matter, Quantity lost_kWh, double tolerated_kWh) implements Case {}
+  public record SunLost(Evidence evidence, Quantity lost_kWh, double tolerated_kWh)
+      implements Case {}
 
   /** Whether the element has heated the tank by the time the relay calls, through the seasons. */
   public record HeaterFirst(
-      Matter matter,
+      Evidence evidence,
       Answer exportPaid,
       Answer relayCloses,
       Answer heatPumpRuns,
@@ -76,31 +78,31 @@ public final class DayCases {
       implements Case {}
 
   /** Whether the relay closes on any day of the seasons. */
-  public record StartInYear(Matter matter, Answer reached) implements Case {}
+  public record StartInYear(Evidence evidence, Answer reached) implements Case {}
 
   /** Whether a call starts the heat pump on any day of the seasons, and how cool the tank was. */
-  public record CallInYear(Matter matter, Answer met, Quantity coolest_C, Quantity start_C)
+  public record CallInYear(Evidence evidence, Answer met, Quantity coolest_C, Quantity start_C)
       implements Case {}
 
   /** Export that a diverter sees where the export is limited, against what it needs. */
   public record DivertedExport(
-      Matter matter, Answer allPhasesMeasured, Quantity seen_kW, Quantity needed_kW)
+      Evidence evidence, Answer allPhasesMeasured, Quantity seen_kW, Quantity needed_kW)
       implements Case {}
 
   /** What a clear day's element took from the grid, and from PV. */
-  public record DivertedEnergy(Matter matter, Quantity bought_kWh, Quantity fromPv_kWh)
+  public record DivertedEnergy(Evidence evidence, Quantity bought_kWh, Quantity fromPv_kWh)
       implements Case {}
 
   /** Time of a day in which the tank stands at 20 to 45 °C. */
   public record GrowthBandTime(
-      Matter matter, Answer disinfected, Quantity time_min, double most_min) implements Case {}
+      Evidence evidence, Answer disinfected, Quantity time_min, double most_min) implements Case {}
 
   /** Whether a disinfection cycle, run by itself, holds its target. */
-  public record CycleHold(Matter matter, Answer held) implements Case {}
+  public record CycleHold(Evidence evidence, Answer held) implements Case {}
 
   /** Share of the store that such a cycle holds at its target. */
-  public record CycleShare(Matter matter, Answer held, Answer mixed, Quantity share, double least)
-      implements Case {}
+  public record CycleShare(
+      Evidence evidence, Answer held, Answer mixed, Quantity share, double least) implements Case {}
 
   private static final String BASIS = "day run, minute by minute";
   private static final String SEASONS =
@@ -141,7 +143,7 @@ public final class DayCases {
     topic.cycle();
   }
 
-  private Facts.Inquiry into(Class<? extends Case> type, Pointer subject) {
+  private Facts.Assessment into(Class<? extends Case> type, Pointer subject) {
     return facts.into(type, subject).onDays(days);
   }
 
@@ -165,7 +167,7 @@ public final class DayCases {
 
   /** Starts with the heat pump's own timers in force; without a plate, what is taken for one. */
   private void hourlyStarts() {
-    Told<Double> plate = setup.heatPump().startsPerHour();
+    Entered<Double> plate = setup.heatPump().startsPerHour();
     Limits.Entry usual = limits.of(Limit.STARTS_PER_HOUR);
     Derived<Double> allowed =
         Derived.of(plate).or(Derived.assumed(plate.pointer(), usual.value(), usual.source()));
@@ -183,14 +185,14 @@ public final class DayCases {
     return worse(result -> cycles(result).startsInWorstHour());
   }
 
-  private Detail starts(double starts, Told<Double> plate, double allowed) {
+  private Detail starts(double starts, Entered<Double> plate, double allowed) {
     double closures = worse(result -> cycles(result).closingsInWorstHour());
     return Detail.at(relay.stop_kW(), relay.start_kW(), plate)
         .observed(Measure.of("starts in the worst hour", starts, NONE))
         .evidence(Measure.of("relay closures in the worst hour", closures, NONE))
         .limit(
-            plate.isTold()
-                ? Bound.told("starts per hour on the plate", allowed, NONE, plate)
+            plate.isEntered()
+                ? Bound.entered("starts per hour on the plate", allowed, NONE, plate)
                 : Bound.of("starts per hour", allowed, limits.of(Limit.STARTS_PER_HOUR)))
         .size(Size.startsPerHour(starts))
         .cures(ThresholdCures.ofHeatPump(setup).candidates())
@@ -264,9 +266,9 @@ public final class DayCases {
   }
 
   private Bound minimumRun(double minimum_min) {
-    Told<Double> plate = setup.heatPump().minimumRun_min();
-    return plate.isTold()
-        ? Bound.told("minimum run", minimum_min, MINUTE, plate)
+    Entered<Double> plate = setup.heatPump().minimumRun_min();
+    return plate.isEntered()
+        ? Bound.entered("minimum run", minimum_min, MINUTE, plate)
         : Bound.assumed("minimum run", minimum_min, MINUTE, plate.pointer().dotted());
   }
 
@@ -439,7 +441,7 @@ public final class DayCases {
     double start_kW = relay.start_kW().optional().orElse(0.0);
     return Detail.at(relay.start_kW(), setup.solar().peak_kW())
         .observed(Measure.of("maximum counted in a minute", most_kW, KILOWATT))
-        .limit(Bound.told("relay start", start_kW, KILOWATT, relay.start_kW()))
+        .limit(Bound.entered("relay start", start_kW, KILOWATT, relay.start_kW()))
         .size(Size.kilowatts(setup.heatPump().hotWaterInput_kW().optional()))
         .evidence(
             seasons(),
@@ -468,7 +470,7 @@ public final class DayCases {
             setup.heatPump().surplusInput().part().pointer())
         .observed(coolestWhenCalled())
         .limit(
-            Bound.told(
+            Bound.entered(
                 "surplus start",
                 surplusStart_C().get(),
                 CELSIUS,
@@ -542,7 +544,7 @@ public final class DayCases {
     return Detail.at(setup.solar().exportLimit_kW(), setup.diverter().exportMargin_kW())
         .observed(Measure.of("export above its margin", seen_kW, KILOWATT))
         .limit(
-            Bound.told(
+            Bound.entered(
                 "minimum power it feeds", needed_kW, KILOWATT, setup.diverter().minimum_kW()))
         .size(Size.kilowatts(setup.immersion().power_kW().optional().orElse(needed_kW)))
         .done();

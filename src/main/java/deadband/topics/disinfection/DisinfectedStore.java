@@ -8,8 +8,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.limits.Limit;
@@ -35,7 +35,8 @@ public final class DisinfectedStore {
   private final DisinfectionHeater heater;
 
   /** The share of the store that a disinfection heats, against the share its cycle asks for. */
-  public record TreatedShare(Matter matter, Quantity treated, Quantity needed) implements Case {}
+  public record TreatedShare(Evidence evidence, Quantity treated, Quantity needed)
+      implements Case {}
 
   /**
    * The share of the store below the sensor that ends a disinfection.
@@ -44,11 +45,11 @@ public final class DisinfectedStore {
    * @param aboveImmersion whether it sits above the immersion heater, where one is fitted
    */
   public record SensorSight(
-      Matter matter, Answer aboveCoil, Answer aboveImmersion, Quantity below, double most)
+      Evidence evidence, Answer aboveCoil, Answer aboveImmersion, Quantity below, double most)
       implements Case {}
 
   /** The height of the sensor that ends a disinfection, against the lower edge of the heater. */
-  public record SensorPlace(Matter matter, Quantity sensor_mm, Quantity heater_mm)
+  public record SensorPlace(Evidence evidence, Quantity sensor_mm, Quantity heater_mm)
       implements Case {}
 
   private DisinfectedStore(Setup setup, Limits limits, Facts facts) {
@@ -103,7 +104,7 @@ public final class DisinfectedStore {
   private Detail leavesCold(double treated, double needed) {
     double volume_L = setup.tank().volume_L().optional().orElse(0.0);
     Detail.Builder detail =
-        Detail.at(heater.heightTold(), setup.tank().height_mm(), programme.heater())
+        Detail.at(heater.heightEntered(), setup.tank().height_mm(), programme.heater())
             .observed(percent("share of the store treated", treated))
             .limit(shareBound(needed))
             .size(duty.missed())
@@ -197,9 +198,11 @@ public final class DisinfectedStore {
   }
 
   private Detail neverWarm(double sensor_mm, double heater_mm) {
-    return Detail.at(programme.sensor_mm(), heater.heightTold())
+    return Detail.at(programme.sensor_mm(), heater.heightEntered())
         .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
-        .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater.heightTold()))
+        .limit(
+            Bound.entered(
+                "lower edge of the heater", heater_mm, MILLIMETRE, heater.heightEntered()))
         .evidence(
             Measure.of("below the heater by", Unit.MILLIMETRE.round(heater_mm - sensor_mm), "mm"))
         .done();

@@ -7,8 +7,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -24,10 +24,10 @@ import deadband.setup.Change;
 import deadband.setup.DemandInput;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
 import deadband.setup.Signal;
 import deadband.setup.Site;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.DecimalReduction;
 import deadband.trade.DisinfectionCycle;
@@ -58,8 +58,8 @@ public final class DisinfectionCare {
    *     none does
    * @param restsCool whether the store is ever cooler than what needs no disinfection
    */
-  public record StoreDisinfection(Matter matter, Answer asked, Answer restsCool, Answer disinfected)
-      implements Case {}
+  public record StoreDisinfection(
+      Evidence evidence, Answer asked, Answer restsCool, Answer disinfected) implements Case {}
 
   /**
    * How long a day the store is heated without surplus.
@@ -68,30 +68,34 @@ public final class DisinfectionCare {
    * @param keptByTimer whether a timer of the immersion heater keeps it above the growth band
    */
   public record EverydayHeating(
-      Matter matter, Answer askedElsewhere, Answer keptByTimer, Quantity runs_min, double least_min)
+      Evidence evidence,
+      Answer askedElsewhere,
+      Answer keptByTimer,
+      Quantity runs_min,
+      double least_min)
       implements Case {}
 
   /** Whether the cycle that is chosen is one for this store in this country. */
-  public record ChosenCycle(Matter matter, Answer covers) implements Case {}
+  public record ChosenCycle(Evidence evidence, Answer covers) implements Case {}
 
   /** The temperature a disinfection heats to, against the lowest of the cycle. */
-  public record DisinfectionTarget(Matter matter, Quantity target_C, Quantity least_C)
+  public record DisinfectionTarget(Evidence evidence, Quantity target_C, Quantity least_C)
       implements Case {}
 
   /** The time a disinfection holds its target, against the shortest of the cycle. */
-  public record DisinfectionHold(Matter matter, Quantity hold_min, Quantity least_min)
+  public record DisinfectionHold(Evidence evidence, Quantity hold_min, Quantity least_min)
       implements Case {}
 
   /** The days from one disinfection to the next, against the most that the cycle allows. */
-  public record DisinfectionInterval(Matter matter, Quantity every_days, Quantity most_days)
+  public record DisinfectionInterval(Evidence evidence, Quantity every_days, Quantity most_days)
       implements Case {}
 
   /** Where a control of the immersion heater opens, against the target of the disinfection. */
-  public record ElementControl(Matter matter, Quantity opens_C, Quantity target_C)
+  public record ElementControl(Evidence evidence, Quantity opens_C, Quantity target_C)
       implements Case {}
 
   /** Whether the diverter answers the heat pump's demand. */
-  public record DemandAnswer(Matter matter, Answer fitted, Answer fromHeatPump, Answer heats)
+  public record DemandAnswer(Evidence evidence, Answer fitted, Answer fromHeatPump, Answer heats)
       implements Case {}
 
   /**
@@ -99,7 +103,8 @@ public final class DisinfectionCare {
    *
    * @param dangerous whether it is mains, or a disinfection depends on it
    */
-  public record DemandSignal(Matter matter, Answer dangerous, Answer accepted) implements Case {}
+  public record DemandSignal(Evidence evidence, Answer dangerous, Answer accepted)
+      implements Case {}
 
   private DisinfectionCare(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
@@ -271,7 +276,7 @@ public final class DisinfectionCare {
   }
 
   private EverydayHeating heating(
-      Facts.Because because,
+      Facts.Grounds because,
       Derived<Boolean> askedElsewhere,
       Derived<Boolean> keptByTimer,
       Derived<Double> runs_min,
@@ -299,7 +304,7 @@ public final class DisinfectionCare {
   }
 
   private void chosenCycle() {
-    Told<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
+    Entered<Site.DisinfectionCycle> chosen = setup.site().disinfectionCycle();
     Derived<Boolean> covers = duty.chosenCovers();
     facts
         .into(ChosenCycle.class, chosen.pointer())
@@ -316,8 +321,8 @@ public final class DisinfectionCare {
 
   /** The programme as it stands switched on; else one with the numbers of the cycle. */
   private List<List<Change>> programmes(Treatment asked) {
-    boolean told = programme.heater().isTold() && programme.enabled().isTold();
-    if (!told || !needsOtherHeater()) {
+    boolean entered = programme.heater().isEntered() && programme.enabled().isEntered();
+    if (!entered || !needsOtherHeater()) {
       return programmes(asked, List.of());
     }
     List<List<Change>> cures = new ArrayList<>();
@@ -444,7 +449,7 @@ public final class DisinfectionCare {
         .done();
   }
 
-  /** Where the side of the hysteresis is not told, the lower opening is judged. */
+  /** Where the side of the hysteresis is not entered, the lower opening is judged. */
   private void diverterOpens() {
     TankLimit limit = new TankLimit(setup);
     Derived<Double> opens = limit.lowestOpening_C();
@@ -464,19 +469,19 @@ public final class DisinfectionCare {
   }
 
   private Detail diverterCuts(double opens_C, double target_C) {
-    Told<Double> limit = setup.diverter().limit_C();
+    Entered<Double> limit = setup.diverter().limit_C();
     return cuts(limit, opens_C, target_C).cure(Change.of(limit, Dial.up_C(target_C))).done();
   }
 
-  private Detail.Builder cuts(Told<Double> control, double opens_C, double target_C) {
+  private Detail.Builder cuts(Entered<Double> control, double opens_C, double target_C) {
     return Detail.at(control, programme.target_C())
         .observed(Measure.of("opens at", opens_C, CELSIUS))
-        .limit(Bound.told("disinfection target", target_C, CELSIUS, programme.target_C()))
+        .limit(Bound.entered("disinfection target", target_C, CELSIUS, programme.target_C()))
         .size(Size.kelvin(CELSIUS.round(target_C - opens_C)));
   }
 
   private void thermostatOpens() {
-    Told<Double> thermostat = setup.immersion().thermostat_C();
+    Entered<Double> thermostat = setup.immersion().thermostat_C();
     Derived<Double> opens = Derived.of(thermostat);
     Derived<Double> target = Derived.of(programme.target_C());
     facts
@@ -494,7 +499,7 @@ public final class DisinfectionCare {
   private Detail thermostatCuts(double opens_C, double target_C) {
     Derived<Double> diverter = new TankLimit(setup).highestOpening_C();
     double least_C = diverter.isKnown() ? Math.max(target_C, diverter.get() + 0.5) : target_C;
-    Told<Double> thermostat = setup.immersion().thermostat_C();
+    Entered<Double> thermostat = setup.immersion().thermostat_C();
     return cuts(thermostat, opens_C, target_C)
         .cure(Change.of(thermostat, Dial.up_C(least_C)))
         .cure(Change.of(thermostat, Dial.up_C(target_C)))

@@ -12,8 +12,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -28,8 +28,8 @@ import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,15 +50,15 @@ public final class DisinfectionCourse {
   private final Programmes programmes;
 
   /** Whether the disinfection is left to the surplus, or its heater is fed with surplus alone. */
-  public record DisinfectionSupply(Matter matter, Answer leftToSurplus, Answer fedWithSurplus)
+  public record DisinfectionSupply(Evidence evidence, Answer leftToSurplus, Answer fedWithSurplus)
       implements Case {}
 
   /** The temperature a disinfection heats to, against what the compressor reaches. */
-  public record DisinfectionOfPump(Matter matter, Quantity target_C, Quantity reach_C)
+  public record DisinfectionOfPump(Evidence evidence, Quantity target_C, Quantity reach_C)
       implements Case {}
 
   /** How long a disinfection takes from the everyday start, against the time it may take. */
-  public record DisinfectionTime(Matter matter, Quantity needed_min, Quantity allowed_min)
+  public record DisinfectionTime(Evidence evidence, Quantity needed_min, Quantity allowed_min)
       implements Case {}
 
   /**
@@ -66,11 +66,11 @@ public final class DisinfectionCourse {
    *
    * @param needed_min heating and hold, or the hold alone where the heating time is not known
    */
-  public record DisinfectionWindow(Matter matter, Quantity needed_min, Quantity window_min)
+  public record DisinfectionWindow(Evidence evidence, Quantity needed_min, Quantity window_min)
       implements Case {}
 
   /** The time until a hold without interruption is over, against the longest window. */
-  public record HoldWindow(Matter matter, Quantity needed_min, Quantity window_min)
+  public record HoldWindow(Evidence evidence, Quantity needed_min, Quantity window_min)
       implements Case {}
 
   private DisinfectionCourse(Setup setup, Limits limits, Facts facts) {
@@ -113,7 +113,7 @@ public final class DisinfectionCourse {
   }
 
   private Detail waitsForSun() {
-    Told<DemandInput.Action> action = setup.diverter().demandInput().action();
+    Entered<DemandInput.Action> action = setup.diverter().demandInput().action();
     double missed_K = duty.missed_K();
     Detail.Builder detail =
         programme.heater().says(Heater.SURPLUS)
@@ -188,11 +188,11 @@ public final class DisinfectionCourse {
   }
 
   private Detail tooSlow(double needed_min, double allowed_min) {
-    Told<Double> allowed = programme.timeAllowed_min();
+    Entered<Double> allowed = programme.timeAllowed_min();
     Detail.Builder detail =
         Detail.at(allowed, programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
-            .limit(Bound.told("time allowed", allowed_min, MINUTE, allowed))
+            .limit(Bound.entered("time allowed", allowed_min, MINUTE, allowed))
             .size(Size.kelvin(missedWhenTimeIsUp_K(needed_min - allowed_min)))
             .evidence(pace())
             .basis("heat from the everyday start to the target, properties of water");
@@ -237,10 +237,10 @@ public final class DisinfectionCourse {
   private Derived<Double> longestWindow_min() {
     return Derived.of(programme.allowed())
         .map(
-            told ->
-                told.isEmpty()
+            entered ->
+                entered.isEmpty()
                     ? MINUTES_PER_DAY
-                    : (double) Window.longest(ModelledTank.windows(told)).length_min());
+                    : (double) Window.longest(ModelledTank.windows(entered)).length_min());
   }
 
   /** Where the heating time is not known, a window too short for the hold alone is still found. */
@@ -268,7 +268,7 @@ public final class DisinfectionCourse {
         Detail.at(
                 programme.allowed(), programme.heater(), programme.target_C(), programme.hold_min())
             .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
-            .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
+            .limit(Bound.entered("longest window", window_min, MINUTE, programme.allowed()))
             .size(size)
             .cure(Change.of(programme.allowed(), List.<ClockWindow>of()))
             .basis("heat from the everyday start to the target, properties of water");
@@ -278,7 +278,7 @@ public final class DisinfectionCourse {
   private Detail cutOff(double needed_min, double window_min) {
     return Detail.at(programme.allowed().pointer(), programme.restartsHold().pointer())
         .observed(Measure.of("time to reach and hold", needed_min, MINUTE))
-        .limit(Bound.told("longest window", window_min, MINUTE, programme.allowed()))
+        .limit(Bound.entered("longest window", window_min, MINUTE, programme.allowed()))
         .size(Size.time(window_min, needed_min))
         .evidence(pace())
         .basis("heat from the everyday start to the target, properties of water")

@@ -55,7 +55,7 @@ public final class DisinfectionFacts {
     DisinfectionDuty duty = new DisinfectionDuty(setup, limits);
     DisinfectionHeater heater = new DisinfectionHeater(setup);
     Disinfection programme = setup.heatPump().disinfection();
-    Derived<Boolean> chosen = Derived.constant(setup.site().disinfectionCycle().isTold());
+    Derived<Boolean> chosen = Derived.constant(setup.site().disinfectionCycle().isEntered());
     facts.add(new CycleChosen(facts.answer(chosen)));
     facts.add(new HeaterInTankFitted(facts.answer(heater.inTheTank())));
     facts.add(new DisinfectionRuns(facts.answer(duty.runs())));

@@ -9,8 +9,8 @@ import deadband.plant.Programmes;
 import deadband.provenance.Derived;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.List;
@@ -35,7 +35,7 @@ final class DisinfectionHeater {
     this.programmes = new Programmes(setup);
   }
 
-  /** Whether the store is heated through something whose height can be told. */
+  /** Whether the store is heated through something whose height can be entered. */
   Derived<Boolean> inTheTank() {
     return Derived.all(
         Derived.of(setup.tank().part().isFitted()),
@@ -52,14 +52,14 @@ final class DisinfectionHeater {
   }
 
   /** The value that tells its height: of the element, or of the lower end of the coil. */
-  Told<Double> heightTold() {
+  Entered<Double> heightEntered() {
     return programme.heater().says(Heater.IMMERSION)
         ? setup.immersion().height_mm()
         : setup.tank().coil().bottom_mm();
   }
 
   Derived<Double> height_mm() {
-    return Derived.of(programme.heater()).then(heater -> Derived.of(heightTold()));
+    return Derived.of(programme.heater()).then(heater -> Derived.of(heightEntered()));
   }
 
   /**
@@ -142,7 +142,7 @@ final class DisinfectionHeater {
 
   /** The same where a pump may mix the store: for as long as that is not entered. */
   Derived<Double> longest_min() {
-    return programme.mixesStore().isTold()
+    return programme.mixesStore().isEntered()
         ? needed_min()
         : Derived.sum(MINUTE, heatUp_min(whole_L()), Derived.of(programme.hold_min()));
   }
@@ -150,6 +150,6 @@ final class DisinfectionHeater {
   /** Whether a pump mixes the store, where it is not entered and would make it take too long. */
   List<Pointer> openMixing(Derived<Double> allowed_min) {
     boolean matters = longest_min().is(needed -> allowed_min.is(allowed -> needed > allowed));
-    return matters ? Derived.toldOnly(programme.mixesStore()).provenance().missing() : List.of();
+    return matters ? Derived.enteredOnly(programme.mixesStore()).provenance().missing() : List.of();
   }
 }

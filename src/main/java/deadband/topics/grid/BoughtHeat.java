@@ -8,8 +8,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -20,10 +20,10 @@ import deadband.setup.Change;
 import deadband.setup.ClockWindow;
 import deadband.setup.DemandInput;
 import deadband.setup.Disinfection;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.SunnyDay;
 import deadband.trade.Water;
@@ -40,15 +40,15 @@ public final class BoughtHeat {
    * lets it heat what the heat pump does not heat anyway.
    */
   public record TimedElement(
-      Matter matter, Answer heatsAboveStart, Quantity timed_min, Quantity needed_min)
+      Evidence evidence, Answer heatsAboveStart, Quantity timed_min, Quantity needed_min)
       implements Case {}
 
   /** What is bought while the diverter holds the grid at its margin, against the sensor's error. */
-  public record ExportMargin(Matter matter, Quantity bought_kW, Quantity error_kW)
+  public record ExportMargin(Evidence evidence, Quantity bought_kW, Quantity error_kW)
       implements Case {}
 
   /** Whether there is a source of surplus. */
-  public record SurplusSource(Matter matter, Answer there) implements Case {}
+  public record SurplusSource(Evidence evidence, Answer there) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -181,12 +181,13 @@ public final class BoughtHeat {
 
   /** Below zero the diverter keeps that much coming in from the grid while the element runs. */
   private void exportMargin() {
-    Told<Double> told = setup.diverter().exportMargin_kW();
+    Entered<Double> entered = setup.diverter().exportMargin_kW();
     Derived<Double> bought =
         loop.heaterFitted()
-            .then(fitted -> Derived.of(told).map(margin -> KILOWATT.round(Math.max(0, -margin))));
+            .then(
+                fitted -> Derived.of(entered).map(margin -> KILOWATT.round(Math.max(0, -margin))));
     facts
-        .into(ExportMargin.class, told.pointer())
+        .into(ExportMargin.class, entered.pointer())
         .given(bought, loop.coarseSensorError_kW(bought))
         .makes(
             because ->
@@ -197,16 +198,16 @@ public final class BoughtHeat {
   }
 
   private Detail importing(double bought_kW) {
-    Told<Double> told = setup.diverter().exportMargin_kW();
+    Entered<Double> entered = setup.diverter().exportMargin_kW();
     double error_kW = loop.coarseSensorError_kW(Derived.constant(bought_kW)).get();
     Detail.Builder detail =
-        Detail.at(told)
+        Detail.at(entered)
             .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
             .limit(
                 Bound.reckoned(
                     "tolerated", error_kW, KILOWATT, "error of the grid sensor by its class"))
             .size(Size.kilowatts(bought_kW))
-            .cure(Change.of(told, 0.0))
+            .cure(Change.of(entered, 0.0))
             .evidence(
                 Measure.of(
                     "import on a clear day, up to",
@@ -242,7 +243,7 @@ public final class BoughtHeat {
                     because.answer(there)));
   }
 
-  private static Derived<Boolean> gives(Told<Double> rated_kW) {
+  private static Derived<Boolean> gives(Entered<Double> rated_kW) {
     return Derived.constant(!rated_kW.says(0.0));
   }
 }

@@ -5,21 +5,21 @@ import static deadband.setup.Unit.KILOWATT;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 
 /** What an export margin below zero imports, against what the grid sensor can tell from nothing. */
-public record ExportMarginBelowZero(Matter matter, Quantity import_kW, Quantity error_kW)
+public record ExportMarginBelowZero(Evidence evidence, Quantity import_kW, Quantity error_kW)
     implements Case {
 
   public static void derive(Setup setup, Facts facts) {
-    Told<Double> margin = setup.diverter().exportMargin_kW();
+    Entered<Double> margin = setup.diverter().exportMargin_kW();
     RelayLoop loop = new RelayLoop(setup);
     Derived<Double> bought =
         loop.heaterFitted()
@@ -38,7 +38,7 @@ public record ExportMarginBelowZero(Matter matter, Quantity import_kW, Quantity 
                     because.quantity(error)));
   }
 
-  private static Detail withinError(Told<Double> margin, double bought_kW, double error_kW) {
+  private static Detail withinError(Entered<Double> margin, double bought_kW, double error_kW) {
     return Detail.at(margin)
         .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
         .limit(

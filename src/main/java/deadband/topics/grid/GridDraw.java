@@ -6,8 +6,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -28,23 +28,24 @@ import java.util.Optional;
 public final class GridDraw {
 
   /** Whether the back-up heater may join while the call is held. */
-  public record BackupOnSurplus(Matter matter, Answer joins) implements Case {}
+  public record BackupOnSurplus(Evidence evidence, Answer joins) implements Case {}
 
   /** Whether the call is the label's start command, and whether that lets the back-up heater in. */
-  public record StartCommand(Matter matter, Answer selected, Answer withBackup) implements Case {}
+  public record StartCommand(Evidence evidence, Answer selected, Answer withBackup)
+      implements Case {}
 
   /** Phases that the heat pump draws from, against those that the PV feeds. */
-  public record PhaseSpread(Matter matter, Quantity drawn, Quantity fed) implements Case {}
+  public record PhaseSpread(Evidence evidence, Quantity drawn, Quantity fed) implements Case {}
 
   /** Whether the grid sensor measures every phase, or at least all that the heat pump is billed. */
-  public record BilledPhases(Matter matter, Answer measuresAll, Answer measuresBilledPump)
+  public record BilledPhases(Evidence evidence, Answer measuresAll, Answer measuresBilledPump)
       implements Case {}
 
   /** Whether the heat pump lies on the side of the grid sensor that it measures. */
-  public record MeteredPump(Matter matter, Answer behindSensor) implements Case {}
+  public record MeteredPump(Evidence evidence, Answer behindSensor) implements Case {}
 
   /** Whether the call heats rooms beside the tank. */
-  public record CallScope(Matter matter, Answer heatsRooms) implements Case {}
+  public record CallScope(Evidence evidence, Answer heatsRooms) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -146,7 +147,8 @@ public final class GridDraw {
         Detail.at(setup.heatPump().phases(), setup.solar().phases(), setup.supply().billing())
             .observed(Measure.of("phases with PV", fed, ""))
             .limit(
-                Bound.told("phases of the heat pump", drawn, Unit.NONE, setup.heatPump().phases()))
+                Bound.entered(
+                    "phases of the heat pump", drawn, Unit.NONE, setup.heatPump().phases()))
             .basis("balanced load, phase by phase");
     Derived<Double> bought = boughtPhaseByPhase();
     return bought.isKnown()
@@ -187,7 +189,7 @@ public final class GridDraw {
         Detail.at(setup.gridSensor().phases(), setup.supply().phases(), setup.supply().billing())
             .observed(Measure.of("phases measured", phases.measured().get(), ""))
             .limit(
-                Bound.told(
+                Bound.entered(
                     "phases of the supply",
                     phases.supplied().get(),
                     Unit.NONE,

@@ -7,8 +7,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -16,10 +16,10 @@ import deadband.loop.RelayLoop;
 import deadband.loop.SensedPhases;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
+import deadband.setup.Entered;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
 import deadband.setup.Solar;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.List;
 import java.util.Objects;
@@ -28,11 +28,11 @@ import java.util.Objects;
 public final class GridPhases {
 
   /** Whether a load that takes surplus is on one phase, and whether the PV feeds that phase. */
-  public record FedPhase(Matter matter, Answer takesSurplus, Answer onOnePhase, Answer fed)
+  public record FedPhase(Evidence evidence, Answer takesSurplus, Answer onOnePhase, Answer fed)
       implements Case {}
 
   /** Phases in use, against those of the supply. */
-  public record SupplyPhases(Matter matter, double used, Quantity supplied) implements Case {}
+  public record SupplyPhases(Evidence evidence, double used, Quantity supplied) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -70,7 +70,7 @@ public final class GridPhases {
   }
 
   private void onPv(
-      Told<Phase> phase,
+      Entered<Phase> phase,
       Derived<Boolean> fitted,
       Derived<Boolean> takesSurplus,
       Derived<Boolean> onOnePhase,
@@ -90,13 +90,13 @@ public final class GridPhases {
   }
 
   /** Whether the PV feeds a phase: all of them, or the one it is entered on. */
-  private Derived<Boolean> isFed(Told<Phase> phase) {
+  private Derived<Boolean> isFed(Entered<Phase> phase) {
     return Derived.any(
         phases.feeding().with(phases.supplied(), (fed, supplied) -> fed >= supplied),
         Derived.of(solar.phase()).with(Derived.of(phase), Phase::equals));
   }
 
-  private Detail elsewhere(Told<Phase> phase, Derived<Double> power_kW) {
+  private Detail elsewhere(Entered<Phase> phase, Derived<Double> power_kW) {
     Detail.Builder detail =
         Detail.at(phase, solar.phase(), setup.supply().billing()).basis("phase by phase");
     if (power_kW.isKnown()) {
@@ -109,11 +109,11 @@ public final class GridPhases {
 
   /** A supply of fewer phases than are in use on it takes every question of phases away. */
   private void supplyPhases() {
-    Told<Double> told = setup.supply().phases();
-    Derived<Double> supplied = Derived.of(told);
+    Entered<Double> entered = setup.supply().phases();
+    Derived<Double> supplied = Derived.of(entered);
     double used = Math.max(mostDrawn(), named());
     facts
-        .into(SupplyPhases.class, told.pointer())
+        .into(SupplyPhases.class, entered.pointer())
         .given(supplied)
         .makes(
             because ->
@@ -126,11 +126,11 @@ public final class GridPhases {
   private Detail more(double used, double supplied) {
     return Detail.at(inUse().toArray(new Pointer[0]))
         .observed(Measure.of("phases in use", used, ""))
-        .limit(Bound.told("phases of the supply", supplied, Unit.NONE, setup.supply().phases()))
+        .limit(Bound.entered("phases of the supply", supplied, Unit.NONE, setup.supply().phases()))
         .done();
   }
 
-  private List<Told<Double>> counts() {
+  private List<Entered<Double>> counts() {
     return List.of(
         solar.phases(),
         setup.heatPump().phases(),
@@ -138,7 +138,7 @@ public final class GridPhases {
         setup.vehicleCharger().phases());
   }
 
-  private List<Told<Phase>> names() {
+  private List<Entered<Phase>> names() {
     return List.of(
         solar.phase(),
         setup.heatPump().phase(),
@@ -149,26 +149,26 @@ public final class GridPhases {
 
   private double mostDrawn() {
     return counts().stream()
-        .flatMap(told -> told.optional().stream())
+        .flatMap(entered -> entered.optional().stream())
         .mapToDouble(x -> x)
         .max()
         .orElse(0);
   }
 
   private double named() {
-    return names().stream().flatMap(told -> told.optional().stream()).distinct().count();
+    return names().stream().flatMap(entered -> entered.optional().stream()).distinct().count();
   }
 
   private List<Pointer> inUse() {
     double supplied = setup.supply().phases().optional().orElse(0.0);
     List<Pointer> counted =
         counts().stream()
-            .filter(told -> told.optional().filter(drawn -> drawn > supplied).isPresent())
-            .map(Told::pointer)
+            .filter(entered -> entered.optional().filter(drawn -> drawn > supplied).isPresent())
+            .map(Entered::pointer)
             .toList();
     List<Pointer> all =
         counted.isEmpty()
-            ? names().stream().filter(Told::isTold).map(Told::pointer).toList()
+            ? names().stream().filter(Entered::isEntered).map(Entered::pointer).toList()
             : counted;
     return Provenance.union(
         List.of(Objects.requireNonNull(setup.supply().phases().pointer())), all);

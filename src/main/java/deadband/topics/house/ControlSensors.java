@@ -5,8 +5,8 @@ import static deadband.setup.Unit.MILLIMETRE;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -14,9 +14,9 @@ import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.Coil;
 import deadband.setup.Diverter;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 
 /** Facts about the height of the sensors that end a heating: do they see what is heated? */
 public final class ControlSensors {
@@ -25,7 +25,7 @@ public final class ControlSensors {
   private final Facts facts;
 
   /** The height of a sensor that ends a heating, against the lower edge of the heater. */
-  public record ControlSensor(Matter matter, Quantity sensor_mm, Quantity heater_mm)
+  public record ControlSensor(Evidence evidence, Quantity sensor_mm, Quantity heater_mm)
       implements Case {}
 
   private ControlSensors(Setup setup, Facts facts) {
@@ -65,7 +65,10 @@ public final class ControlSensors {
   }
 
   private void sensor(
-      Told<Double> sensor, Told<Double> heater, Told<Double> upper, Derived<Boolean> fitted) {
+      Entered<Double> sensor,
+      Entered<Double> heater,
+      Entered<Double> upper,
+      Derived<Boolean> fitted) {
     Derived<Double> at = Derived.of(sensor);
     Derived<Double> edge = Derived.of(heater);
     facts
@@ -82,18 +85,18 @@ public final class ControlSensors {
   }
 
   /** Half way up what is heated, where that is known; else the lower edge, which is the least. */
-  private static double midway(Derived<Double> edge, Told<Double> upper) {
+  private static double midway(Derived<Double> edge, Entered<Double> upper) {
     return Derived.of(upper).is(top -> top > edge.get())
         ? MILLIMETRE.round((edge.get() + upper.optional().orElseThrow()) / 2)
         : edge.get();
   }
 
   private static Detail staysCold(
-      Told<Double> sensor, Told<Double> heater, double sensor_mm, double better_mm) {
+      Entered<Double> sensor, Entered<Double> heater, double sensor_mm, double better_mm) {
     double heater_mm = heater.optional().orElseThrow();
     return Detail.at(sensor, heater)
         .observed(Measure.of("height of the sensor", sensor_mm, MILLIMETRE))
-        .limit(Bound.told("lower edge of the heater", heater_mm, MILLIMETRE, heater))
+        .limit(Bound.entered("lower edge of the heater", heater_mm, MILLIMETRE, heater))
         .size(Size.WHOLE)
         .evidence(Measure.of("below the heater by", heater_mm - sensor_mm, MILLIMETRE))
         .cure(Change.of(sensor, better_mm))

@@ -11,8 +11,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Presence;
 import deadband.facts.Quantity;
@@ -24,11 +24,11 @@ import deadband.plant.TankTop;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.ClockWindow;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
 import deadband.setup.Tank;
-import deadband.setup.Told;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
 import java.util.List;
@@ -61,28 +61,29 @@ public final class HouseRunning {
   public record ImmersionHeatsFurther(Answer answer) implements Condition {}
 
   /** What heats the tank when there is no surplus. */
-  public record HeatWithoutSun(Matter matter) implements Case {}
+  public record HeatWithoutSun(Evidence evidence) implements Case {}
 
   /** A time at which the everyday programme is to run, and how much of it is blocked. */
-  public record ProgrammeTime(Matter matter, double asked_min, Quantity blocked_min)
+  public record ProgrammeTime(Evidence evidence, double asked_min, Quantity blocked_min)
       implements Case {}
 
   /** How long after the end of an everyday run a timer switches the immersion heater on. */
-  public record HeaterTimer(Matter matter, Quantity afterRun_min, double most_min)
+  public record HeaterTimer(Evidence evidence, Quantity afterRun_min, double most_min)
       implements Case {}
 
   /** How far the clock of the controls is out. */
-  public record ClockError(Matter matter, Quantity off_min, double most_min) implements Case {}
+  public record ClockError(Evidence evidence, Quantity off_min, double most_min) implements Case {}
 
   /** The water at a tap, against the hottest that the settings allow. */
-  public record TapReading(Matter matter, Quantity tap_C, Quantity hottest_C) implements Case {}
+  public record TapReading(Evidence evidence, Quantity tap_C, Quantity hottest_C) implements Case {}
 
   /** How long a day the circulation runs. */
-  public record CirculationTime(Matter matter, Quantity runs_min, double most_min)
+  public record CirculationTime(Evidence evidence, Quantity runs_min, double most_min)
       implements Case {}
 
   /** The volume of the tank for each person in the house. */
-  public record StorePerPerson(Matter matter, Quantity each_L, double least_L) implements Case {}
+  public record StorePerPerson(Evidence evidence, Quantity each_L, double least_L)
+      implements Case {}
 
   private HouseRunning(Setup setup, Limits limits, Facts facts) {
     this.setup = setup;
@@ -112,8 +113,8 @@ public final class HouseRunning {
     return Derived.of(heater.part().isFitted());
   }
 
-  private static Derived<Boolean> some(Told<List<ClockWindow>> windows) {
-    return Derived.of(windows).map(told -> !told.isEmpty());
+  private static Derived<Boolean> some(Entered<List<ClockWindow>> windows) {
+    return Derived.of(windows).map(entered -> !entered.isEmpty());
   }
 
   private Derived<Boolean> fedByTimer() {
@@ -185,7 +186,7 @@ public final class HouseRunning {
   /** A top-up costs least right after the heat pump has brought the tank to its stop. */
   private void heaterTimers() {
     Pointer pointer = heater.timed().pointer();
-    if (!heater.timed().isTold()) {
+    if (!heater.timed().isEntered()) {
       facts.into(HeaterTimer.class, pointer).waitsFor(heater.timed());
       return;
     }
@@ -243,7 +244,7 @@ public final class HouseRunning {
     return detail.done();
   }
 
-  private Optional<Double> topUp_kWh(Told<Double> from) {
+  private Optional<Double> topUp_kWh(Entered<Double> from) {
     Derived<Double> volume = Derived.of(setup.tank().volume_L());
     Derived<Double> to = Derived.of(heater.thermostat_C());
     boolean reckonable =
@@ -256,22 +257,22 @@ public final class HouseRunning {
   }
 
   private void clock() {
-    Told<Double> told = setup.observed().clockError_min();
+    Entered<Double> entered = setup.observed().clockError_min();
     double most_min = limits.value(Limit.CLOCK_ERROR);
-    Derived<Double> off = Derived.of(told).map(Math::abs);
+    Derived<Double> off = Derived.of(entered).map(Math::abs);
     facts
-        .into(ClockError.class, told.pointer())
+        .into(ClockError.class, entered.pointer())
         .given(off)
         .makes(
             because ->
                 new ClockError(
-                    because.explained(() -> astray(told, off.get(), most_min)),
+                    because.explained(() -> astray(entered, off.get(), most_min)),
                     because.quantity(off),
                     most_min));
   }
 
-  private Detail astray(Told<Double> told, double off_min, double most_min) {
-    return Detail.at(told)
+  private Detail astray(Entered<Double> entered, double off_min, double most_min) {
+    return Detail.at(entered)
         .observed(Measure.of("clock error", off_min, MINUTE))
         .limit(Bound.of("maximum clock error", most_min, limits.of(Limit.CLOCK_ERROR)))
         .done();
@@ -281,13 +282,13 @@ public final class HouseRunning {
    * A tap may be hotter than a sensor that sits low; it cannot be hotter than what heats the tank.
    */
   private void tap() {
-    Told<Double> told = setup.observed().tap_C();
-    Derived<Double> tap = Derived.of(told);
+    Entered<Double> entered = setup.observed().tap_C();
+    Derived<Double> tap = Derived.of(entered);
     TankTop.Reading top =
         new TankTop(setup).against(hottest_C -> tap.is(tap_C -> hottest_C >= tap_C));
     Derived<Double> hottest = orByTimer(top.peak_C());
     facts
-        .into(TapReading.class, told.pointer())
+        .into(TapReading.class, entered.pointer())
         .given(tap, hottest)
         .foundOnlyWith(top.openIfClear())
         .foundOnlyWith(fedByTimer().provenance().missing())
@@ -295,7 +296,7 @@ public final class HouseRunning {
         .makes(
             because ->
                 new TapReading(
-                    because.explained(() -> hotterThan(told, tap.get(), hottest.get())),
+                    because.explained(() -> hotterThan(entered, tap.get(), hottest.get())),
                     because.quantity(tap),
                     because.quantity(hottest)));
   }
@@ -307,8 +308,8 @@ public final class HouseRunning {
         : peak_C;
   }
 
-  private Detail hotterThan(Told<Double> told, double tap_C, double hottest_C) {
-    return Detail.at(told)
+  private Detail hotterThan(Entered<Double> entered, double tap_C, double hottest_C) {
+    return Detail.at(entered)
         .observed(Measure.of("at the tap", tap_C, CELSIUS))
         .limit(
             Bound.reckoned(

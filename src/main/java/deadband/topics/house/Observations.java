@@ -6,8 +6,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -17,12 +17,12 @@ import deadband.loop.LoopForm;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
+import deadband.setup.Entered;
 import deadband.setup.HeatPump;
 import deadband.setup.Observed;
 import deadband.setup.Observed.Weather;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -48,11 +48,11 @@ public final class Observations {
    *
    * @param said whether another observation says the same, and better
    */
-  public record ObservedPhase(Matter matter, Answer said, Quantity seen_min, Quantity least_min)
+  public record ObservedPhase(Evidence evidence, Answer said, Quantity seen_min, Quantity least_min)
       implements Case {}
 
   /** The starts per hour that were observed, and whether the settings as found explain them. */
-  public record ObservedStarts(Matter matter, Answer explained, Quantity starts, Quantity most)
+  public record ObservedStarts(Evidence evidence, Answer explained, Quantity starts, Quantity most)
       implements Case {}
 
   private Observations(Setup found, Limits limits, Facts facts) {
@@ -66,8 +66,8 @@ public final class Observations {
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     Observations topic = new Observations(setup.asItWasFound(), limits, facts);
-    Derived<Double> run = Derived.toldOnly(topic.pump.minimumRun_min());
-    Derived<Double> off = Derived.toldOnly(topic.pump.minimumOff_min());
+    Derived<Double> run = Derived.enteredOnly(topic.pump.minimumRun_min());
+    Derived<Double> off = Derived.enteredOnly(topic.pump.minimumOff_min());
     HeatPump pump = topic.pump;
     topic.phase(
         topic.observed.typicalRun_min(), false, topic.typicalRun(), run, pump.minimumRun_min());
@@ -86,10 +86,10 @@ public final class Observations {
 
   /** A run below its timer says all that a pause below its own would add. */
   private void pause(Derived<Double> run, Derived<Double> off) {
-    Told<Double> told = observed.typicalPause_min();
+    Entered<Double> entered = observed.typicalPause_min();
     boolean said =
         typicalRun().with(least_min(run), (seen, least) -> seen < least).is(isShort -> isShort);
-    phase(told, said, typicalPause(), off, pump.minimumOff_min());
+    phase(entered, said, typicalPause(), off, pump.minimumOff_min());
   }
 
   private Derived<Double> least_min(Derived<Double> timer) {
@@ -104,7 +104,7 @@ public final class Observations {
 
   /** Run and pause tell the cycle by themselves, and better. */
   private void cycle(Derived<Double> timers_min) {
-    boolean said = observed.typicalRun_min().isTold() && observed.typicalPause_min().isTold();
+    boolean said = observed.typicalRun_min().isEntered() && observed.typicalPause_min().isEntered();
     phase(
         observed.startsPerHour(),
         said,
@@ -115,27 +115,32 @@ public final class Observations {
   }
 
   private void phase(
-      Told<?> told, boolean said, Derived<Double> seen, Derived<Double> timer, Told<?>... timers) {
-    Facts.Inquiry inquiry = facts.into(ObservedPhase.class, told.pointer());
-    if (!told.isTold()) {
-      inquiry.none();
+      Entered<?> entered,
+      boolean said,
+      Derived<Double> seen,
+      Derived<Double> timer,
+      Entered<?>... timers) {
+    Facts.Assessment assessment = facts.into(ObservedPhase.class, entered.pointer());
+    if (!entered.isEntered()) {
+      assessment.none();
       return;
     }
     Derived<Double> least = least_min(timer);
-    inquiry
+    assessment
         .given(seen, least)
         .makes(
             because ->
                 new ObservedPhase(
-                    because.explained(() -> tooShort(told, seen.get(), timer.get(), timers)),
+                    because.explained(() -> tooShort(entered, seen.get(), timer.get(), timers)),
                     because.answer(Derived.constant(said)),
                     because.quantity(seen),
                     because.quantity(least)));
   }
 
   private static Detail tooShort(
-      Told<?> told, double seen_min, double timer_min, Told<?>... timers) {
-    return Detail.at(Stream.concat(Stream.of(told), Stream.of(timers)).toArray(Told<?>[]::new))
+      Entered<?> entered, double seen_min, double timer_min, Entered<?>... timers) {
+    return Detail.at(
+            Stream.concat(Stream.of(entered), Stream.of(timers)).toArray(Entered<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
         .limit(
             Bound.reckoned(
@@ -145,17 +150,17 @@ public final class Observations {
   }
 
   private void starts() {
-    Told<Double> told = observed.startsPerHour();
-    Facts.Inquiry inquiry = facts.into(ObservedStarts.class, told.pointer());
-    if (!told.isTold()) {
-      inquiry.none();
+    Entered<Double> entered = observed.startsPerHour();
+    Facts.Assessment assessment = facts.into(ObservedStarts.class, entered.pointer());
+    if (!entered.isEntered()) {
+      assessment.none();
       return;
     }
-    Derived<Double> starts = Derived.of(told);
+    Derived<Double> starts = Derived.of(entered);
     Derived<Double> most =
         Derived.of(pump.startsPerHour()).or(Derived.constant(limits.value(Limit.STARTS_PER_HOUR)));
     Derived<Boolean> explained = explained();
-    inquiry
+    assessment
         .given(explained, starts, most)
         .makes(
             because ->
@@ -198,7 +203,7 @@ public final class Observations {
             .observed(Measure.of("starts per hour observed", starts, "1/h"))
             .size(Size.share(starts / Math.max(1, most) - 1))
             .basis("closed form of the relay's loop with the settings as found");
-    return pump.startsPerHour().isTold()
+    return pump.startsPerHour().isEntered()
         ? detail
             .limit(
                 new Bound(

@@ -6,8 +6,8 @@ import static deadband.setup.Unit.KILOWATT;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.provenance.Derived;
@@ -27,11 +27,11 @@ public final class PumpPlate {
   private final HeatPump pump;
 
   /** Heat output against power input. */
-  public record OutputOverInput(Matter matter, Quantity output_kW, Quantity input_kW)
+  public record OutputOverInput(Evidence evidence, Quantity output_kW, Quantity input_kW)
       implements Case {}
 
   /** The COP that output and input make, against the highest at the lift. */
-  public record PlateCop(Matter matter, Quantity cop, Quantity most) implements Case {}
+  public record PlateCop(Evidence evidence, Quantity cop, Quantity most) implements Case {}
 
   private PumpPlate(Setup setup, Facts facts) {
     this.facts = facts;
@@ -73,7 +73,7 @@ public final class PumpPlate {
   private Detail noGain(double output_kW, double input_kW) {
     return Detail.at(pump.hotWaterOutput_kW(), pump.hotWaterInput_kW())
         .observed(Measure.of("heat output", output_kW, KILOWATT))
-        .limit(Bound.told("power input", input_kW, KILOWATT, pump.hotWaterInput_kW()))
+        .limit(Bound.entered("power input", input_kW, KILOWATT, pump.hotWaterInput_kW()))
         .evidence(new Measure("COP of the two", ratio(output_kW, input_kW), ""))
         .done();
   }

@@ -7,8 +7,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Says;
@@ -44,12 +44,13 @@ public final class SurplusHours {
   public record SurplusProgrammeOn(Answer answer) implements Condition {}
 
   /** Whether the surplus programme is on, and how long a day it is not blocked. */
-  public record SurplusProgramme(Matter matter, Answer enabled, Quantity open_min)
+  public record SurplusProgramme(Evidence evidence, Answer enabled, Quantity open_min)
       implements Case {}
 
   /** How long the surplus programme is blocked in the hours around noon. */
   public record SurplusBlock(
-      Matter matter, Quantity open_min, Quantity blocked_min, double most_min) implements Case {}
+      Evidence evidence, Quantity open_min, Quantity blocked_min, double most_min)
+      implements Case {}
 
   public static void derive(Setup setup, Limits limits, Facts facts) {
     SurplusHours topic = new SurplusHours(setup, limits, facts);
@@ -60,7 +61,8 @@ public final class SurplusHours {
 
   /** Temperatures that are entered say that the programme runs; a plain no says otherwise. */
   private Derived<Boolean> enabled() {
-    return Derived.toldOnly(surplus.enabled()).or(Derived.of(surplus.start_C()).map(start -> true));
+    return Derived.enteredOnly(surplus.enabled())
+        .or(Derived.of(surplus.start_C()).map(start -> true));
   }
 
   private Derived<Double> open_min() {

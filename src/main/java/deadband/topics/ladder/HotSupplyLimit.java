@@ -32,7 +32,8 @@ final class HotSupplyLimit {
   }
 
   /**
-   * Whether there is a valve: unless it is told that there is none, and no outlet says otherwise.
+   * Whether there is a valve: unless it is entered that there is none, and no outlet says
+   * otherwise.
    */
   Derived<Boolean> fitted() {
     boolean somewhere = outlets.stream().anyMatch(outlet -> outlet.blended().says(true));
@@ -54,7 +55,7 @@ final class HotSupplyLimit {
     if (enteredGoverns()) {
       return Derived.of(blending.hotSupplyMax_C());
     }
-    if (blending.hotSupplyMax_C().isTold()) {
+    if (blending.hotSupplyMax_C().isEntered()) {
       return Derived.of(blending.hotSupplyMax_C()).map(entered -> certified().value());
     }
     Limit limit = limit();
@@ -75,9 +76,9 @@ final class HotSupplyLimit {
       return Bound.of(QUANTITY, most_C, limits.of(Limit.HOT_SUPPLY_ASSUMED));
     }
     if (enteredGoverns()) {
-      return Bound.told(QUANTITY, most_C, CELSIUS, blending.hotSupplyMax_C());
+      return Bound.entered(QUANTITY, most_C, CELSIUS, blending.hotSupplyMax_C());
     }
-    return blending.hotSupplyMax_C().isTold()
+    return blending.hotSupplyMax_C().isEntered()
         ? Bound.of(QUANTITY, most_C, certified())
         : Bound.of(QUANTITY, most_C, limits.of(limit()));
   }

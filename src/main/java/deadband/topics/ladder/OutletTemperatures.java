@@ -8,8 +8,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -20,10 +20,10 @@ import deadband.plant.TankTop;
 import deadband.provenance.Derived;
 import deadband.setup.Blending;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Outlet;
 import deadband.setup.Outlet.Kind;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +36,7 @@ public final class OutletTemperatures {
   private static final Set<Kind> WASHING = EnumSet.of(Kind.BATH, Kind.SHOWER, Kind.BASIN);
 
   /** Whether an outlet at which people wash is listed. */
-  public record WashingOutlet(Matter matter, Answer listed) implements Case {}
+  public record WashingOutlet(Evidence evidence, Answer listed) implements Case {}
 
   /**
    * An outlet without a mixing valve: the hottest the tank gets, and what it may give.
@@ -46,7 +46,7 @@ public final class OutletTemperatures {
    * @param vulnerable whether vulnerable people use it
    */
   public record OpenOutlet(
-      Matter matter,
+      Evidence evidence,
       Answer blended,
       Answer wholeBody,
       Answer vulnerable,
@@ -62,7 +62,7 @@ public final class OutletTemperatures {
    * @param vulnerable whether vulnerable people use it
    */
   public record MixedOutlet(
-      Matter matter,
+      Evidence evidence,
       Answer blended,
       Answer forWashing,
       Answer vulnerable,
@@ -94,7 +94,7 @@ public final class OutletTemperatures {
   }
 
   private void noOutlets() {
-    if (setup.outlets().isTold()) {
+    if (setup.outlets().isEntered()) {
       facts.into(OpenOutlet.class, setup.outlets().pointer()).none();
       facts.into(MixedOutlet.class, setup.outlets().pointer()).none();
       return;
@@ -132,7 +132,7 @@ public final class OutletTemperatures {
       return Derived.of(blending.valve()).map(none -> false);
     }
     Derived<Boolean> valve = Derived.of(blending.part().isFitted());
-    if (outlet.blended().isTold()) {
+    if (outlet.blended().isEntered()) {
       return valve.isKnown()
           ? Derived.all(Derived.of(outlet.blended()), valve)
           : Derived.of(outlet.blended());
@@ -170,13 +170,17 @@ public final class OutletTemperatures {
 
   private Detail scalds(Outlet outlet, Limit most, double peak_C) {
     double most_C = limits.value(most);
-    Stream<Told<?>> valve =
-        isBlended(outlet, setup.blending()).provenance().told().contains(outlet.blended().pointer())
+    Stream<Entered<?>> valve =
+        isBlended(outlet, setup.blending())
+                .provenance()
+                .entered()
+                .contains(outlet.blended().pointer())
             ? Stream.of(outlet.blended())
             : Stream.of(outlet.blended(), outlet.mixed_C(), setup.blending().valve());
-    Stream<Told<?>> hottest =
+    Stream<Entered<?>> hottest =
         top.culprits(hot_C -> hot_C > most_C).stream().limit(1).map(TankTop.Source::setting);
-    return Detail.at(Stream.concat(valve.filter(Told::isTold), hottest).toArray(Told<?>[]::new))
+    return Detail.at(
+            Stream.concat(valve.filter(Entered::isEntered), hottest).toArray(Entered<?>[]::new))
         .observed(Measure.of("maximum at the outlet", peak_C, CELSIUS))
         .limit(Bound.of("maximum at that outlet", most_C, limits.of(most)))
         .size(Size.kelvin(KELVIN.round(peak_C - most_C)))

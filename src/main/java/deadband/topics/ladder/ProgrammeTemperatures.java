@@ -10,8 +10,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -43,16 +43,16 @@ public final class ProgrammeTemperatures {
   private static final double RUN_TOLERANCE = 0.1;
 
   /** The stop of a programme, and the most the compressor reaches. */
-  public record ProgrammeReach(Matter matter, Answer inUse, Quantity stop_C, Quantity reach_C)
+  public record ProgrammeReach(Evidence evidence, Answer inUse, Quantity stop_C, Quantity reach_C)
       implements Case {}
 
   /** Start and stop of a temperature programme. */
-  public record ProgrammeSwing(Matter matter, Answer inUse, Quantity start_C, Quantity stop_C)
+  public record ProgrammeSwing(Evidence evidence, Answer inUse, Quantity start_C, Quantity stop_C)
       implements Case {}
 
   /** The run that one swing of the tank gives the compressor. */
   public record TankRun(
-      Matter matter,
+      Evidence evidence,
       Answer inUse,
       Quantity start_C,
       Quantity stop_C,
@@ -63,11 +63,15 @@ public final class ProgrammeTemperatures {
 
   /** How far the heat pump stops below the diverter's opening, and what that may be. */
   public record TankTops(
-      Matter matter, Quantity reach_C, Quantity opening_C, Quantity apart_K, Quantity tolerated_K)
+      Evidence evidence,
+      Quantity reach_C,
+      Quantity opening_C,
+      Quantity apart_K,
+      Quantity tolerated_K)
       implements Case {}
 
   /** The start of the surplus programme, and where the everyday one leaves the tank. */
-  public record SurplusCall(Matter matter, Quantity start_C, Quantity everydayStop_C)
+  public record SurplusCall(Evidence evidence, Quantity start_C, Quantity everydayStop_C)
       implements Case {}
 
   private final Setup setup;
@@ -132,7 +136,7 @@ public final class ProgrammeTemperatures {
 
   /** The whole programme moved down, so that it keeps its swing. */
   private static List<List<Change>> movedTo(Programme programme, double stop_C) {
-    if (!programme.start_C().isTold() || !programme.stop_C().isTold()) {
+    if (!programme.start_C().isEntered() || !programme.stop_C().isEntered()) {
       return List.of();
     }
     double by_K = stop_C - Derived.of(programme.stop_C()).get();
@@ -162,7 +166,7 @@ public final class ProgrammeTemperatures {
     Detail.Builder detail =
         Detail.at(programme.start_C(), programme.stop_C())
             .observed(Measure.of(named.name() + " stop", stop_C, CELSIUS))
-            .limit(Bound.told(named.name() + " start", start_C, CELSIUS, programme.start_C()))
+            .limit(Bound.entered(named.name() + " start", start_C, CELSIUS, programme.start_C()))
             .size(Size.startsPerHour(programmes.startsPerHour()))
             .evidence(Measure.of("starts per hour", programmes.startsPerHour(), "1/h"));
     if (stop_C < start_C) {
@@ -348,7 +352,8 @@ public final class ProgrammeTemperatures {
   private Detail unanswered(double start_C, double everydayStop_C) {
     return Detail.at(heatPump.surplus().start_C(), heatPump.everyday().stop_C())
         .observed(Measure.of("surplus start", start_C, CELSIUS))
-        .limit(Bound.told("everyday stop", everydayStop_C, CELSIUS, heatPump.everyday().stop_C()))
+        .limit(
+            Bound.entered("everyday stop", everydayStop_C, CELSIUS, heatPump.everyday().stop_C()))
         .size(Size.kilowatts(heatPump.hotWaterInput_kW().optional()))
         .evidence(
             Measure.of("call has no effect above", start_C, CELSIUS),

@@ -10,8 +10,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Says;
@@ -44,7 +44,8 @@ public final class RoomForSun {
   public record SurplusHeatsTank(Answer answer) implements Condition {}
 
   /** The heat the tank can still take above the everyday stop, against what a sunny day needs. */
-  public record SunRoom(Matter matter, Quantity room_kWh, Quantity needed_kWh) implements Case {}
+  public record SunRoom(Evidence evidence, Quantity room_kWh, Quantity needed_kWh)
+      implements Case {}
 
   private final Setup setup;
   private final Limits limits;
@@ -222,7 +223,7 @@ public final class RoomForSun {
     double stop_C =
         Dial.down_C(CELSIUS.round(swing().get().to_C() - needed_kWh / capacity_kWh_per_K));
     Change stop = Change.of(everyday.stop_C(), stop_C);
-    if (!everyday.start_C().isTold()) {
+    if (!everyday.start_C().isEntered()) {
       return List.of(List.of(stop));
     }
     double moved_C =

@@ -8,8 +8,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Says;
@@ -22,10 +22,10 @@ import deadband.plant.Programmes;
 import deadband.plant.TankTop;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
 import deadband.setup.Tank;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -42,10 +42,10 @@ public final class SafetyDevices {
   public record TankHasReliefValve(Answer answer) implements Condition {}
 
   /** Where a cut-out acts, and the highest that is usual. */
-  public record CutOutOpening(Matter matter, Quantity acts_C, double most_C) implements Case {}
+  public record CutOutOpening(Evidence evidence, Quantity acts_C, double most_C) implements Case {}
 
   /** The immersion heater's own thermostat, and the diverter's opening. */
-  public record ThermostatOpening(Matter matter, Quantity thermostat_C, Quantity opening_C)
+  public record ThermostatOpening(Evidence evidence, Quantity thermostat_C, Quantity opening_C)
       implements Case {}
 
   /**
@@ -53,14 +53,15 @@ public final class SafetyDevices {
    *
    * @param inPlace whether the device in question is there, or must be
    */
-  public record BarrierPair(Matter matter, Answer inPlace, Quantity first_C, Quantity next_C)
+  public record BarrierPair(Evidence evidence, Answer inPlace, Quantity first_C, Quantity next_C)
       implements Case {}
 
   /** The opening temperature of the relief valve, and the least it must be. */
-  public record ReliefOpening(Matter matter, Quantity relief_C, double least_C) implements Case {}
+  public record ReliefOpening(Evidence evidence, Quantity relief_C, double least_C)
+      implements Case {}
 
   /** How far a cut-out acts above the hottest the tank gets, and how far it should. */
-  public record CutOutMargin(Matter matter, Answer inPlace, Quantity margin_K, double needed_K)
+  public record CutOutMargin(Evidence evidence, Answer inPlace, Quantity margin_K, double needed_K)
       implements Case {}
 
   private final Setup setup;
@@ -94,12 +95,12 @@ public final class SafetyDevices {
   }
 
   /** What a cut-out acts at, by itself: where no relief valve is behind it, only boiling is. */
-  private void highest(Derived<Boolean> fitted, Told<Double> cutOut) {
+  private void highest(Derived<Boolean> fitted, Entered<Double> cutOut) {
     Derived<Double> acts = Derived.of(cutOut);
     Limits.Entry most = limits.of(Limit.CUT_OUT_HIGHEST);
     facts
         .into(CutOutOpening.class, cutOut.pointer())
-        .fitted(fitted, Derived.constant(cutOut.isTold()))
+        .fitted(fitted, Derived.constant(cutOut.isEntered()))
         .given(acts)
         .makes(
             because ->
@@ -109,12 +110,12 @@ public final class SafetyDevices {
                     most.value()));
   }
 
-  private Detail nearBoiling(Told<Double> cutOut, double acts_C, Limits.Entry most) {
+  private Detail nearBoiling(Entered<Double> cutOut, double acts_C, Limits.Entry most) {
     return Detail.at(cutOut, tank.unvented())
         .observed(Measure.of("cut-out acts at", acts_C, CELSIUS))
         .limit(
             Bound.of("maximum cut-out temperature", most.value(), most)
-                .firmIf(most.isFirm() && !tank.relief_C().isTold()))
+                .firmIf(most.isFirm() && !tank.relief_C().isEntered()))
         .size(Size.kelvin(KELVIN.round(acts_C - most.value())))
         .done();
   }
@@ -145,8 +146,8 @@ public final class SafetyDevices {
    * A cut-out that is entered as not there stands in no order; its absence is found elsewhere. One
    * with a temperature is there, whatever else is entered.
    */
-  private static boolean lacks(Told<Boolean> ownCutOut, Told<Double> cutOut_C) {
-    return ownCutOut.says(false) && !cutOut_C.isTold();
+  private static boolean lacks(Entered<Boolean> ownCutOut, Entered<Double> cutOut_C) {
+    return ownCutOut.says(false) && !cutOut_C.isEntered();
   }
 
   private Derived<Boolean> elementIsGuarded() {
@@ -156,7 +157,7 @@ public final class SafetyDevices {
   }
 
   private Derived<Boolean> coilNeedsCutOut() {
-    return Derived.of(tank.coil().cutOut_C()).map(told -> true).or(Derived.of(tank.unvented()));
+    return Derived.of(tank.coil().cutOut_C()).map(entered -> true).or(Derived.of(tank.unvented()));
   }
 
   private void thermostat() {
@@ -178,7 +179,8 @@ public final class SafetyDevices {
 
   private Detail opensFirst(double thermostat_C, double opening_C) {
     double lift_K = CELSIUS.round(opening_C - limit.limit_C().get());
-    Bound opening = Bound.told("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C());
+    Bound opening =
+        Bound.entered("diverter opens at", opening_C, CELSIUS, setup.diverter().limit_C());
     return Detail.at(immersion.thermostat_C(), setup.diverter().limit_C())
         .observed(Measure.of("immersion thermostat", thermostat_C, CELSIUS))
         .limit(thermostat_C < opening_C ? opening : opening.brokenByToleranceAlone())
@@ -199,10 +201,10 @@ public final class SafetyDevices {
    * @param acts_C where it acts
    * @param set the values that decide it
    */
-  private record Rung(String name, Derived<Double> acts_C, List<Told<Double>> set) {
+  private record Rung(String name, Derived<Double> acts_C, List<Entered<Double>> set) {
 
-    static Rung of(String name, Told<Double> told) {
-      return new Rung(name, Derived.of(told), List.of(told));
+    static Rung of(String name, Entered<Double> entered) {
+      return new Rung(name, Derived.of(entered), List.of(entered));
     }
 
     Measure measure() {
@@ -238,9 +240,9 @@ public final class SafetyDevices {
 
   /** The stops of the programmes that heat through the coil. */
   private Rung controls() {
-    List<Told<Double>> told = new ArrayList<>();
-    calledProgrammes().forEach(named -> told.add(named.programme().stop_C()));
-    return new Rung("highest stop of the heat pump", Derived.highestKnown(stops()), told);
+    List<Entered<Double>> entered = new ArrayList<>();
+    calledProgrammes().forEach(named -> entered.add(named.programme().stop_C()));
+    return new Rung("highest stop of the heat pump", Derived.highestKnown(stops()), entered);
   }
 
   private List<Derived<Double>> stops() {
@@ -277,21 +279,21 @@ public final class SafetyDevices {
     if (tank.part().isFitted().says(false)) {
       return tankFitted();
     }
-    return Derived.of(tank.relief_C()).map(told -> true).or(Derived.of(tank.unvented()));
+    return Derived.of(tank.relief_C()).map(entered -> true).or(Derived.of(tank.unvented()));
   }
 
   private double reliefLeast_C() {
     return limits.value(Limit.RELIEF_CLASS_A);
   }
 
-  private Facts.Inquiry pair(Derived<Boolean> inPlace, Rung first, Rung next) {
+  private Facts.Assessment pair(Derived<Boolean> inPlace, Rung first, Rung next) {
     return facts
         .into(BarrierPair.class, first.set().get(0).pointer())
         .given(inPlace, first.acts_C(), next.acts_C());
   }
 
   private BarrierPair fact(
-      Facts.Because because,
+      Facts.Grounds because,
       Derived<Boolean> inPlace,
       Rung first,
       Rung next,
@@ -304,10 +306,10 @@ public final class SafetyDevices {
   }
 
   private Detail outOfOrder(Rung first, Rung next, List<List<Change>> cures) {
-    List<Told<?>> at = new ArrayList<>(first.set());
+    List<Entered<?>> at = new ArrayList<>(first.set());
     at.addAll(next.set());
     double over_K = KELVIN.round(first.acts_C().get() - next.acts_C().get());
-    return Detail.at(at.toArray(new Told<?>[0]))
+    return Detail.at(at.toArray(new Entered<?>[0]))
         .observed(first.measure())
         .limit(bound(next))
         .size(Size.kelvin(over_K))
@@ -319,7 +321,7 @@ public final class SafetyDevices {
   private Bound bound(Rung next) {
     return next.set().isEmpty()
         ? Bound.of(next.name(), boiling_C(), limits.of(Limit.STORED_WATER))
-        : Bound.told(next.name(), next.acts_C().get(), CELSIUS, next.set().get(0));
+        : Bound.entered(next.name(), next.acts_C().get(), CELSIUS, next.set().get(0));
   }
 
   /** The thermostat set well below its cut-out. */
@@ -363,7 +365,7 @@ public final class SafetyDevices {
     margin(coilFitted(), coilIsGuarded(), tank.coil().cutOut_C());
   }
 
-  private void margin(Derived<Boolean> fitted, Derived<Boolean> inPlace, Told<Double> cutOut) {
+  private void margin(Derived<Boolean> fitted, Derived<Boolean> inPlace, Entered<Double> cutOut) {
     double needed_K = limits.value(Limit.CUT_OUT_MARGIN);
     Derived<Double> acts = Derived.of(cutOut);
     double most_C = acts.isKnown() ? CELSIUS.round(acts.get() - needed_K) : 0;
@@ -384,17 +386,17 @@ public final class SafetyDevices {
                     needed_K));
   }
 
-  private Detail near(Told<Double> cutOut, double margin_K, double peak_C) {
+  private Detail near(Entered<Double> cutOut, double margin_K, double peak_C) {
     double needed_K = limits.value(Limit.CUT_OUT_MARGIN);
     double most_C = CELSIUS.round(Derived.of(cutOut).get() - needed_K);
     List<TankTop.Source> culprits = top.culprits(hot_C -> hot_C > most_C);
-    List<Told<?>> at = new ArrayList<>(List.of(cutOut));
+    List<Entered<?>> at = new ArrayList<>(List.of(cutOut));
     List<Change> lowered = new ArrayList<>();
     for (TankTop.Source culprit : culprits) {
       at.add(culprit.setting());
       lowered.addAll(culprit.loweredTo(most_C));
     }
-    return Detail.at(at.toArray(new Told<?>[0]))
+    return Detail.at(at.toArray(new Entered<?>[0]))
         .observed(Measure.of("cut-out above the maximum tank temperature", margin_K, KELVIN))
         .limit(Bound.of("minimum margin", needed_K, limits.of(Limit.CUT_OUT_MARGIN)))
         .evidence(

@@ -9,8 +9,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -43,15 +43,15 @@ public final class StoreHygiene {
 
   /** What the tank is let reach where the immersion heater disinfects, and what that needs. */
   public record DisinfectionReach(
-      Matter matter, Quantity limit_C, double least_C, Quantity opening_C, Quantity target_C)
+      Evidence evidence, Quantity limit_C, double least_C, Quantity opening_C, Quantity target_C)
       implements Case {}
 
   /** How far the diverter opens above the disinfection target, and how far its sensor may err. */
-  public record DisinfectionMargin(Matter matter, Quantity spare_K, Quantity tolerance_K)
+  public record DisinfectionMargin(Evidence evidence, Quantity spare_K, Quantity tolerance_K)
       implements Case {}
 
   /** The immersion heater's own thermostat, and the disinfection it must let through. */
-  public record ThermostatReach(Matter matter, Quantity thermostat_C, Quantity target_C)
+  public record ThermostatReach(Evidence evidence, Quantity thermostat_C, Quantity target_C)
       implements Case {}
 
   /**
@@ -60,10 +60,11 @@ public final class StoreHygiene {
    * @param disinfected whether a programme disinfects it, as often as any cycle asks
    */
   public record RestingStore(
-      Matter matter, Answer disinfected, Quantity rest_C, double growthBandTop_C) implements Case {}
+      Evidence evidence, Answer disinfected, Quantity rest_C, double growthBandTop_C)
+      implements Case {}
 
   /** How long a day a circulation moves the water in its pipes, against the least that does. */
-  public record CirculationRest(Matter matter, Quantity runs_min, double least_min)
+  public record CirculationRest(Evidence evidence, Quantity runs_min, double least_min)
       implements Case {}
 
   private final Setup setup;
@@ -121,9 +122,9 @@ public final class StoreHygiene {
     boolean surelyShort =
         limit.highestOpening_C().with(target, (opening, needed) -> opening < needed).is(is -> is);
     Derived<Double> opening = surelyShort ? limit.highestOpening_C() : limit.lowestOpening_C();
-    Facts.Inquiry inquiry =
+    Facts.Assessment assessment =
         facts.into(DisinfectionReach.class, diverter.part().pointer()).fitted(programmeFitted());
-    (limitShort ? inquiry.given(reached) : inquiry.given(reached, opening, target))
+    (limitShort ? assessment.given(reached) : assessment.given(reached, opening, target))
         .foundOnlyWith(limitShort || surelyShort ? List.of() : limit.open())
         .makes(
             because ->
@@ -147,7 +148,7 @@ public final class StoreHygiene {
   }
 
   private Bound targetBound() {
-    return Bound.told("disinfection target", target_C().get(), CELSIUS, disinfection.target_C());
+    return Bound.entered("disinfection target", target_C().get(), CELSIUS, disinfection.target_C());
   }
 
   private Detail shortOf(Measure reached, Bound needed) {
@@ -335,7 +336,7 @@ public final class StoreHygiene {
   private List<List<Change>> growthCures(double rest_C, double top_C) {
     List<List<Change>> cures = new ArrayList<>();
     boolean off = disinfection.enabled().says(false);
-    if (off && disinfection.target_C().isTold() && disinfection.heater().isTold()) {
+    if (off && disinfection.target_C().isEntered() && disinfection.heater().isEntered()) {
       cures.add(List.of(Change.of(disinfection.enabled(), true)));
     }
     Programme everyday = heatPump.everyday();

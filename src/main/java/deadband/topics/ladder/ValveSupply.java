@@ -8,8 +8,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Presence;
 import deadband.facts.Quantity;
@@ -23,11 +23,11 @@ import deadband.provenance.Derived;
 import deadband.setup.Blending;
 import deadband.setup.Blending.Valve;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Outlet;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -46,14 +46,15 @@ public final class ValveSupply {
   public record VulnerableOccupants(Answer answer) implements Condition {}
 
   /** The hottest the tank gets, tolerance included, against the supply of the valve. */
-  public record TankPeak(Matter matter, Quantity peak_C, Quantity hotSupplyMax_C) implements Case {}
+  public record TankPeak(Evidence evidence, Quantity peak_C, Quantity hotSupplyMax_C)
+      implements Case {}
 
   /** The immersion heater's own thermostat, as the barrier behind the controls. */
-  public record ThermostatBarrier(Matter matter, Quantity thermostat_C, Quantity hotSupplyMax_C)
+  public record ThermostatBarrier(Evidence evidence, Quantity thermostat_C, Quantity hotSupplyMax_C)
       implements Case {}
 
   /** The hottest supply entered for a mixing valve, against what its type is certified for. */
-  public record EnteredSupply(Matter matter, Quantity entered_C, Quantity certified_C)
+  public record EnteredSupply(Evidence evidence, Quantity entered_C, Quantity certified_C)
       implements Case {}
 
   /**
@@ -61,10 +62,11 @@ public final class ValveSupply {
    *
    * @param type3 whether it is of the type for them
    */
-  public record VulnerableSupply(Matter matter, Answer type3) implements Case {}
+  public record VulnerableSupply(Evidence evidence, Answer type3) implements Case {}
 
   /** The coolest everyday supply of a blended outlet, and the temperature it is mixed to. */
-  public record MixedSupply(Matter matter, Quantity supply_C, Quantity mixed_C) implements Case {}
+  public record MixedSupply(Evidence evidence, Quantity supply_C, Quantity mixed_C)
+      implements Case {}
 
   /**
    * The coolest everyday supply of the mixing valve, and the least it needs.
@@ -73,7 +75,11 @@ public final class ValveSupply {
    * @param vulnerable whether vulnerable people use the hot water
    */
   public record HotSupply(
-      Matter matter, Answer ownDifferential, Answer vulnerable, Quantity supply_C, Quantity least_C)
+      Evidence evidence,
+      Answer ownDifferential,
+      Answer vulnerable,
+      Quantity supply_C,
+      Quantity least_C)
       implements Case {}
 
   private final Setup setup;
@@ -106,7 +112,7 @@ public final class ValveSupply {
   }
 
   private void conditions() {
-    boolean entered = blending.hotSupplyMax_C().isTold();
+    boolean entered = blending.hotSupplyMax_C().isEntered();
     facts.add(new MixingValveFitted(facts.answer(valve.fitted())));
     facts.add(new ValveMaximumEntered(facts.answer(Derived.constant(entered))));
     facts.add(new VulnerableOccupants(facts.answer(vulnerablePeople())));
@@ -135,7 +141,7 @@ public final class ValveSupply {
     List<Change> lowered = new ArrayList<>();
     culprits.forEach(source -> lowered.addAll(source.loweredTo(most_C)));
     Detail.Builder detail =
-        Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Told<?>[]::new))
+        Detail.at(culprits.stream().map(TankTop.Source::setting).toArray(Entered<?>[]::new))
             .observed(Measure.of("maximum tank temperature", peak_C, CELSIUS))
             .limit(asSet ? valve.bound() : valve.bound().brokenByToleranceAlone())
             .size(Size.kelvin(KELVIN.round(peak_C - most_C)))
@@ -241,10 +247,10 @@ public final class ValveSupply {
    * default.
    */
   private Derived<Boolean> ownDifferential() {
-    Told<Double> told = blending.leastDifferential_K();
-    double usual_K = Objects.requireNonNull(told.assumed()).value();
-    return told.isTold()
-        ? Derived.of(told).map(own_K -> own_K != usual_K)
+    Entered<Double> entered = blending.leastDifferential_K();
+    double usual_K = Objects.requireNonNull(entered.assumed()).value();
+    return entered.isEntered()
+        ? Derived.of(entered).map(own_K -> own_K != usual_K)
         : Derived.constant(false);
   }
 
@@ -305,7 +311,7 @@ public final class ValveSupply {
   /** A temperature for each blended outlet, 0 for the others and where there is none. */
   private List<Derived<Double>> ofOutlets(Function<Outlet, Derived<Double>> temperature) {
     List<Derived<Double>> all = new ArrayList<>();
-    all.add(Derived.of(setup.outlets()).map(told -> 0.0));
+    all.add(Derived.of(setup.outlets()).map(entered -> 0.0));
     for (Outlet outlet : setup.outlets().optional().orElse(List.of())) {
       all.add(
           OutletTemperatures.isBlended(outlet, blending)

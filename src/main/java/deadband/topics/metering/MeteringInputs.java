@@ -5,8 +5,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -16,13 +16,13 @@ import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.CurrentSensor;
 import deadband.setup.CurrentSensor.Assigned;
+import deadband.setup.Entered;
 import deadband.setup.GridSensor;
 import deadband.setup.LinkedController;
 import deadband.setup.LinkedController.Role;
 import deadband.setup.Part;
 import deadband.setup.Phase;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import java.util.List;
 import java.util.function.Function;
@@ -32,11 +32,11 @@ import java.util.function.Supplier;
 public final class MeteringInputs {
 
   /** One input for a current sensor: is anything on it, and is it assigned to anything? */
-  public record UnusedSensorInput(Matter matter, Answer sensorFitted, Answer assigned)
+  public record UnusedSensorInput(Evidence evidence, Answer sensorFitted, Answer assigned)
       implements Case {}
 
   /** Whether anything measures the grid. */
-  public record GridSensing(Matter matter, Answer sensed) implements Case {}
+  public record GridSensing(Evidence evidence, Answer sensed) implements Case {}
 
   /**
    * The phase that the grid sensor measures, and the phase of what it is to see.
@@ -44,28 +44,28 @@ public final class MeteringInputs {
    * @param onOneOfSeveral whether the sensor and what it is to see are on one phase of several
    * @param explained whether another phase explains it already
    */
-  public record SensorPhase(Matter matter, Answer onOneOfSeveral, Answer explained, Answer same)
+  public record SensorPhase(Evidence evidence, Answer onOneOfSeveral, Answer explained, Answer same)
       implements Case {}
 
   /** Highest current on a phase, and the rated current of the grid sensor. */
-  public record SensorCurrent(Matter matter, Quantity current_A, Quantity rated_A)
+  public record SensorCurrent(Evidence evidence, Quantity current_A, Quantity rated_A)
       implements Case {}
 
   /** Whether it was checked which way round the grid sensor is. */
-  public record SensorFacing(Matter matter, Answer checked) implements Case {}
+  public record SensorFacing(Evidence evidence, Answer checked) implements Case {}
 
   /** How many of a group of linked controllers lead. */
-  public record LinkedGroup(Matter matter, Quantity leads) implements Case {}
+  public record LinkedGroup(Evidence evidence, Quantity leads) implements Case {}
 
   /** Whether a linked controller that follows switches off when the link is lost. */
-  public record LinkLoss(Matter matter, Answer follows, Answer fallsToZero) implements Case {}
+  public record LinkLoss(Evidence evidence, Answer follows, Answer fallsToZero) implements Case {}
 
   private static final double W_PER_KW = 1000;
 
   private final Setup setup;
   private final Facts facts;
   private final GridSensor sensor;
-  private final Told<List<CurrentSensor>> inputs;
+  private final Entered<List<CurrentSensor>> inputs;
 
   private MeteringInputs(Setup setup, Facts facts) {
     this.setup = setup;
@@ -95,7 +95,7 @@ public final class MeteringInputs {
   }
 
   private void unusedInputs() {
-    if (!inputs.isTold()) {
+    if (!inputs.isEntered()) {
       facts.into(UnusedSensorInput.class, inputs.pointer()).waitsFor(inputs);
       return;
     }
@@ -131,7 +131,7 @@ public final class MeteringInputs {
         .makes(because -> new GridSensing(because.explained(this::blind), because.answer(sensed)));
   }
 
-  /** A sensor must be there; where the controller's inputs are told, one of them must be its. */
+  /** A sensor must be there; where the controller's inputs are entered, one of them must be its. */
   private Derived<Boolean> isSensed() {
     Derived<Boolean> placed =
         Derived.all(sensorFitted(), Derived.of(sensor.at()).map(at -> at != GridSensor.Place.NONE));
@@ -179,12 +179,12 @@ public final class MeteringInputs {
   }
 
   private Detail elsewhere() {
-    Told<Double> heater = setup.immersion().power_kW();
+    Entered<Double> heater = setup.immersion().power_kW();
     Detail.Builder detail =
         Detail.at(sensor.phase(), setup.diverter().phase())
             .size(Size.kilowatts(heater.optional()))
             .cure(Change.of(sensor.phase(), setup.diverter().phase().optional().orElseThrow()));
-    return heater.isTold()
+    return heater.isEntered()
         ? detail
             .evidence(
                 Measure.of(
@@ -196,7 +196,7 @@ public final class MeteringInputs {
   /** A sensor on one phase never sees the surplus of PV on another. */
   private void sensorOnPv() {
     SensedPhases phases = new SensedPhases(setup);
-    Told<Phase> fed = setup.solar().phase();
+    Entered<Phase> fed = setup.solar().phase();
     Derived<Boolean> same = Derived.of(sensor.phase()).with(Derived.of(fed), Phase::equals);
     facts
         .into(SensorPhase.class, fed.pointer())
@@ -219,7 +219,7 @@ public final class MeteringInputs {
   }
 
   private Detail blindToPv() {
-    Told<Double> inverter = setup.solar().inverter_kW();
+    Entered<Double> inverter = setup.solar().inverter_kW();
     Detail.Builder detail = Detail.at(sensor.phase(), setup.solar().phase());
     inverter
         .optional()
@@ -250,8 +250,9 @@ public final class MeteringInputs {
     Derived<Boolean> fitted = Derived.of(setup.solar().part().isFitted());
     Derived<Double> inverter =
         Derived.of(setup.solar().inverter_kW()).or(Derived.of(setup.solar().peak_kW()));
-    Told<Double> limit = setup.solar().exportLimit_kW();
-    Derived<Double> most = limit.isTold() ? inverter.with(Derived.of(limit), Math::min) : inverter;
+    Entered<Double> limit = setup.solar().exportLimit_kW();
+    Derived<Double> most =
+        limit.isEntered() ? inverter.with(Derived.of(limit), Math::min) : inverter;
     return fitted.then(is -> is ? onePhase_A(most, setup.solar().phases()) : Derived.constant(0.0));
   }
 
@@ -278,7 +279,7 @@ public final class MeteringInputs {
   }
 
   /** On a supply of one phase nothing spreads. */
-  private Derived<Double> onePhase_A(Derived<Double> power_kW, Told<Double> phases) {
+  private Derived<Double> onePhase_A(Derived<Double> power_kW, Entered<Double> phases) {
     Derived<Double> spread =
         Derived.of(setup.supply().phases())
             .then(supplied -> supplied == 1 ? Derived.constant(1.0) : Derived.of(phases));
@@ -294,7 +295,7 @@ public final class MeteringInputs {
   private Detail beyondRating(double highest_A, double rated_A) {
     return Detail.at(sensor.rated_A(), setup.solar().inverter_kW())
         .observed(Measure.of("highest current on a phase", highest_A, Unit.AMPERE))
-        .limit(Bound.told("rated current", rated_A, Unit.AMPERE, sensor.rated_A()))
+        .limit(Bound.entered("rated current", rated_A, Unit.AMPERE, sensor.rated_A()))
         .basis("PV on its phases, or element, heat pump and charger together")
         .done();
   }
@@ -313,9 +314,9 @@ public final class MeteringInputs {
   }
 
   private void leads() {
-    Told<List<LinkedController>> group = setup.group();
+    Entered<List<LinkedController>> group = setup.group();
     List<LinkedController> linked = group.optional().orElse(List.of());
-    if (!group.isTold()) {
+    if (!group.isEntered()) {
       facts.into(LinkedGroup.class, group.pointer()).waitsFor(group);
       return;
     }
@@ -338,9 +339,9 @@ public final class MeteringInputs {
   private static Derived<Integer> leads(List<LinkedController> linked) {
     Function<LinkedController, Derived<Integer>> one =
         controller -> Derived.of(controller.role()).map(role -> role == Role.LEAD ? 1 : 0);
-    Derived<Integer> told =
-        count(linked.stream().filter(each -> each.role().isTold()).toList(), one);
-    return told.is(leads -> leads > 1) ? told : count(linked, one);
+    Derived<Integer> entered =
+        count(linked.stream().filter(each -> each.role().isEntered()).toList(), one);
+    return entered.is(leads -> leads > 1) ? entered : count(linked, one);
   }
 
   private static Derived<Integer> count(
@@ -369,8 +370,8 @@ public final class MeteringInputs {
   }
 
   private void linkLosses() {
-    Told<List<LinkedController>> group = setup.group();
-    if (!group.isTold()) {
+    Entered<List<LinkedController>> group = setup.group();
+    if (!group.isEntered()) {
       facts.into(LinkLoss.class, group.pointer()).waitsFor(group);
       return;
     }

@@ -9,8 +9,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Presence;
 import deadband.facts.Says;
@@ -35,10 +35,10 @@ public final class TankSensing {
   public record TankSensorIsPlatinum(Answer answer) implements Presence {}
 
   /** Whether the resistance of the tank sensor agrees with the temperature displayed. */
-  public record TankSensorReading(Matter matter, Answer agrees) implements Case {}
+  public record TankSensorReading(Evidence evidence, Answer agrees) implements Case {}
 
   /** Whether the tank sensor sits in a pocket. */
-  public record TankSensorSeat(Matter matter, Answer inPocket) implements Case {}
+  public record TankSensorSeat(Evidence evidence, Answer inPocket) implements Case {}
 
   private static final double PT100_OHM = 100;
   private static final double PT1000_OHM = 1000;
@@ -131,7 +131,7 @@ public final class TankSensing {
 
   /** Leads only widen what agrees: one that agrees without them agrees whatever they are. */
   private Derived<Double> lead_ohm(Trial trial) {
-    if (sensor.lead_ohm().isTold()) {
+    if (sensor.lead_ohm().isEntered()) {
       return Derived.of(sensor.lead_ohm());
     }
     return trial.with(0) == Reading.AGREES
@@ -146,7 +146,7 @@ public final class TankSensing {
   private List<Pointer> openLead(Derived<Trial> trial) {
     return trial.is(shown -> shown.with(0) == Reading.AGREES)
         ? List.of()
-        : Derived.toldOnly(sensor.lead_ohm()).provenance().missing();
+        : Derived.enteredOnly(sensor.lead_ohm()).provenance().missing();
   }
 
   private Detail disagrees(Trial trial, double lead_ohm, Reading reading) {

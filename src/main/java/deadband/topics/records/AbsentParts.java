@@ -4,18 +4,18 @@ import deadband.document.Pointer;
 import deadband.facts.Answer;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.setup.Blending.Valve;
 import deadband.setup.CurrentSensor;
 import deadband.setup.CurrentSensor.Assigned;
+import deadband.setup.Entered;
 import deadband.setup.Part;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Shape;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +26,7 @@ import java.util.List;
 public final class AbsentParts {
 
   /** A part entered as not fitted, and whether other values say that it is there. */
-  public record AbsentPart(Matter matter, Answer contradicted) implements Case {}
+  public record AbsentPart(Evidence evidence, Answer contradicted) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -67,7 +67,7 @@ public final class AbsentParts {
   /** What says that a part is there: values beside the entry, or another part that needs it. */
   private List<Pointer> evidence(Part part) {
     List<Pointer> evidence = new ArrayList<>();
-    if (part.told()) {
+    if (part.entered()) {
       evidence.add(part.pointer());
     }
     if (part.equals(setup.immersion().part())) {
@@ -85,7 +85,7 @@ public final class AbsentParts {
     if (part.equals(setup.heatPump().surplusInput().part())) {
       calling(evidence);
     }
-    if (part.equals(setup.diverter().sensor().part()) && setup.diverter().limit_C().isTold()) {
+    if (part.equals(setup.diverter().sensor().part()) && setup.diverter().limit_C().isEntered()) {
       evidence.add(setup.diverter().limit_C().pointer());
     }
     if (part.equals(setup.blending().part())) {
@@ -159,7 +159,7 @@ public final class AbsentParts {
 
   private List<Pointer> valveEvidence() {
     List<Pointer> evidence = new ArrayList<>(blendedOutlets());
-    if (setup.blending().hotSupplyMax_C().isTold()) {
+    if (setup.blending().hotSupplyMax_C().isEntered()) {
       evidence.add(setup.blending().hotSupplyMax_C().pointer());
     }
     return evidence;
@@ -169,7 +169,7 @@ public final class AbsentParts {
     return setup.outlets().optional().orElse(List.of()).stream()
         .map(outlet -> outlet.blended())
         .filter(blended -> blended.says(true))
-        .map(Told::pointer)
+        .map(Entered::pointer)
         .toList();
   }
 }

@@ -3,12 +3,12 @@ package deadband.topics.records;
 import deadband.facts.Answer;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.provenance.Derived;
 import deadband.setup.Accepted;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +27,7 @@ public final class Acceptances {
    * @param hazard whether what it names is a hazard
    */
   public record AcceptedEntry(
-      Matter matter, Answer reasoned, Answer inForce, Answer matches, Answer hazard)
+      Evidence evidence, Answer reasoned, Answer inForce, Answer matches, Answer hazard)
       implements Case {}
 
   private Acceptances() {}
@@ -66,7 +66,7 @@ public final class Acceptances {
     return facts;
   }
 
-  private static Answer known(Facts.Because because, boolean is) {
+  private static Answer known(Facts.Grounds because, boolean is) {
     return because.answer(Derived.constant(is));
   }
 
@@ -78,10 +78,10 @@ public final class Acceptances {
 
   /** Whether an entry says why, by whom and on which day. */
   public static boolean isSigned(Accepted entry) {
-    return isSaid(entry.reason()) && isSaid(entry.by()) && entry.on().isTold();
+    return isSaid(entry.reason()) && isSaid(entry.by()) && entry.on().isEntered();
   }
 
-  private static boolean isSaid(Told<String> text) {
+  private static boolean isSaid(Entered<String> text) {
     return text.optional().filter(said -> !said.isBlank()).isPresent();
   }
 

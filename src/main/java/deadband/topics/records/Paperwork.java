@@ -5,17 +5,17 @@ import deadband.facts.Answer;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Says;
 import deadband.facts.Size;
 import deadband.provenance.Derived;
+import deadband.setup.Entered;
 import deadband.setup.Isolation;
 import deadband.setup.Setup;
 import deadband.setup.Signal;
 import deadband.setup.SurplusInput;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,16 +26,16 @@ public final class Paperwork {
   public record MainsSignalEnters(Answer answer) implements Condition {}
 
   /** Whether the settings were photographed as they were found. */
-  public record AsFoundRecord(Matter matter, Answer photographed) implements Case {}
+  public record AsFoundRecord(Evidence evidence, Answer photographed) implements Case {}
 
   /** Whether every isolation that the work asks for is confirmed. */
-  public record IsolationRecord(Matter matter, Answer complete) implements Case {}
+  public record IsolationRecord(Evidence evidence, Answer complete) implements Case {}
 
   /** Whether the conductors of a signal at mains voltage were proved dead. */
-  public record MainsDemand(Matter matter, Answer dead) implements Case {}
+  public record MainsDemand(Evidence evidence, Answer dead) implements Case {}
 
   /** Whether it was tried that the heat pump follows the call. */
-  public record SurplusInputTrial(Matter matter, Answer confirmed) implements Case {}
+  public record SurplusInputTrial(Evidence evidence, Answer confirmed) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -57,18 +57,19 @@ public final class Paperwork {
   }
 
   private void asFound() {
-    Told<Boolean> told = setup.asFound().photographed();
-    Derived<Boolean> photographed = Derived.of(told);
+    Entered<Boolean> entered = setup.asFound().photographed();
+    Derived<Boolean> photographed = Derived.of(entered);
     facts
-        .into(AsFoundRecord.class, told.pointer())
+        .into(AsFoundRecord.class, entered.pointer())
         .given(photographed)
         .makes(
             because ->
                 new AsFoundRecord(
-                    because.explained(() -> Detail.at(told).done()), because.answer(photographed)));
+                    because.explained(() -> Detail.at(entered).done()),
+                    because.answer(photographed)));
   }
 
-  /** One that was not made is enough to find; all must be told before none is open. */
+  /** One that was not made is enough to find; all must be entered before none is open. */
   private void isolations() {
     List<Isolated> asked = asked();
     List<Pointer> notMade =
@@ -98,8 +99,8 @@ public final class Paperwork {
    * @param made true where it was made or is not asked for, false where it was not made
    */
   private record Isolated(Pointer pointer, Derived<Boolean> made) {
-    static Isolated of(Told<Boolean> told, Derived<Boolean> asked) {
-      return new Isolated(told.pointer(), Derived.any(Derived.not(asked), Derived.of(told)));
+    static Isolated of(Entered<Boolean> entered, Derived<Boolean> asked) {
+      return new Isolated(entered.pointer(), Derived.any(Derived.not(asked), Derived.of(entered)));
     }
 
     boolean isNotMade() {

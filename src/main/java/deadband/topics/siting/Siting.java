@@ -4,15 +4,15 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.Diverter;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 
 /** Facts about the place where the diverter hangs, which must let it shed its heat. */
@@ -27,13 +27,15 @@ public final class Siting {
   }
 
   /** The free space on one side of the diverter, against what its instructions ask for. */
-  public record Clearance(Matter matter, Quantity free_mm, Quantity needed_mm) implements Case {}
+  public record Clearance(Evidence evidence, Quantity free_mm, Quantity needed_mm)
+      implements Case {}
 
   /** Whether a hot surface lies below the diverter. */
-  public record SurfaceBelow(Matter matter, Answer hot) implements Case {}
+  public record SurfaceBelow(Evidence evidence, Answer hot) implements Case {}
 
   /** The highest temperature of the air around the diverter, against what it is rated for. */
-  public record AmbientAir(Matter matter, Quantity highest_C, Quantity rated_C) implements Case {}
+  public record AmbientAir(Evidence evidence, Quantity highest_C, Quantity rated_C)
+      implements Case {}
 
   public static void derive(Setup setup, Facts facts) {
     Siting topic = new Siting(setup, facts);
@@ -43,30 +45,30 @@ public final class Siting {
     topic.ambientAir();
   }
 
-  private void clearance(String side, Told<Double> told) {
-    Derived<Double> free = Derived.of(told);
+  private void clearance(String side, Entered<Double> entered) {
+    Derived<Double> free = Derived.of(entered);
     Derived<Double> needed = Derived.of(diverter.clearanceNeeded_mm());
     facts
-        .into(Clearance.class, told.pointer())
+        .into(Clearance.class, entered.pointer())
         .given(free, needed)
         .makes(
             because ->
                 new Clearance(
-                    because.explained(() -> tight(side, told, free.get(), needed.get())),
+                    because.explained(() -> tight(side, entered, free.get(), needed.get())),
                     because.quantity(free),
                     because.quantity(needed)));
   }
 
-  private Detail tight(String side, Told<Double> told, double free_mm, double needed_mm) {
-    return Detail.at(told, diverter.clearanceNeeded_mm())
+  private Detail tight(String side, Entered<Double> entered, double free_mm, double needed_mm) {
+    return Detail.at(entered, diverter.clearanceNeeded_mm())
         .observed(Measure.of(side, free_mm, Unit.MILLIMETRE))
         .limit(
-            Bound.told(
+            Bound.entered(
                 "required by its instructions",
                 needed_mm,
                 Unit.MILLIMETRE,
                 diverter.clearanceNeeded_mm()))
-        .cure(Change.of(told, needed_mm))
+        .cure(Change.of(entered, needed_mm))
         .done();
   }
 
@@ -99,7 +101,8 @@ public final class Siting {
   private Detail tooWarm(double warmest_C, double rated_C) {
     return Detail.at(diverter.ambient_C(), diverter.ambientMax_C())
         .observed(Measure.of("highest air temperature around it", warmest_C, Unit.CELSIUS))
-        .limit(Bound.told("rated air temperature", rated_C, Unit.CELSIUS, diverter.ambientMax_C()))
+        .limit(
+            Bound.entered("rated air temperature", rated_C, Unit.CELSIUS, diverter.ambientMax_C()))
         .done();
   }
 }

@@ -1,7 +1,7 @@
 package deadband.topics.thresholds;
 
 import deadband.facts.Case;
-import deadband.facts.Matter;
+import deadband.facts.Evidence;
 
 /** What the relay adds up, and whether the export that makes a surplus is among it. */
-public record CountedPowers(Matter matter) implements Case {}
+public record CountedPowers(Evidence evidence) implements Case {}

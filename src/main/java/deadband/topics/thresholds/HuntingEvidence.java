@@ -99,7 +99,9 @@ final class HuntingEvidence {
     evidence.add(Measure.of("import while held", form.importWhileHeld_kW(), KILOWATT));
   }
 
-  /** How many such starts the tank lets come in a row, where its programme and output are told. */
+  /**
+   * How many such starts the tank lets come in a row, where its programme and output are entered.
+   */
   private Optional<Measure> startsInARow(HuntingCycle cycle) {
     Derived<Double> from = Derived.of(setup.heatPump().everyday().start_C());
     Derived<Double> start = Derived.of(setup.heatPump().surplus().start_C());

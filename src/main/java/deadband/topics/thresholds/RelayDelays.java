@@ -11,9 +11,9 @@ import deadband.limits.Limits;
 import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.HuntingCycle;
 import java.util.List;
@@ -45,7 +45,7 @@ public final class RelayDelays {
     topic.cloudCost();
   }
 
-  private void shortestPhase(Told<Double> delay, Told<Double> timer) {
+  private void shortestPhase(Entered<Double> delay, Entered<Double> timer) {
     Derived<Double> held = held_min(delay, timer);
     double starts = new HuntingEvidence(setup, loop).startsPerHour();
     Derived<Double> allowed = allowedPerHour();
@@ -65,7 +65,7 @@ public final class RelayDelays {
   }
 
   /** What nothing is entered of has no timers that could stand in for a delay. */
-  private List<Pointer> openPump(Told<Double> delay) {
+  private List<Pointer> openPump(Entered<Double> delay) {
     return Derived.of(delay).is(min -> min <= 0) ? loop.fitted().provenance().missing() : List.of();
   }
 
@@ -92,23 +92,23 @@ public final class RelayDelays {
   }
 
   /** The relay's own delay keeps a phase up, or else the heat pump's timer does. */
-  private static Derived<Double> held_min(Told<Double> delay, Told<Double> timer) {
+  private static Derived<Double> held_min(Entered<Double> delay, Entered<Double> timer) {
     Derived<Double> own = Derived.of(delay);
-    Derived<Double> pump = Derived.toldOnly(timer);
+    Derived<Double> pump = Derived.enteredOnly(timer);
     if (own.is(min -> min > 0)) {
       return own;
     }
     return pump.is(min -> min > 0) ? pump : own.with(Derived.of(timer), Math::max);
   }
 
-  private Detail unheld(Told<Double> delay, Told<Double> timer, double held_min) {
+  private Detail unheld(Entered<Double> delay, Entered<Double> timer, double held_min) {
     double starts = new HuntingEvidence(setup, loop).startsPerHour();
-    Told<Double> plate = setup.heatPump().startsPerHour();
+    Entered<Double> plate = setup.heatPump().startsPerHour();
     return Detail.at(delay, timer)
         .observed(Measure.of("starts per hour allowed by the timers", starts, "1/h"))
         .limit(
-            plate.isTold()
-                ? Bound.told("starts per hour", allowedPerHour().get(), Unit.NONE, plate)
+            plate.isEntered()
+                ? Bound.entered("starts per hour", allowedPerHour().get(), Unit.NONE, plate)
                 : Bound.of(
                     "starts per hour",
                     limits.value(Limit.STARTS_PER_HOUR),

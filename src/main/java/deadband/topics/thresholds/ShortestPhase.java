@@ -1,7 +1,7 @@
 package deadband.topics.thresholds;
 
 import deadband.facts.Case;
-import deadband.facts.Matter;
+import deadband.facts.Evidence;
 import deadband.facts.Quantity;
 
 /**
@@ -9,7 +9,7 @@ import deadband.facts.Quantity;
  * compressor start.
  */
 public record ShortestPhase(
-    Matter matter,
+    Evidence evidence,
     Quantity delay_min,
     Quantity held_min,
     Quantity startsPerHour,

@@ -1,8 +1,8 @@
 package deadband.topics.thresholds;
 
 import deadband.facts.Case;
-import deadband.facts.Matter;
+import deadband.facts.Evidence;
 import deadband.facts.Quantity;
 
 /** The size of one threshold against the most a domestic supply carries. */
-public record ThresholdSize(Matter matter, Quantity size_kW, double most_kW) implements Case {}
+public record ThresholdSize(Evidence evidence, Quantity size_kW, double most_kW) implements Case {}

@@ -18,10 +18,10 @@ import deadband.plant.ThresholdCures;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Counts;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -82,7 +82,7 @@ public final class Thresholds {
     boolean switchesElement = element.drivesElement().is(does -> does);
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("stop threshold", stop_kW, KILOWATT))
-        .limit(Bound.told("start threshold", start_kW, KILOWATT, relay.start_kW()))
+        .limit(Bound.entered("start threshold", start_kW, KILOWATT, relay.start_kW()))
         .size(
             Size.startsPerHour(
                 switchesElement ? evidence.callsOnDelays() : evidence.startsPerHour()))
@@ -146,13 +146,13 @@ public final class Thresholds {
   private Bound drawAsSeen(String quantity, double draw_kW) {
     boolean whole = loop.draw_kW().is(all -> all == draw_kW);
     return whole
-        ? Bound.told(quantity, draw_kW, KILOWATT, drawTold())
+        ? Bound.entered(quantity, draw_kW, KILOWATT, drawEntered())
         : Bound.reckoned(quantity, draw_kW, KILOWATT, "its part on the phases the sensor measures");
   }
 
-  private Told<Double> drawTold() {
-    Told<Double> most = setup.heatPump().hotWaterInput_kW();
-    return most.isTold() ? most : setup.heatPump().minimumInput_kW();
+  private Entered<Double> drawEntered() {
+    Entered<Double> most = setup.heatPump().hotWaterInput_kW();
+    return most.isEntered() ? most : setup.heatPump().minimumInput_kW();
   }
 
   private void elementGap() {
@@ -217,7 +217,7 @@ public final class Thresholds {
     return Detail.at(relay.start_kW(), setup.heatPump().minimumInput_kW())
         .observed(Measure.of("surplus when the relay closes", surplus_kW, KILOWATT))
         .limit(
-            Bound.told(
+            Bound.entered(
                 "minimum power input of the heat pump",
                 draw_kW,
                 KILOWATT,
@@ -392,7 +392,7 @@ public final class Thresholds {
         .done();
   }
 
-  private void thresholdSize(Told<Double> threshold) {
+  private void thresholdSize(Entered<Double> threshold) {
     Derived<Double> size = Derived.of(threshold).map(Math::abs);
     Limits.Entry limit = limits.of(Limit.THRESHOLD_PLAUSIBLE);
     facts
@@ -407,11 +407,11 @@ public final class Thresholds {
   }
 
   /** The value as it would be had it been written in watts. */
-  private static double asWatts_kW(Told<Double> threshold) {
+  private static double asWatts_kW(Entered<Double> threshold) {
     return threshold.optional().orElse(0.0) / W_PER_KW;
   }
 
-  private static Detail implausible(Told<Double> threshold, double size_kW, Limits.Entry limit) {
+  private static Detail implausible(Entered<Double> threshold, double size_kW, Limits.Entry limit) {
     return Detail.at(threshold)
         .observed(Measure.of("threshold", size_kW, KILOWATT))
         .limit(Bound.of("maximum of a domestic supply", limit.value(), limit))

@@ -9,7 +9,7 @@ import deadband.trade.Known;
 
 /**
  * Limits that British texts set: firm on a site in Great Britain. Elsewhere, and where the country
- * is not told, the same number is only remembered to hold, and what rests on it is a question.
+ * is not entered, the same number is only remembered to hold, and what rests on it is a question.
  */
 final class BritishText {
 

@@ -8,8 +8,8 @@ import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Condition;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Says;
@@ -20,6 +20,7 @@ import deadband.loop.RelayLoop;
 import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.DemandInput;
+import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Relay.Contact;
 import deadband.setup.Setup;
@@ -27,7 +28,6 @@ import deadband.setup.Signal;
 import deadband.setup.SurplusInput;
 import deadband.setup.SurplusInput.ClosedMeans;
 import deadband.setup.SurplusInput.Via;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.HeaterCircuit;
 import deadband.trade.SignalContact.SgReady;
@@ -60,36 +60,37 @@ public final class CallWiring {
   public record DemandIsMains(Answer answer) implements Condition {}
 
   /** Whether the relay's contact is volt-free. */
-  public record CallContact(Matter matter, Answer voltFree) implements Case {}
+  public record CallContact(Evidence evidence, Answer voltFree) implements Case {}
 
   /** Whether the call selects normal running, or the contact rests where a call is meant. */
-  public record CallSense(Matter matter, Answer selectsNormal, Answer crossed) implements Case {}
+  public record CallSense(Evidence evidence, Answer selectsNormal, Answer crossed)
+      implements Case {}
 
   /** Whether the call selects the block of the label, or its contact means one. */
-  public record CallMeaning(Matter matter, Answer selectsBlock, Answer meansBlock)
+  public record CallMeaning(Evidence evidence, Answer selectsBlock, Answer meansBlock)
       implements Case {}
 
   /** The shortest call of the relay, and the shortest that the input takes. */
-  public record CallHold(Matter matter, Quantity shortest_min, Quantity least_min)
+  public record CallHold(Evidence evidence, Quantity shortest_min, Quantity least_min)
       implements Case {}
 
   /** Whether a call over the network ends when the link is lost. */
-  public record NetworkCall(Matter matter, Answer endsOnLinkLoss) implements Case {}
+  public record NetworkCall(Evidence evidence, Answer endsOnLinkLoss) implements Case {}
 
   /** Whether the cable of the call runs apart from mains. */
-  public record CallCable(Matter matter, Answer segregated) implements Case {}
+  public record CallCable(Evidence evidence, Answer segregated) implements Case {}
 
   /** How the call reaches the heat pump. */
-  public record CallPath(Matter matter) implements Case {}
+  public record CallPath(Evidence evidence) implements Case {}
 
   /** Whether a surplus input is called by the relay. */
-  public record CallTarget(Matter matter, Answer called) implements Case {}
+  public record CallTarget(Evidence evidence, Answer called) implements Case {}
 
   /** Whether the heat pump's own call arrives on the phase that feeds the diverter. */
-  public record DemandPhase(Matter matter, Answer same) implements Case {}
+  public record DemandPhase(Evidence evidence, Answer same) implements Case {}
 
   /** Whether a part was declared where it has to be. */
-  public record DeclaredPart(Matter matter, Answer declared) implements Case {}
+  public record DeclaredPart(Evidence evidence, Answer declared) implements Case {}
 
   private final Setup setup;
   private final Limits limits;
@@ -141,8 +142,8 @@ public final class CallWiring {
     return is(input.via(), way);
   }
 
-  private <T> Answer is(Told<T> told, T wanted) {
-    return facts.answer(Derived.of(told).map(wanted::equals));
+  private <T> Answer is(Entered<T> entered, T wanted) {
+    return facts.answer(Derived.of(entered).map(wanted::equals));
   }
 
   private Derived<Boolean> closedBlocks() {
@@ -243,7 +244,7 @@ public final class CallWiring {
   /** A relay may open again as soon as its stop delay is over. */
   private void hold() {
     Derived<Double> shortest = Derived.of(relay.stopDelay_min());
-    Derived<Double> least = Derived.toldOnly(input.hold_min()).or(labelHold_min());
+    Derived<Double> least = Derived.enteredOnly(input.hold_min()).or(labelHold_min());
     facts
         .into(CallHold.class, input.hold_min().pointer())
         .fitted(Derived.notAbsent(input.part()))
@@ -270,8 +271,8 @@ public final class CallWiring {
     return Detail.at(relay.stopDelay_min(), input.hold_min())
         .observed(Measure.of("shortest call of the relay", shortest_min, MINUTE))
         .limit(
-            input.hold_min().isTold()
-                ? Bound.told(asked, least_min, MINUTE, input.hold_min())
+            input.hold_min().isEntered()
+                ? Bound.entered(asked, least_min, MINUTE, input.hold_min())
                 : Bound.of(asked, least_min, limits.of(Limit.SG_READY_HOLD)))
         .cure(Change.of(relay.stopDelay_min(), least_min))
         .done();
@@ -342,15 +343,15 @@ public final class CallWiring {
         .done();
   }
 
-  private void declared(Told<Boolean> told, Derived<Boolean> fitted) {
-    Derived<Boolean> declared = Derived.of(told);
+  private void declared(Entered<Boolean> entered, Derived<Boolean> fitted) {
+    Derived<Boolean> declared = Derived.of(entered);
     facts
-        .into(DeclaredPart.class, told.pointer())
+        .into(DeclaredPart.class, entered.pointer())
         .fitted(fitted)
         .given(declared)
         .makes(
             because ->
                 new DeclaredPart(
-                    because.explained(() -> Detail.at(told).done()), because.answer(declared)));
+                    because.explained(() -> Detail.at(entered).done()), because.answer(declared)));
   }
 }

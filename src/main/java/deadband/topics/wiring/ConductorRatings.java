@@ -6,8 +6,8 @@ import deadband.facts.Bound;
 import deadband.facts.Measure;
 import deadband.provenance.Derived;
 import deadband.setup.Circuit;
+import deadband.setup.Entered;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.CableRating;
 import deadband.trade.CableRating.Harmonised;
 import deadband.trade.Known;
@@ -60,8 +60,11 @@ final class ConductorRatings {
 
   /** What the common tables carry is clear; what exceeds them alone is not found by them. */
   private static Derived<Bound> orHarmonised(
-      Derived<Bound> bound, Told<Double> told, Derived<Bound> common, Derived<Double> load_A) {
-    boolean open = !told.isTold() && !isFirm(bound);
+      Derived<Bound> bound,
+      Entered<Double> entered,
+      Derived<Bound> common,
+      Derived<Double> load_A) {
+    boolean open = !entered.isEntered() && !isFirm(bound);
     return open && common.is(most -> load_A.is(load -> load <= most.measure().value()))
         ? common
         : bound;
@@ -75,7 +78,7 @@ final class ConductorRatings {
           "SK");
 
   private <T> Derived<Bound> harmonised(
-      Derived<T> conductor, Told<Double> instead, Function<T, Optional<Bound>> carries) {
+      Derived<T> conductor, Entered<Double> instead, Function<T, Optional<Bound>> carries) {
     return Derived.of(setup.site().country())
         .with(
             conductor,
@@ -128,18 +131,18 @@ final class ConductorRatings {
   }
 
   private Derived<Bound> lower(
-      String quantity, Told<Double> told, Told<Double> size, Derived<Bound> table) {
-    if (!told.isTold()) {
+      String quantity, Entered<Double> entered, Entered<Double> size, Derived<Bound> table) {
+    if (!entered.isEntered()) {
       return table;
     }
-    double entered_A = told.optional().orElseThrow();
+    double entered_A = entered.optional().orElseThrow();
     boolean beyond = size.optional().filter(mm2 -> entered_A > most_A(mm2)).isPresent();
     if (isFirm(table) && table.get().measure().value() < entered_A) {
       return table.map(bound -> beyond ? bound : bound.asked());
     }
     return beyond
         ? mostOfAny(quantity, size)
-        : Derived.of(told).map(rating -> Bound.told(quantity, rating, AMPERE, told));
+        : Derived.of(entered).map(rating -> Bound.entered(quantity, rating, AMPERE, entered));
   }
 
   private static boolean isFirm(Derived<Bound> table) {
@@ -150,12 +153,12 @@ final class ConductorRatings {
     return AMPERE.round(CableRating.most_A(size_mm2));
   }
 
-  private Derived<Bound> most(String quantity, Told<Double> size, Derived<Bound> table) {
+  private Derived<Bound> most(String quantity, Entered<Double> size, Derived<Bound> table) {
     return isFirm(table) ? table : mostOfAny(quantity, size);
   }
 
   /** The most that any conductor of that size carries: from memory, so it clears no hazard. */
-  private static Derived<Bound> mostOfAny(String quantity, Told<Double> size) {
+  private static Derived<Bound> mostOfAny(String quantity, Entered<Double> size) {
     return Derived.of(size)
         .then(
             mm2 ->
@@ -181,7 +184,7 @@ final class ConductorRatings {
 
   /** Abroad it is the rating that is asked for, not what the British table would need. */
   private <T> Derived<Bound> byTable(
-      Derived<T> conductor, Told<Double> instead, BiFunction<T, Boolean, Derived<Bound>> table) {
+      Derived<T> conductor, Entered<Double> instead, BiFunction<T, Boolean, Derived<Bound>> table) {
     return BritishText.holds(setup)
         .then(
             british ->
@@ -190,7 +193,7 @@ final class ConductorRatings {
                     : Derived.missing(instead.pointer()));
   }
 
-  /** A capacity known from memory alone is an assumption; one that no table has must be told. */
+  /** A capacity known from memory alone is an assumption; one that no table has must be entered. */
   private Derived<Bound> cableByTable(Laid laid, boolean british) {
     Optional<CableRating.Size> size = CableRating.Size.find(laid.size_mm2());
     if (size.isEmpty() || laid.method() == Circuit.Method.B) {
@@ -221,7 +224,8 @@ final class ConductorRatings {
   /** A table of the British wiring rules. */
   private record Table(String name, String source, Known known) {
 
-    Derived<Bound> gives(String quantity, double value_A, Told<Double> instead, boolean british) {
+    Derived<Bound> gives(
+        String quantity, double value_A, Entered<Double> instead, boolean british) {
       boolean firm = british && known != Known.MEMORY;
       Bound bound =
           Bound.sourced(

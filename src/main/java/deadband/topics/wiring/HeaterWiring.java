@@ -11,8 +11,8 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.facts.Size;
@@ -23,9 +23,9 @@ import deadband.provenance.Derived;
 import deadband.setup.Change;
 import deadband.setup.Circuit;
 import deadband.setup.Circuit.RcdType;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.trade.CableRating;
 import deadband.trade.HeaterCircuit;
 import java.util.List;
@@ -40,41 +40,43 @@ import java.util.OptionalDouble;
 public final class HeaterWiring {
 
   /** The breaker of the heater's circuit, and what the cable carries. */
-  public record CableBreaker(Matter matter, Quantity breaker_A, Quantity cable_A) implements Case {}
+  public record CableBreaker(Evidence evidence, Quantity breaker_A, Quantity cable_A)
+      implements Case {}
 
   /** The volt drop along the cable of the heater, and the most it may be. */
-  public record VoltDrop(Matter matter, Quantity drop_V, Quantity most_V) implements Case {}
+  public record VoltDrop(Evidence evidence, Quantity drop_V, Quantity most_V) implements Case {}
 
   /** Current of the heater at the voltage of the site, and its breaker. */
-  public record HeaterCurrent(Matter matter, Quantity current_A, Quantity breaker_A)
+  public record HeaterCurrent(Evidence evidence, Quantity current_A, Quantity breaker_A)
       implements Case {}
 
   /** Current of the heater at the highest voltage of the supply and at the usual one. */
   public record HighestHeaterCurrent(
-      Matter matter, Quantity current_A, Quantity usual_A, Quantity breaker_A) implements Case {}
+      Evidence evidence, Quantity current_A, Quantity usual_A, Quantity breaker_A)
+      implements Case {}
 
   /** Whether the heater of a tank of that volume has a circuit of its own. */
-  public record CircuitShare(Matter matter, Quantity volume_L, double ownAbove_L, Answer own)
+  public record CircuitShare(Evidence evidence, Quantity volume_L, double ownAbove_L, Answer own)
       implements Case {}
 
   /** Whether the flexible cord withstands heat. */
-  public record FlexKind(Matter matter, Answer heatResistant) implements Case {}
+  public record FlexKind(Evidence evidence, Answer heatResistant) implements Case {}
 
   /** Current of the heater, and what its flexible cord carries. */
-  public record FlexLoad(Matter matter, Quantity current_A, Quantity flex_A) implements Case {}
+  public record FlexLoad(Evidence evidence, Quantity current_A, Quantity flex_A) implements Case {}
 
   /** Whether a second switch can feed the heater around the diverter. */
-  public record SecondSwitch(Matter matter, Answer present) implements Case {}
+  public record SecondSwitch(Evidence evidence, Answer present) implements Case {}
 
   /** Whether a residual-current device is blind to the currents of electronics. */
-  public record ResidualCurrentDevice(Matter matter, Answer blind) implements Case {}
+  public record ResidualCurrentDevice(Evidence evidence, Answer blind) implements Case {}
 
   /** Whether a rating is entered, and the most that such a conductor carries. */
-  public record EnteredRating(Matter matter, Answer entered, Quantity rating_A, Quantity most_A)
+  public record EnteredRating(Evidence evidence, Answer entered, Quantity rating_A, Quantity most_A)
       implements Case {}
 
   /** Power of the element, and the rating of the diverter. */
-  public record DiverterLoad(Matter matter, Quantity element_kW, Quantity most_kW)
+  public record DiverterLoad(Evidence evidence, Quantity element_kW, Quantity most_kW)
       implements Case {}
 
   private final Setup setup;
@@ -239,7 +241,7 @@ public final class HeaterWiring {
     Detail.Builder detail =
         Detail.at(circuit.breaker_A(), heater.power_kW(), heater.ratedAt_V())
             .observed(Measure.of(quantity, current_A, AMPERE))
-            .limit(sure(Bound.told("breaker", breaker, AMPERE, circuit.breaker_A())))
+            .limit(sure(Bound.entered("breaker", breaker, AMPERE, circuit.breaker_A())))
             .size(Size.overload(current_A, breaker))
             .evidence(Measure.of("voltage", voltage_V, VOLT));
     OptionalDouble carrying_A = Dial.breakerUp_A(current_A);
@@ -383,18 +385,18 @@ public final class HeaterWiring {
   }
 
   /** A rating that is entered outranks the tables only as far as such a conductor can carry it. */
-  private void enteredRating(Told<Double> told, Derived<Bound> most) {
-    Derived<Boolean> entered = Derived.of(heater.part().isFitted()).map(is -> told.isTold());
-    Derived<Double> rating = Derived.of(told);
+  private void enteredRating(Entered<Double> value, Derived<Bound> most) {
+    Derived<Boolean> entered = Derived.of(heater.part().isFitted()).map(is -> value.isEntered());
+    Derived<Double> rating = Derived.of(value);
     facts
-        .into(EnteredRating.class, told.pointer())
+        .into(EnteredRating.class, value.pointer())
         .given(entered, rating, most)
         .makes(
             because ->
                 new EnteredRating(
                     because.explained(
                         () ->
-                            Detail.at(told)
+                            Detail.at(value)
                                 .observed(Measure.of("rating entered", rating.get(), AMPERE))
                                 .limit(most.get())
                                 .done()),
@@ -428,10 +430,10 @@ public final class HeaterWiring {
   }
 
   private Detail overRating(double element_kW, double most_kW) {
-    Told<Double> plate = setup.diverter().maximum_kW();
+    Entered<Double> plate = setup.diverter().maximum_kW();
     return Detail.at(heater.power_kW(), heater.ratedAt_V(), plate)
         .observed(Measure.of("power of the element", element_kW, KILOWATT))
-        .limit(Bound.told("rating of the diverter", most_kW, KILOWATT, plate))
+        .limit(Bound.entered("rating of the diverter", most_kW, KILOWATT, plate))
         .done();
   }
 }

@@ -4,14 +4,14 @@ import deadband.facts.Answer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
+import deadband.facts.Evidence;
 import deadband.facts.Facts;
-import deadband.facts.Matter;
 import deadband.facts.Measure;
 import deadband.provenance.Derived;
 import deadband.setup.Coil;
+import deadband.setup.Entered;
 import deadband.setup.Immersion;
 import deadband.setup.Setup;
-import deadband.setup.Told;
 import deadband.setup.Unit;
 import deadband.trade.Figure;
 import deadband.trade.Known;
@@ -24,7 +24,7 @@ import deadband.trade.SafetyChain;
 public final class SourceCutOuts {
 
   /** Whether a heat source of the store has a cut-out of its own. */
-  public record SourceCutOut(Matter matter, Answer present) implements Case {}
+  public record SourceCutOut(Evidence evidence, Answer present) implements Case {}
 
   private final Setup setup;
   private final Facts facts;
@@ -86,11 +86,11 @@ public final class SourceCutOuts {
   }
 
   /** A temperature at which a cut-out acts says that there is one. */
-  private static Derived<Boolean> present(Told<Boolean> own, Told<Double> cutOut_C) {
-    return own.isTold() ? Derived.of(own) : Derived.of(cutOut_C).map(acts -> true);
+  private static Derived<Boolean> present(Entered<Boolean> own, Entered<Double> cutOut_C) {
+    return own.isEntered() ? Derived.of(own) : Derived.of(cutOut_C).map(acts -> true);
   }
 
-  private Detail lacking(Told<Boolean> own, Bound bound) {
+  private Detail lacking(Entered<Boolean> own, Bound bound) {
     return Detail.at(own, setup.tank().unvented()).limit(bound).done();
   }
 

@@ -15,7 +15,7 @@ import java.util.function.Supplier;
  * @param unproven whether a match proves nothing: a value that the finding needs is not known
  * @param detail made only where a rule fires
  */
-public record Matter(
+public record Evidence(
     Pointer subject,
     List<Provenance> behind,
     List<Pointer> openIfFound,
@@ -26,6 +26,6 @@ public record Matter(
   /** A matter that lacks its explanation. */
   @FunctionalInterface
   public interface Draft {
-    Matter explained(Supplier<Detail> detail);
+    Evidence explained(Supplier<Detail> detail);
   }
 }
