@@ -33,7 +33,8 @@ final class Words {
     return switch (unit) {
       case "", "1/h" -> number(value);
       case "kW" -> power(value);
-      case "kWh", "kWh/day", "m", "h" -> tenths(value) + " " + unit;
+      case "kWh", "kWh/day", "m", "h", "L" -> tenths(value) + " " + unit;
+      case "A", "V", "Ω" -> number(hundredths(value)) + " " + unit;
       case "min" -> time(value);
       case "s" -> burn(value);
       case "days" -> number(value) + (value == 1 ? " day" : " days");
@@ -66,6 +67,11 @@ final class Words {
     return value_min < 1
         ? "about " + tens(value_s) + " s"
         : "about " + Math.round(value_min) + " min";
+  }
+
+  /** As fine as a clamp or a multimeter is read. */
+  private static double hundredths(double value) {
+    return Math.rint(value * 100) / 100;
   }
 
   private static long tens(double value) {
