@@ -9,6 +9,9 @@ import org.kie.api.runtime.rule.RuleContext;
 /** The one consequence of every rule. */
 public final class Found {
 
+  /** Where the session that runs the rules takes what they report. */
+  static final String CHANNEL = "found";
+
   private Found() {}
 
   /** Reports the case that the rule matched. */
@@ -17,6 +20,10 @@ public final class Found {
     for (Object fact : context.getMatch().getObjects()) {
       joined.add((Fact) fact);
     }
-    context.getKieRuntime().insert(new Match(context.getRule().getName(), found, joined));
+    context
+        .getKieRuntime()
+        .getChannels()
+        .get(CHANNEL)
+        .send(new Match(context.getRule().getName(), found, joined));
   }
 }

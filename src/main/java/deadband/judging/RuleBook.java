@@ -29,6 +29,7 @@ import org.drools.model.Model;
 import org.drools.modelcompiler.KiePackagesBuilder;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBaseConfiguration;
+import org.kie.api.conf.KieBaseMutabilityOption;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
@@ -88,12 +89,19 @@ public final class RuleBook {
     KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
     models().forEach(builder::addModel);
     return new RuleBook(
-        base(builder.build().getKiePackages()), house.isEmpty() ? null : base(house));
+        base(builder.build().getKiePackages(), KieBaseMutabilityOption.DISABLED),
+        house.isEmpty() ? null : base(house, KieBaseMutabilityOption.ALLOWED));
   }
 
-  private static InternalKnowledgeBase base(Collection<? extends KiePackage> packages) {
-    InternalKnowledgeBase base =
-        KnowledgeBaseFactory.newKnowledgeBase(RuleBaseFactory.newKnowledgeBaseConfiguration());
+  /**
+   * A base of these rules. One that never changes keeps no store for each of the many types of
+   * facts; the facts of its sessions cannot be asked for, which only a house rule may do.
+   */
+  private static InternalKnowledgeBase base(
+      Collection<? extends KiePackage> packages, KieBaseMutabilityOption mutability) {
+    KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
+    configuration.setOption(mutability);
+    InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase(configuration);
     base.addPackages(packages);
     return base;
   }
@@ -157,6 +165,8 @@ public final class RuleBook {
           firing.accept(match.getRule().getName());
           return true;
         };
+    List<Match> matched = new ArrayList<>();
+    session.registerChannel(Found.CHANNEL, match -> matched.add((Match) match));
     try {
       facts.forEach(session::insert);
       int fired = 0;
@@ -167,10 +177,9 @@ public final class RuleBook {
       if (fired >= MOST_FIRINGS) {
         throw new IllegalStateException("the rules fire without end");
       }
-      List<Match> matched = new ArrayList<>();
-      session.getObjects(Match.class::isInstance).forEach(match -> matched.add((Match) match));
       return matched;
     } finally {
+      session.unregisterChannel(Found.CHANNEL);
       session.dispose();
     }
   }
