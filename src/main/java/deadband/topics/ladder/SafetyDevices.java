@@ -90,17 +90,17 @@ public final class SafetyDevices {
     topic.coilPairs();
     topic.relief();
     topic.margins();
-    topic.highest(topic.elementFitted(), topic.immersion.cutOut_C());
-    topic.highest(topic.coilFitted(), topic.tank.coil().cutOut_C());
+    topic.highest(topic.elementFitted(), topic.elementIsGuarded(), topic.immersion.cutOut_C());
+    topic.highest(topic.coilFitted(), topic.coilIsGuarded(), topic.tank.coil().cutOut_C());
   }
 
   /** What a cut-out acts at, by itself: where no relief valve is behind it, only boiling is. */
-  private void highest(Derived<Boolean> fitted, Entered<Double> cutOut) {
+  private void highest(Derived<Boolean> fitted, Derived<Boolean> guarded, Entered<Double> cutOut) {
     Derived<Double> acts = Derived.of(cutOut);
     Limits.Entry most = limits.of(Limit.CUT_OUT_HIGHEST);
     facts
         .into(CutOutOpening.class, cutOut.pointer())
-        .fitted(fitted, Derived.constant(cutOut.isEntered()))
+        .fitted(fitted, guarded)
         .given(acts)
         .makes(
             because ->
