@@ -25,6 +25,7 @@ import deadband.plant.Programmes;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
 import deadband.setup.Change;
+import deadband.setup.Entered;
 import deadband.setup.Programme;
 import deadband.setup.Setup;
 import deadband.trade.HotWaterUse;
@@ -189,7 +190,7 @@ public final class RoomForSun {
   private Detail full(double room_kWh, double needed_kWh) {
     Limits.Entry share = limits.of(Limit.SUN_ROOM_SHARE);
     double short_kWh = KILOWATT_HOUR.round(needed_kWh - room_kWh);
-    return Detail.at(everyday.stop_C(), setup.heatPump().surplus().stop_C())
+    return Detail.at(everyday.stop_C(), decidesTheTop())
         .observed(
             Measure.of("heat the tank takes above the everyday stop", room_kWh, KILOWATT_HOUR))
         .limit(Bound.of("heat to leave for PV", needed_kWh, share, KILOWATT_HOUR))
@@ -198,6 +199,14 @@ public final class RoomForSun {
         .cures(lowered(needed_kWh))
         .basis("heat between everyday stop and maximum tank temperature, properties of water")
         .done();
+  }
+
+  /** The setting by which PV makes the tank hottest. */
+  private Entered<Double> decidesTheTop() {
+    Entered<Double> stop = setup.heatPump().surplus().stop_C();
+    boolean byStop = top_C().is(top -> stop.optional().filter(top::equals).isPresent());
+    boolean called = !programmes.surplusIsCalled().is(is -> !is);
+    return byStop && called ? stop : setup.diverter().limit_C();
   }
 
   private Measure[] evidence() {
