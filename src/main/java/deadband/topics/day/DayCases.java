@@ -29,6 +29,7 @@ import deadband.loop.SensedPhases;
 import deadband.loop.TankLimit;
 import deadband.plant.ThresholdCures;
 import deadband.provenance.Derived;
+import deadband.setup.Change;
 import deadband.setup.Disinfection;
 import deadband.setup.Disinfection.Heater;
 import deadband.setup.Diverter;
@@ -37,6 +38,7 @@ import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.trade.StoredHeat;
 import deadband.trade.Water;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -565,9 +567,12 @@ public final class DayCases {
                     most_min));
   }
 
+  /** Let the programme that is described run; the household's temperatures are its own. */
   private Detail tepid(double time_min, double most_min) {
-    return Detail.at(
-            setup.heatPump().everyday().start_C(), setup.heatPump().disinfection().enabled())
+    Disinfection programme = setup.heatPump().disinfection();
+    boolean described = programme.target_C().isEntered() && programme.heater().isEntered();
+    return Detail.at(setup.heatPump().everyday().start_C(), programme.enabled())
+        .cures(described ? List.of(List.of(Change.of(programme.enabled(), true))) : List.of())
         .observed(Measure.of("time at 20 to 45 °C in a day", time_min, MINUTE))
         .limit(Bound.of("permitted time", most_min, limits.of(Limit.GROWTH_BAND_TIME)))
         .basis(BASIS)
