@@ -16,7 +16,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -83,14 +85,29 @@ class SamplesTest {
             file -> assertThat(Path.of(file.toString().replace(".expected", ".json"))).exists());
   }
 
+  /** No check without a home in which it arises, whole and beside whatever else is found there. */
+  @Test
+  void everyCheckHasAFaultySample() {
+    Set<String> without = new TreeSet<>();
+    Setups.JUDGE.book().checks().forEach(check -> without.add(check.name()));
+    for (Path file : Setups.files("sample-configs/faulty", ".expected")) {
+      items((Node.Section) Fragment.parse(Setups.text(file)), "findings")
+          .forEach(story -> without.remove(check(story)));
+    }
+    assertThat(without).isEmpty();
+  }
+
+  private static String check(Node finding) {
+    return ((Node.Text) ((Node.Section) finding).get("check").orElseThrow()).value();
+  }
+
   private static List<Node> items(Node.Section section, String name) {
     return ((Node.Sequence) section.get(name).orElseThrow()).items();
   }
 
   private static String summary(List<Node> findings) {
     return findings.stream()
-        .map(Node.Section.class::cast)
-        .map(f -> ((Node.Text) f.get("check").orElseThrow()).value())
+        .map(SamplesTest::check)
         .collect(Collectors.joining(", ", "found: ", ""));
   }
 

@@ -42,10 +42,15 @@ class ProposerTest {
           Map.entry("boxed-in-over-the-cylinder", "the controller has to move"),
           Map.entry("call-on-the-block-terminal", "the wire is on the wrong terminal"),
           Map.entry("call-wired-the-wrong-way", "the wiring has to be done again"),
+          Map.entry(
+              "circulation-for-half-an-hour", "only the household can say when it needs the loop"),
+          Map.entry("coil-in-the-upper-part", "the coil sits too high"),
           Map.entry("two-loads-on-one-surplus", "an order has to be agreed"),
           Map.entry("controller-without-pv", "there is no PV to follow"),
           Map.entry("ct-smaller-than-its-current", "a larger current transformer has to be fitted"),
+          Map.entry("cut-out-at-70", "the tank's maker has to say which margin it needs"),
           Map.entry("cut-outs-out-of-order", "another relief valve has to be fitted"),
+          Map.entry("cycle-for-a-larger-store", "the authority has to say which cycle applies"),
           Map.entry("diverter-set-to-import", "the height of the element is missing"),
           Map.entry("export-margin-below-zero", "the sign has to be read in the instructions"),
           Map.entry(
@@ -66,10 +71,12 @@ class ProposerTest {
               "lukewarm-and-never-disinfected", "only the household can say how warm it wants it"),
           Map.entry("margins-thinner-than-the-meters", "a step across a tolerance proves nothing"),
           Map.entry("no-cut-out-on-the-coil", "a cut-out has to be fitted"),
+          Map.entry("no-bath-in-the-list", "somebody has to look where people wash"),
           Map.entry("disinfection-demand-not-answered", "the signal does not fit the input"),
           Map.entry("nothing-may-be-exported", "only the network operator can allow export"),
           Map.entry("nothing-measures-the-grid", "a sensor has to be fitted"),
           Map.entry("one-phase-seen-three-netted", "sensors on every phase have to be fitted"),
+          Map.entry("open-store-cut-out-at-95", "another cut-out has to be fitted"),
           Map.entry("part-that-is-not-there", "only the site can say what is fitted"),
           Map.entry("powers-of-another-plate", "the plates have to be read again"),
           Map.entry("pv-and-heaters-on-two-phases", "the phases have to be wired again"),
@@ -78,6 +85,7 @@ class ProposerTest {
           Map.entry("scald-accepted-away", "a hazard cannot be accepted away"),
           Map.entry("second-supply-in-the-box", "somebody has to prove it dead"),
           Map.entry("sensor-and-clock-astray", "somebody has to look at the sensor and the clock"),
+          Map.entry("sensor-at-the-top", "the sensor has to move"),
           Map.entry("sensor-below-the-coil", "the sensor has to move"),
           Map.entry("sensor-on-the-other-phase", "the sensor has to move"),
           Map.entry("sensors-left-as-delivered", "somebody has to check which way it faces"),
@@ -85,8 +93,10 @@ class ProposerTest {
           Map.entry("start-inside-the-block", "only the household can say when it may run"),
           Map.entry("pv-on-one-phase-imported-on-two", "sun and heat pump are on other phases"),
           Map.entry("supply-cut-instead-of-called", "the call has to be wired to an input"),
+          Map.entry("tank-full-at-sunrise", "only the household can say how warm it wants it"),
           Map.entry("three-phases-on-one", "the phases have to be read again"),
-          Map.entry("two-phases-in-one-box", "the wiring has to be done again"));
+          Map.entry("two-phases-in-one-box", "the wiring has to be done again"),
+          Map.entry("valve-entered-for-75", "the valve has to be read again"));
 
   static Stream<Path> faulty() {
     return Setups.files("sample-configs/faulty", ".json").stream();
