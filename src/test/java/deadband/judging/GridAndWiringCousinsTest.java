@@ -160,7 +160,7 @@ class GridAndWiringCousinsTest {
 
   private static String changed(String setup, Pointer pointer, String value) {
     Document document = Setups.read("attempt", setup).document();
-    if (value.equals("not told")) {
+    if (value.equals("not entered")) {
       return document.find(pointer).isPresent() ? document.without(pointer) : setup;
     }
     return Edit.set(document, pointer, literal(value)).apply(document);
