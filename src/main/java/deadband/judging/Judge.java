@@ -6,6 +6,7 @@ import deadband.days.DayRuns;
 import deadband.days.YearRuns;
 import deadband.facts.Case;
 import deadband.facts.CaseFault;
+import deadband.facts.Facts;
 import deadband.facts.Measure;
 import deadband.limits.Limits;
 import deadband.setup.Setup;
@@ -136,8 +137,8 @@ public final class Judge {
     found.forEach(finding -> findings.add(acceptance.applied(finding.withEvidence(onDays))));
     List<NotJudged> open = new ArrayList<>();
     outcomes.notJudged().forEach(check -> open.add(acceptance.applied(check)));
-    Outcomes onEntries =
-        Outcomes.of(book, acceptanceChecks, acceptance.cases(book, findings, open));
+    Facts entries = acceptance.cases(book, findings, open);
+    Outcomes onEntries = Outcomes.of(Matches.of(book, entries), acceptanceChecks, entries);
     findings.addAll(onEntries.findings());
     return outcomes
         .and(onEntries)
@@ -158,7 +159,8 @@ public final class Judge {
 
   private Outcomes decided(Setup setup, Limits limits, DayRuns runs) {
     try {
-      return Outcomes.of(book, setupChecks, Topics.of(setup, limits, runs));
+      Facts facts = Topics.of(setup, limits, runs);
+      return Outcomes.of(Matches.of(book, facts), setupChecks, facts);
     } catch (CaseFault fault) {
       throw new CheckFault(namesOf(fault.type()), fault);
     }

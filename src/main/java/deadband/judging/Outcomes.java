@@ -61,10 +61,10 @@ final class Outcomes {
   /**
    * The outcomes of some of the checks.
    *
+   * @param matches what the rules matched in these facts
    * @throws IllegalStateException where nothing was said of a case that one of them looks at
    */
-  static Outcomes of(RuleBook book, List<Check> checks, Facts facts) {
-    Matches.Read matches = Matches.of(book, facts);
+  static Outcomes of(Matches.Read matches, List<Check> checks, Facts facts) {
     Map<Class<? extends Case>, List<Facts.Entry>> byType = new HashMap<>();
     facts
         .entries()

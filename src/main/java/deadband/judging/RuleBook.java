@@ -85,12 +85,19 @@ public final class RuleBook {
 
   /** The built-in rule book and the compiled rules of a house. */
   static RuleBook with(Collection<? extends KiePackage> house) {
+    return new RuleBook(base(models()), house.isEmpty() ? null : base(house, KieBaseMutabilityOption.ALLOWED));
+  }
+
+  /** The rules of these models alone. */
+  static RuleBook of(List<Model> models) {
+    return new RuleBook(base(models), null);
+  }
+
+  private static InternalKnowledgeBase base(List<Model> models) {
     KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
     KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
-    models().forEach(builder::addModel);
-    return new RuleBook(
-        base(builder.build().getKiePackages(), KieBaseMutabilityOption.DISABLED),
-        house.isEmpty() ? null : base(house, KieBaseMutabilityOption.ALLOWED));
+    models.forEach(builder::addModel);
+    return base(builder.build().getKiePackages(), KieBaseMutabilityOption.DISABLED);
   }
 
   /**
@@ -228,7 +235,8 @@ public final class RuleBook {
             .map(type -> type.asSubclass(kind));
   }
 
-  private static List<Model> models() {
+  /** The generated models of the built-in rules, a topic each. */
+  static List<Model> models() {
     List<Model> models = new ArrayList<>();
     for (String name : modelNames()) {
       models.add(model(name));

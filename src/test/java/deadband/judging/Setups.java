@@ -27,8 +27,10 @@ public final class Setups {
   /** The date on which the tests judge. */
   public static final LocalDate AS_OF = LocalDate.of(2026, 5, 31);
 
-  public static final Judge JUDGE =
-      new Judge(RuleBook.builtIn(), DayRuns.remembered(), YearRuns.remembered());
+  /** Days are run once for all tests. */
+  static final DayRuns RUNS = DayRuns.remembered();
+
+  public static final Judge JUDGE = new Judge(RuleBook.builtIn(), RUNS, YearRuns.remembered());
 
   private Setups() {}
 
@@ -72,13 +74,22 @@ public final class Setups {
     return JUDGE.judge(read.setup(), Limits.standard(), AS_OF);
   }
 
+  /** The same without remedies and causes. */
+  static Judgement glance(SetupReading.Read read) {
+    return JUDGE.glance(read.setup(), Limits.standard(), AS_OF);
+  }
+
   public static Judgement judge(String text) {
     return judge(read("test", text));
   }
 
   /** The JSON report of a setup. */
   public static String json(SetupReading.Read read) {
-    return JsonReport.of(new Report(read.document(), read.setup(), judge(read)), "test", true);
+    return json(read, judge(read));
+  }
+
+  static String json(SetupReading.Read read, Judgement judgement) {
+    return JsonReport.of(new Report(read.document(), read.setup(), judgement), "test", true);
   }
 
   /** The places of every value that is not a section or a list of sections. */

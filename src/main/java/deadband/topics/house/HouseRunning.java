@@ -213,8 +213,12 @@ public final class HouseRunning {
                     most_min));
   }
 
+  /** After the last of the runs; without any, no run comes before it. */
   private static double after_min(List<ClockWindow> runs, ClockWindow topUp) {
-    return runs.stream().mapToDouble(run -> after_min(run, topUp)).min().orElse(0);
+    return runs.stream()
+        .mapToDouble(run -> after_min(run, topUp))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /**
