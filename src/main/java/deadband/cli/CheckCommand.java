@@ -1,5 +1,6 @@
 package deadband.cli;
 
+import deadband.cli.Inputs.Input;
 import deadband.days.DayEvidence;
 import deadband.days.DayRuns;
 import deadband.document.Printable;
@@ -15,12 +16,13 @@ import deadband.report.JsonReport;
 import deadband.report.Report;
 import deadband.report.TextReport;
 import deadband.setup.Setup;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,7 +40,9 @@ final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE",
-      description = "setup files, folders of them, or - for standard input")
+      description =
+          "setup files, folders of them, .jsonl or .jsonl.gz files with a setup a line, or - for"
+              + " standard input")
   private List<String> files = new ArrayList<>();
 
   @Option(
@@ -47,6 +51,12 @@ final class CheckCommand implements Callable<Integer> {
       defaultValue = "standard input",
       description = "name for standard input in the report")
   private String name = "standard input";
+
+  @Option(
+      names = "--jsonl",
+      description =
+          "standard input holds a setup a line, packed by gzip or not; each report names its line")
+  private boolean lines;
 
   @Option(
       names = "--format",
@@ -61,6 +71,13 @@ final class CheckCommand implements Callable<Integer> {
       defaultValue = "answers-needed",
       description = "verdict that exits with 1: answers-needed (default), not-ready or never")
   private Exit.FailOn failOn = Exit.FailOn.ANSWERS_NEEDED;
+
+  @Option(
+      names = "--no-remedies",
+      description =
+          "leaves out remedies, causes and what the settings as found came to: for a first look"
+              + " at many homes")
+  private boolean noRemedies;
 
   @Mixin private JudgeOptions judging = new JudgeOptions();
 
@@ -85,17 +102,20 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Limits limits = judging.limits();
-    List<SetupReading> readings = readings();
-    DayRuns runs = judging.dayRuns();
-    runAhead(readings, runs);
-    Judge judge = judging.judge(runs, console);
     LocalDate date = judging.date();
+    DayRuns runs = judging.dayRuns();
+    judging.warn(console);
     Closing closing = new Closing();
-    List<String> reports = new ArrayList<>();
-    for (SetupReading reading : readings) {
-      reports.add(report(reading, judge, limits, date, closing));
+    try (Reports reports = new Reports(console.out(), format);
+        InOrder<Answer> answers = new InOrder<>(answer -> isTaken(answer, reports, closing))) {
+      CompletableFuture<Judge> judge =
+          CompletableFuture.supplyAsync(() -> judging.judge(runs), answers.workers());
+      Predicate<Input> asked =
+          input -> answers.add(input.bytes(), () -> answer(input, judge, runs, limits, date));
+      if (new Inputs(files, name, lines, console).each(asked) && answers.finish()) {
+        reports.end();
+      }
     }
-    print(reports);
     if (format == Format.TEXT) {
       console.out().flush();
       closing.lines().forEach(console::tell);
@@ -103,22 +123,37 @@ final class CheckCommand implements Callable<Integer> {
     return closing.exit();
   }
 
-  /** Runs the days on a thread of their own, while the rule book loads. */
-  private static void runAhead(List<SetupReading> readings, DayRuns runs) {
-    Thread ahead =
-        new Thread(
-            () -> {
-              for (SetupReading reading : readings) {
-                if (reading instanceof SetupReading.Read read) {
-                  runAhead(read.setup(), runs);
-                }
-              }
-            },
-            "day runs");
-    ahead.setDaemon(true);
-    ahead.start();
+  /**
+   * What is said of one input.
+   *
+   * @param counted enters it into the closing
+   */
+  private record Answer(String report, Consumer<Closing> counted) {}
+
+  private static boolean isTaken(Answer answer, Reports reports, Closing closing) {
+    answer.counted().accept(closing);
+    return reports.print(answer.report());
   }
 
+  /** For any number of threads. */
+  private Answer answer(
+      Input input,
+      CompletableFuture<Judge> judge,
+      DayRuns runs,
+      Limits limits,
+      LocalDate date) {
+    SetupReading reading = input.reading().get();
+    if (reading instanceof SetupReading.Unreadable unreadable) {
+      return new Answer(unreadable(unreadable), Closing::unreadable);
+    }
+    SetupReading.Read read = (SetupReading.Read) reading;
+    if (!judge.isDone()) {
+      runAhead(read.setup(), runs);
+    }
+    return answer(input, read, judge.join(), limits, date);
+  }
+
+  /** Runs the days while the rule book loads. */
   private static void runAhead(Setup setup, DayRuns runs) {
     try {
       DayEvidence.days(setup, runs);
@@ -127,44 +162,20 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private List<SetupReading> readings() {
-    List<SetupReading> readings = new ArrayList<>();
-    for (String file : files) {
-      if (file.equals(SetupInput.STANDARD_INPUT)) {
-        readings.add(SetupReading.ofStream(name, console.in()));
-      } else {
-        readings.addAll(within(Path.of(file)));
-      }
-    }
-    return readings;
-  }
-
-  /** The file itself, or the setup files in a folder, by name. */
-  private List<SetupReading> within(Path path) {
-    if (!Files.isDirectory(path)) {
-      return List.of(SetupReading.ofFile(path));
-    }
-    SetupFiles folder = SetupFiles.in(path);
-    folder.skipped().forEach(console::tell);
-    return folder.readings();
-  }
-
-  private String report(
-      SetupReading reading, Judge judge, Limits limits, LocalDate date, Closing closing) {
-    if (reading instanceof SetupReading.Unreadable unreadable) {
-      closing.unreadable();
-      return unreadable(unreadable);
-    }
-    SetupReading.Read read = (SetupReading.Read) reading;
+  private Answer answer(
+      Input input, SetupReading.Read read, Judge judge, Limits limits, LocalDate date) {
     try {
-      Judgement judgement = judge.judge(read.setup(), limits, date);
+      Judgement judgement = judged(judge, read.setup(), limits, date);
       String report = report(new Report(read.document(), read.setup(), judgement));
-      closing.judged(path(read), judgement, failOn.exit(judgement.verdict()));
-      return report;
-    } catch (RuntimeException | StackOverflowError fault) {
-      closing.faulty();
-      return faulty(read, fault);
+      int exit = failOn.exit(judgement.verdict());
+      return new Answer(report, closing -> closing.judged(input.path(), judgement, exit));
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      return new Answer(faulty(read, fault), Closing::faulty);
     }
+  }
+
+  private Judgement judged(Judge judge, Setup setup, Limits limits, LocalDate date) {
+    return noRemedies ? judge.glance(setup, limits, date) : judge.judge(setup, limits, date);
   }
 
   private String report(Report report) {
@@ -173,12 +184,6 @@ final class CheckCommand implements Callable<Integer> {
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
     };
-  }
-
-  /** Where the file can be read again; empty for standard input. */
-  private String path(SetupReading.Read read) {
-    String file = read.document().name();
-    return files.contains(SetupInput.STANDARD_INPUT) && file.equals(name) ? "" : file;
   }
 
   private String unreadable(SetupReading.Unreadable file) {
@@ -202,19 +207,5 @@ final class CheckCommand implements Callable<Integer> {
     Problem problem =
         Problem.of(Source.named(file), Problem.Kind.FAULT, says, "a report of this line");
     return JsonReport.unreadable(file, List.of(problem), Version.number(), format == Format.JSON);
-  }
-
-  private void print(List<String> reports) {
-    switch (format) {
-      case TEXT -> console.out().print(String.join("\n", reports));
-      case JSONL -> reports.forEach(report -> console.out().print(report + "\n"));
-      case JSON ->
-          console
-              .out()
-              .print(
-                  reports.size() == 1
-                      ? reports.get(0) + "\n"
-                      : "[\n" + String.join(",\n", reports) + "\n]\n");
-    }
   }
 }

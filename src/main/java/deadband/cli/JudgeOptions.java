@@ -63,15 +63,27 @@ final class JudgeOptions {
   }
 
   Judge judge(DayRuns runs, Console console) {
-    return new Judge(book(console), runs, noDayRun ? null : YearRuns.remembered());
+    warn(console);
+    return judge(runs);
   }
 
-  private RuleBook book(Console console) {
+  /** What has to be said before house rules are run. */
+  void warn(Console console) {
+    if (rulesFolder != null) {
+      console.tell(
+          "house rules are code and run with your rights; use only those you trust: "
+              + rulesFolder);
+    }
+  }
+
+  Judge judge(DayRuns runs) {
+    return new Judge(book(), runs, noDayRun ? null : YearRuns.remembered());
+  }
+
+  private RuleBook book() {
     if (rulesFolder == null) {
       return RuleBook.builtIn();
     }
-    console.tell(
-        "house rules are code and run with your rights; use only those you trust: " + rulesFolder);
     if (!HouseRules.canBeCompiled()) {
       throw Refusal.incomplete(NO_COMPILER);
     }

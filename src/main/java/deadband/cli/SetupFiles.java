@@ -45,13 +45,16 @@ final class SetupFiles {
     return files;
   }
 
-  /** Each setup file read, by name, and then the folders that could not be looked into. */
-  List<SetupReading> readings() {
-    List<SetupReading> readings = new ArrayList<>();
-    setups.stream().sorted().map(SetupReading::ofFile).forEach(readings::add);
-    readings.addAll(closed);
-    // a folder without a setup is read as one, which says so
-    return readings.isEmpty() ? List.of(SetupReading.ofFile(folder)) : readings;
+  /** The setup files by name; a folder without one stands for itself, and reading it says so. */
+  List<Path> setups() {
+    return setups.isEmpty() && closed.isEmpty()
+        ? List.of(folder)
+        : setups.stream().sorted().toList();
+  }
+
+  /** The folders that could not be looked into. */
+  List<SetupReading> closed() {
+    return closed;
   }
 
   /** What was passed over, and why: a line a reason. */
