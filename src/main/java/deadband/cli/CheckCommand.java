@@ -82,6 +82,11 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private JudgeOptions judging = new JudgeOptions();
 
   @Option(
+      names = "--all",
+      description = "lists every open question with the checks that wait for its answer")
+  private boolean all;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
@@ -180,7 +185,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private String report(Report report) {
     return switch (format) {
-      case TEXT -> TextReport.of(report, console.layout(colour));
+      case TEXT -> TextReport.of(report, console.layout(colour), all);
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
     };

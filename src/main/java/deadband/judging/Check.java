@@ -36,6 +36,11 @@ public record Check(
     return name.equals(wanted) || formerNames.contains(wanted);
   }
 
+  /** Whether sign-off waits for it where it is not judged. */
+  public boolean holdsUpSignOff() {
+    return essential || consequence.compareTo(Consequence.DAMAGE) <= 0;
+  }
+
   /** Whether it is not built in but a rule of the house. */
   public boolean isHouse() {
     return housePage != null;

@@ -66,6 +66,11 @@ public record Judgement(
     return open ? Verdict.ANSWERS_NEEDED : Verdict.READY;
   }
 
+  /** What is to be asked so that everything can be judged, the most urgent first. */
+  public List<OpenQuestion> questions() {
+    return OpenQuestion.of(notJudged);
+  }
+
   /** Whether not one check could be made. */
   public boolean isEmpty() {
     return findings.isEmpty() && clear.isEmpty() && clearOnAssumption.isEmpty();

@@ -16,7 +16,6 @@ public record NotJudged(Check check, List<Pointer> missing, @Nullable Accepted a
 
   /** Whether sign-off waits for it. */
   public boolean holdsUpSignOff() {
-    boolean grave = check.consequence().compareTo(Consequence.DAMAGE) <= 0;
-    return accepted == null && (grave || check.essential());
+    return accepted == null && check.holdsUpSignOff();
   }
 }

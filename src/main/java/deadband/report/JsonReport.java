@@ -20,6 +20,7 @@ import deadband.judging.Effect;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
+import deadband.judging.OpenQuestion;
 import deadband.judging.Proof;
 import deadband.judging.Remedy;
 import deadband.judging.RulePage;
@@ -29,6 +30,7 @@ import deadband.limits.LimitOverride;
 import deadband.provenance.Assumption;
 import deadband.report.JsonForm.Members;
 import deadband.setup.Accepted;
+import deadband.setup.Asked;
 import deadband.setup.Change;
 import deadband.setup.Entered;
 import java.time.LocalDate;
@@ -247,6 +249,17 @@ public final class JsonReport {
           .and("accepted", ACCEPTED, open -> Optional.ofNullable(open.accepted()))
           .form();
 
+  private static final JsonForm<OpenQuestion> QUESTION =
+      new Members<OpenQuestion>()
+          .and("pointer", POINTER, open -> open.question().pointer())
+          .and("question", TEXT, open -> open.question().asks())
+          .and("where", JsonForm.oneOf(places()), open -> open.question().where().words())
+          .and(
+              "opens",
+              CHECKS.described("the checks that wait for the answer"),
+              open -> names(open.opens()))
+          .form();
+
   private static final JsonForm<ClearOnAssumption> CLEAR_ON_ASSUMPTION =
       new Members<ClearOnAssumption>()
           .and("check", CHECK, clear -> clear.check().name())
@@ -298,6 +311,10 @@ public final class JsonReport {
   private static final Members<Judgement> OUTCOMES =
       new Members<Judgement>()
           .and("notJudged", NOT_JUDGED.list(), Judgement::notJudged)
+          .and(
+              "questions",
+              QUESTION.list().described("what is to be answered, the most urgent first"),
+              Judgement::questions)
           .and("notFitted", CHECKS, judgement -> names(judgement.notFitted()))
           .and("clear", CHECKS, judgement -> names(judgement.clear()))
           .and("clearOnAssumption", CLEAR_ON_ASSUMPTION.list(), Judgement::clearOnAssumption)
@@ -389,6 +406,10 @@ public final class JsonReport {
 
   private static List<String> classes() {
     return Arrays.stream(Consequence.values()).map(Consequence::word).toList();
+  }
+
+  private static List<String> places() {
+    return Arrays.stream(Asked.Where.values()).map(Asked.Where::words).toList();
   }
 
   private static List<String> verdicts() {

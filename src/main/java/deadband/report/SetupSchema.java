@@ -94,7 +94,13 @@ public final class SetupSchema {
                 + Words.value(field.assumed().value())
                 + ", "
                 + field.assumed().because();
-    return field.means() + unit + assumed;
+    String usual = field.asked().usual();
+    return field.means()
+        + unit
+        + assumed
+        + "; "
+        + field.asked().where().words()
+        + (usual.isEmpty() ? "" : "; usual: " + usual);
   }
 
   private static Map<String, Object> kind(FieldKind kind) {

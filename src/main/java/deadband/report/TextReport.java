@@ -8,7 +8,6 @@ import deadband.facts.Measure;
 import deadband.judging.Check;
 import deadband.judging.Finding;
 import deadband.judging.Judgement;
-import deadband.judging.NotJudged;
 import deadband.judging.Remedy;
 import deadband.judging.RulePage;
 import deadband.limits.LimitOverride;
@@ -16,10 +15,8 @@ import deadband.provenance.Assumption;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +29,9 @@ public final class TextReport {
 
   /** Other remedies shown beside the first. */
   private static final int MOST_OTHERS = 2;
+
+  /** Lines of a small screen. */
+  private static final int SCREEN = 24;
 
   private final Report report;
   private final Judgement judgement;
@@ -46,20 +46,45 @@ public final class TextReport {
 
   /** The report, ending in a line end. */
   public static String of(Report report, Layout layout) {
+    return of(report, layout, false);
+  }
+
+  /**
+   * The report, ending in a line end.
+   *
+   * @param all whether every open question is asked, not only the first
+   */
+  public static String of(Report report, Layout layout, boolean all) {
     TextReport writer = new TextReport(report, layout);
     writer.heading();
     writer.findings();
+    writer.questions(all);
     writer.tail();
+    writer.verdictAgain();
     return writer.text.toString();
   }
 
   private void heading() {
-    String verdict = judgement.verdict().words().toUpperCase(Locale.ROOT);
-    text.append(
-        layout
-            .spread(report.reference().orElse("(no reference)"), verdict)
-            .replace(verdict, Emphasis.of(verdict, layout.coloured())));
+    text.append(verdictBeside(report.reference().orElse("(no reference)")));
     text.append(layout.spread(report.file(), counts()));
+  }
+
+  private String verdictBeside(String left) {
+    String verdict = judgement.verdict().words().toUpperCase(Locale.ROOT);
+    return layout.spread(left, verdict).replace(verdict, Emphasis.of(verdict, layout.coloured()));
+  }
+
+  private void questions(boolean all) {
+    String questions =
+        all ? QuestionText.all(judgement, layout) : QuestionText.first(judgement, layout);
+    text.append(questions.isEmpty() ? "" : "\n").append(questions);
+  }
+
+  /** The verdict once more, where its first place has left the screen. */
+  private void verdictAgain() {
+    if (text.chars().filter(c -> c == '\n').count() >= SCREEN) {
+      text.append(verdictBeside("verdict"));
+    }
   }
 
   private String counts() {
@@ -246,9 +271,6 @@ public final class TextReport {
     days().forEach(day -> tail.append(entry("example days", tail, day)));
     text.append(tail.isEmpty() ? "" : "\n").append(tail);
     tail.setLength(0);
-    notJudged()
-        .forEach(
-            (missing, checks) -> tail.append(entry("not judged", tail, missing + ": " + checks)));
     if (!judgement.assumptions().isEmpty()) {
       tail.append(layout.entry("assumed", assumptions(judgement.assumptions())));
     }
@@ -284,33 +306,5 @@ public final class TextReport {
 
   private String entry(String label, StringBuilder before, String content) {
     return layout.entry(before.isEmpty() ? label : "", content);
-  }
-
-  /** The checks not judged, by what they miss; those that hold up sign-off first. */
-  private Map<String, String> notJudged() {
-    Map<String, String> byMissing = new LinkedHashMap<>();
-    judgement.notJudged().stream()
-        .sorted((one, other) -> Boolean.compare(other.holdsUpSignOff(), one.holdsUpSignOff()))
-        .forEach(
-            open -> byMissing.merge(missing(open), open.check().name(), (a, b) -> a + ", " + b));
-    return byMissing;
-  }
-
-  /** What is missing, a whole section by its own name alone. */
-  private static String missing(NotJudged open) {
-    List<Pointer> missing = open.missing();
-    if (missing.isEmpty()) {
-      return "example days skipped";
-    }
-    return "no "
-        + missing.stream()
-            .filter(pointer -> missing.stream().noneMatch(other -> isWithin(pointer, other)))
-            .map(Pointer::dotted)
-            .collect(Collectors.joining(", "))
-        + (open.accepted() == null ? "" : " (accepted)");
-  }
-
-  private static boolean isWithin(Pointer pointer, Pointer section) {
-    return pointer.startsWith(section) && !pointer.equals(section);
   }
 }

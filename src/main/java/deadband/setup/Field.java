@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param position of its component in the section's record
  * @param optional whether the record holds it as a {@link Entered}; a plain section is always there
  * @param assumed the documented default, null where there is none
+ * @param asked how it is asked for
  */
 public record Field(
     String name,
@@ -18,4 +19,5 @@ public record Field(
     FieldKind kind,
     int position,
     boolean optional,
-    @Nullable Default<?> assumed) {}
+    @Nullable Default<?> assumed,
+    Asked asked) {}

@@ -6,19 +6,57 @@ import java.util.List;
 @Equipment
 public record Relay(
     Part part,
-    @Described("what it calls") Entered<Drives> drives,
-    @Described("powers it counts as surplus") Entered<List<Counts>> counts,
-    @Described("whether it compares the instantaneous value or a mean") Entered<Reads> reads,
+    @Described("what it calls")
+        @Asked(value = "What does the relay call?", where = Asked.Where.LOOK, usual = "heat pump")
+        Entered<Drives> drives,
+    @Described("powers it counts as surplus")
+        @Asked(
+            value = "Which powers does the relay count as surplus?",
+            where = Asked.Where.CONTROLLER_MENU,
+            usual = "export, immersion")
+        Entered<List<Counts>> counts,
+    @Described("whether it compares the instantaneous value or a mean")
+        @Asked(
+            value = "Does the relay compare the instantaneous value or a mean?",
+            where = Asked.Where.PAPERS)
+        Entered<Reads> reads,
     @Described(value = "surplus at which it closes", least = -100, most = 100)
+        @Asked(
+            value = "At what surplus does the relay close?",
+            where = Asked.Where.CONTROLLER_MENU,
+            usual = "above the power input of the heat pump")
         Entered<Double> start_kW,
     @Described(value = "surplus at which it opens", least = -100, most = 100)
+        @Asked(value = "At what surplus does the relay open?", where = Asked.Where.CONTROLLER_MENU)
         Entered<Double> stop_kW,
-    @Described("time above the start before it closes") Entered<Double> startDelay_min,
-    @Described("time below the stop before it opens") Entered<Double> stopDelay_min,
-    @Described("contact at rest") Entered<Contact> contact,
-    @Described("whether the contact is volt-free") Entered<Boolean> voltFree,
-    @Described("whether its wiring is separated from mains") Entered<Boolean> segregated,
+    @Described("time above the start before it closes")
+        @Asked(
+            value = "How long must the surplus last before the relay closes?",
+            where = Asked.Where.CONTROLLER_MENU,
+            usual = "5 to 10")
+        Entered<Double> startDelay_min,
+    @Described("time below the stop before it opens")
+        @Asked(
+            value = "How long must surplus be too low before the relay opens?",
+            where = Asked.Where.CONTROLLER_MENU,
+            usual = "3 to 10")
+        Entered<Double> stopDelay_min,
+    @Described("contact at rest")
+        @Asked(
+            value = "Is the relay contact normally open or normally closed?",
+            where = Asked.Where.PAPERS,
+            usual = "normally open")
+        Entered<Contact> contact,
+    @Described("whether the contact is volt-free")
+        @Asked(value = "Is the relay contact volt-free?", where = Asked.Where.PAPERS)
+        Entered<Boolean> voltFree,
+    @Described("whether its wiring is separated from mains")
+        @Asked(value = "Is the relay's wiring separated from mains?", where = Asked.Where.LOOK)
+        Entered<Boolean> segregated,
     @Described("whether it is declared on the form of the installation")
+        @Asked(
+            value = "Is the relay declared on the form of the installation?",
+            where = Asked.Where.PAPERS)
         Entered<Boolean> declared) {
 
   /** What the relay calls. */

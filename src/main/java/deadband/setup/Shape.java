@@ -201,11 +201,21 @@ public final class Shape {
     if (described == null) {
       throw new IllegalStateException("not described: " + component);
     }
+    Asked asked = component.getAnnotation(Asked.class);
+    if (asked == null) {
+      throw new IllegalStateException("no question: " + component);
+    }
     boolean optional = component.getType() == Entered.class;
     Type held = optional ? argument(component.getGenericType()) : component.getType();
     FieldKind kind = kind(held, component.getName(), described);
     return new Field(
-        component.getName(), described.value(), kind, position, optional, assumed(kind, described));
+        component.getName(),
+        described.value(),
+        kind,
+        position,
+        optional,
+        assumed(kind, described),
+        asked);
   }
 
   private static Type argument(Type type) {

@@ -98,13 +98,40 @@ class ProgramTest {
   }
 
   @Test
-  void aSectionNotToldIsNamedOnce() {
-    CommandLineRun run =
-        CommandLineRun.with("{ \"site\": { \"country\": \"GB\" } }", Map.of(), "check", "-");
+  void aSectionNotEnteredIsAskedForOnce() {
+    String setup = "{ \"site\": { \"country\": \"GB\" } }";
+    CommandLineRun run = CommandLineRun.with(setup, Map.of(), "check", "--all", "-");
 
-    assertThat(run.out())
-        .contains("no diverter: ambient-above-rating")
+    assertThat(run.out().replaceAll("\\s+", " "))
+        .containsOnlyOnce("Is a surplus controller fitted that feeds the immersion heater? (look)")
+        .contains("ambient-above-rating")
         .doesNotContain("diverter.ambient_C");
+  }
+
+  /** A home of which little is entered gives a report that fits on a screen or two. */
+  @ParameterizedTest
+  @ValueSource(ints = {60, 80, 120})
+  void whatWasNotJudgedTakesTenLinesAtMost(int columns) {
+    String setup =
+        "{ \"relay\": { \"start_kW\": 3, \"stop_kW\": 3 }, \"battery\": { \"fitted\": false } }";
+    Map<String, String> environment = Map.of("COLUMNS", Integer.toString(columns));
+    CommandLineRun run = CommandLineRun.with(setup, environment, "check", "-");
+
+    List<String> lines = run.out().lines().toList();
+    int first =
+        lines.indexOf(
+            lines.stream().filter(l -> l.contains(" checks need ")).findFirst().orElseThrow());
+    List<String> questions =
+        lines.subList(first, first + lines.subList(first, lines.size()).indexOf(""));
+    assertThat(questions).hasSizeBetween(6, 10).allMatch(line -> line.length() <= columns);
+    assertThat(lines.get(lines.size() - 1)).startsWith("verdict ").endsWith("NOT TO BE SIGNED OFF");
+  }
+
+  @Test
+  void theVerdictIsNotRepeatedWhereItIsStillInSight() {
+    CommandLineRun run = CommandLineRun.of("check", AS_OF, GOOD);
+
+    assertThat(run.out()).containsOnlyOnce("READY FOR SIGN-OFF");
   }
 
   @Test
