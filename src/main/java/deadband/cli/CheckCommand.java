@@ -142,11 +142,7 @@ final class CheckCommand implements Callable<Integer> {
 
   /** For any number of threads. */
   private Answer answer(
-      Input input,
-      CompletableFuture<Judge> judge,
-      DayRuns runs,
-      Limits limits,
-      LocalDate date) {
+      Input input, CompletableFuture<Judge> judge, DayRuns runs, Limits limits, LocalDate date) {
     SetupReading reading = input.reading().get();
     if (reading instanceof SetupReading.Unreadable unreadable) {
       return new Answer(unreadable(unreadable), Closing::unreadable);

@@ -2,6 +2,7 @@ package deadband.cli;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
@@ -92,7 +93,7 @@ final class InOrder<T> implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted", e);
     } catch (ExecutionException e) {
-      throw unchecked(e.getCause());
+      throw unchecked(Objects.requireNonNullElse(e.getCause(), e));
     }
   }
 

@@ -4,6 +4,7 @@ import deadband.facts.Case;
 import deadband.facts.Fact;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.kie.api.runtime.rule.RuleContext;
 
 /** The one consequence of every rule. */
@@ -20,10 +21,7 @@ public final class Found {
     for (Object fact : context.getMatch().getObjects()) {
       joined.add((Fact) fact);
     }
-    context
-        .getKieRuntime()
-        .getChannels()
-        .get(CHANNEL)
+    Objects.requireNonNull(context.getKieRuntime().getChannels().get(CHANNEL))
         .send(new Match(context.getRule().getName(), found, joined));
   }
 }

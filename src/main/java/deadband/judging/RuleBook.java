@@ -85,7 +85,8 @@ public final class RuleBook {
 
   /** The built-in rule book and the compiled rules of a house. */
   static RuleBook with(Collection<? extends KiePackage> house) {
-    return new RuleBook(base(models()), house.isEmpty() ? null : base(house, KieBaseMutabilityOption.ALLOWED));
+    return new RuleBook(
+        base(models()), house.isEmpty() ? null : base(house, KieBaseMutabilityOption.ALLOWED));
   }
 
   /** The rules of these models alone. */

@@ -30,6 +30,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.json.JsonFactory;
 
 /** Setups by the thousand: a line each in, a line each out. */
@@ -66,7 +67,7 @@ class JsonLinesTest {
   }
 
   private static String member(String line, String name) {
-    try (JsonParser json = new JsonFactory().createParser(line)) {
+    try (JsonParser json = new JsonFactory().createParser(ObjectReadContext.empty(), line)) {
       while (json.nextToken() != null) {
         if (json.currentToken() == JsonToken.PROPERTY_NAME && json.currentName().equals(name)) {
           json.nextToken();
@@ -145,10 +146,7 @@ class JsonLinesTest {
     Path packed = folder.resolve("a.jsonl.gz");
     for (List<String> part : List.of(homes.subList(0, 3), homes.subList(3, 40))) {
       Files.write(
-          packed,
-          gzip(text(part.stream())),
-          StandardOpenOption.CREATE,
-          StandardOpenOption.APPEND);
+          packed, gzip(text(part.stream())), StandardOpenOption.CREATE, StandardOpenOption.APPEND);
     }
 
     String expected = run("", plain.toString()).out();

@@ -65,10 +65,7 @@ class ConditionDeletionTest {
   }
 
   private static List<String> elsewhere(Set<Deletion> deletions) {
-    return deletions.stream()
-        .map(Deletion::toString)
-        .filter(SHOWN_ELSEWHERE::containsKey)
-        .toList();
+    return deletions.stream().map(Deletion::toString).filter(SHOWN_ELSEWHERE::containsKey).toList();
   }
 
   /** Notes for each deletion the sections of its page with a setup that shows it. */
@@ -81,8 +78,7 @@ class ConditionDeletionTest {
       List<Deletion> own =
           shown.keySet().stream().filter(each -> each.check().equals(check)).toList();
       for (PageExample example : PageExample.of(page)) {
-        noticed(book, own, example)
-            .forEach(deletion -> shown.get(deletion).add(example.section()));
+        noticed(book, own, example).forEach(deletion -> shown.get(deletion).add(example.section()));
       }
     }
   }
@@ -93,12 +89,8 @@ class ConditionDeletionTest {
     Facts facts = facts(setup, book.find(own.get(0).name()).orElseThrow());
     Matches.Read matches = Matches.of(book, facts);
     List<Deletion> noticed =
-        own.stream()
-            .filter(each -> !example.allows(outcome(book, each, matches, facts)))
-            .toList();
-    assertThat(noticed)
-        .as("the whole rule, on %s", example)
-        .noneMatch(Deletion::lacksNothing);
+        own.stream().filter(each -> !example.allows(outcome(book, each, matches, facts))).toList();
+    assertThat(noticed).as("the whole rule, on %s", example).noneMatch(Deletion::lacksNothing);
     return noticed;
   }
 

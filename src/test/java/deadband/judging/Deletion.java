@@ -57,8 +57,7 @@ record Deletion(String check, String condition, boolean joined, Rule rule) {
         rule.getName(),
         part.lacking(),
         part.left().isEmpty(),
-        new RuleImpl(
-            rule.getPackage(), name, rule.getUnit(), view, Map.of(), rule.getMetaData()));
+        new RuleImpl(rule.getPackage(), name, rule.getUnit(), view, Map.of(), rule.getMetaData()));
   }
 
   @Override
@@ -124,5 +123,4 @@ record Deletion(String check, String condition, boolean joined, Rule rule) {
         subject,
         fact -> (Boolean) MVEL.executeExpression(compiled, fact));
   }
-
 }

@@ -42,8 +42,7 @@ record PageExample(
   static final String OPEN = "Not judged";
 
   private static final Set<String> CLEAR = Set.of("clear", "clear on an assumption");
-  private static final Set<String> QUIET =
-      Set.of("clear", "clear on an assumption", "not fitted");
+  private static final Set<String> QUIET = Set.of("clear", "clear on an assumption", "not fitted");
 
   private static final Pattern BLOCK =
       Pattern.compile("^```(jsonc|json)\\n(.*?)^```", Pattern.MULTILINE | Pattern.DOTALL);
