@@ -183,7 +183,9 @@ public final class BoughtHeat {
   private void exportMargin() {
     Entered<Double> entered = setup.diverter().exportMargin_kW();
     Derived<Double> bought =
-        Derived.of(entered).map(margin -> KILOWATT.round(Math.max(0, -margin)));
+        loop.heaterFitted()
+            .then(
+                fitted -> Derived.of(entered).map(margin -> KILOWATT.round(Math.max(0, -margin))));
     facts
         .into(ExportMargin.class, entered.pointer())
         .given(bought, loop.coarseSensorError_kW(bought))

@@ -22,7 +22,10 @@ public record ExportMarginBelowZero(Evidence evidence, Quantity import_kW, Quant
     Entered<Double> margin = setup.diverter().exportMargin_kW();
     RelayLoop loop = new RelayLoop(setup);
     Derived<Double> bought =
-        Derived.of(margin).map(export_kW -> KILOWATT.round(Math.max(0, -export_kW)));
+        loop.heaterFitted()
+            .then(
+                fitted ->
+                    Derived.of(margin).map(export_kW -> KILOWATT.round(Math.max(0, -export_kW))));
     Derived<Double> error = loop.coarseSensorError_kW(bought);
     facts
         .into(ExportMarginBelowZero.class, margin.pointer())
