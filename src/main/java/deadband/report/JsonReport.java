@@ -313,7 +313,7 @@ public final class JsonReport {
           .and("notJudged", NOT_JUDGED.list(), Judgement::notJudged)
           .and(
               "questions",
-              QUESTION.list().described("what is to be answered, the most urgent first"),
+              QUESTION.list().described("what is to be answered, by urgency"),
               Judgement::questions)
           .and("notFitted", CHECKS, judgement -> names(judgement.notFitted()))
           .and("clear", CHECKS, judgement -> names(judgement.clear()))

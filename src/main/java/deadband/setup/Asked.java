@@ -32,7 +32,7 @@ public @interface Asked {
     LOOK("look"),
     MEASURE("measure"),
     PAPERS("papers"),
-    CUSTOMER("ask the customer");
+    CUSTOMER("customer");
 
     private final String words;
 
