@@ -6,6 +6,7 @@ import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
 import deadband.setup.Entered;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class Facts {
+
+  private static final Derived<Boolean> ALWAYS = Derived.constant(true);
 
   private final List<Entry> entries = new ArrayList<>();
   private final List<Condition> conditions = new ArrayList<>();
@@ -57,12 +60,12 @@ public final class Facts {
 
   /** What became of each case, put or not. */
   public List<Entry> entries() {
-    return List.copyOf(entries);
+    return Collections.unmodifiableList(entries);
   }
 
   /** What rules join with a case. */
   public List<Condition> conditions() {
-    return List.copyOf(conditions);
+    return Collections.unmodifiableList(conditions);
   }
 
   /**
@@ -108,7 +111,7 @@ public final class Facts {
 
     private final Class<? extends Case> type;
     private final Pointer subject;
-    private Derived<Boolean> fitted = Derived.constant(true);
+    private Derived<Boolean> fitted = ALWAYS;
     private Provenance needed = Provenance.NONE;
     private boolean leftOut;
     private List<Pointer> openIfFound = List.of();
@@ -178,8 +181,10 @@ public final class Facts {
         return new Entry(type, subject, Standing.NOT_FITTED, fitted.provenance(), null);
       }
       boolean unproven =
-          leftOut || !fitted.isKnown() || !needed.missing().isEmpty() || !openIfFound.isEmpty();
-      List<Provenance> behind = new ArrayList<>(List.of(fitted.provenance(), needed));
+          leftOut || !fitted.isKnown() || needed.isIncomplete() || !openIfFound.isEmpty();
+      List<Provenance> behind = new ArrayList<>(8);
+      behind.add(fitted.provenance());
+      behind.add(needed);
       Evidence.Draft draft =
           detail -> new Evidence(subject, behind, openIfFound, openIfClear, unproven, detail);
       Stance stance = new Stance(reading, unproven, !openIfClear.isEmpty());

@@ -118,7 +118,7 @@ public record Finding(
 
   /** Whether nothing in it was assumed. */
   boolean isCertain() {
-    return provenance.assumed().isEmpty();
+    return !provenance.restsOnDefaults();
   }
 
   /**

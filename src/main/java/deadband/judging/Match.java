@@ -38,14 +38,14 @@ public record Match(String check, Case found, List<Fact> joined) {
 
   /** Whether it may not be one where defaults do not count. */
   boolean restsOnDefaults() {
-    return behind().anyMatch(part -> !part.assumed().isEmpty());
+    return behind().anyMatch(Provenance::restsOnDefaults);
   }
 
   /** Whether it may not be one where what is open does not hold. */
   boolean isOpen() {
     return found.evidence().unproven()
         || !found.evidence().openIfClear().isEmpty()
-        || behind().anyMatch(part -> !part.missing().isEmpty());
+        || behind().anyMatch(Provenance::isIncomplete);
   }
 
   private Stream<Provenance> behind() {

@@ -125,7 +125,7 @@ final class Outcomes {
 
   /** What else could decide is asked for once the case's own values are entered. */
   private static List<Pointer> missing(Evidence evidence, List<Pointer> joined) {
-    if (evidence.behind().stream().anyMatch(part -> !part.missing().isEmpty())) {
+    if (evidence.behind().stream().anyMatch(Provenance::isIncomplete)) {
       return joined;
     }
     TreeSet<Pointer> missing = new TreeSet<>(joined);
@@ -166,7 +166,7 @@ final class Outcomes {
    */
   private static Consequence consequence(
       Check check, Provenance provenance, @Nullable Bound limit) {
-    boolean sure = !check.askedOnAssumption() || provenance.assumed().isEmpty();
+    boolean sure = !check.askedOnAssumption() || !provenance.restsOnDefaults();
     boolean firm = limit == null || limit.firm();
     return check.consequence().blocksSignOff() && !(sure && firm)
         ? Consequence.QUERY

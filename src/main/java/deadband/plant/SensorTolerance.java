@@ -78,7 +78,7 @@ public final class SensorTolerance {
 
   /** A temperature with what its tolerance is sure to add: nothing where that is not entered. */
   public static Derived<Double> surely_C(Derived<Double> at_C, Derived<Double> tolerance_K) {
-    boolean entered = tolerance_K.isKnown() && tolerance_K.provenance().assumed().isEmpty();
+    boolean entered = tolerance_K.isKnown() && !tolerance_K.isAssumed();
     return entered ? Derived.sum(Unit.CELSIUS, at_C, tolerance_K) : at_C;
   }
 }

@@ -5,7 +5,7 @@ import deadband.setup.Default;
 import deadband.setup.Entered;
 import deadband.setup.Part;
 import deadband.setup.Unit;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -82,7 +82,7 @@ public final class Derived<T> {
 
   /** A value made of others; not known where any of them is missing. */
   public static <T> Derived<T> from(Provenance provenance, Supplier<T> make) {
-    return new Derived<>(provenance.missing().isEmpty() ? make.get() : null, provenance);
+    return new Derived<>(provenance.isIncomplete() ? null : make.get(), provenance);
   }
 
   public boolean isKnown() {
@@ -91,7 +91,7 @@ public final class Derived<T> {
 
   /** Whether it rests on a default. */
   public boolean isAssumed() {
-    return !provenance.assumed().isEmpty();
+    return provenance.restsOnDefaults();
   }
 
   /**
@@ -166,9 +166,11 @@ public final class Derived<T> {
   }
 
   private static Provenance together(List<? extends Derived<?>> values) {
-    List<Provenance> parts = new ArrayList<>();
-    values.forEach(value -> parts.add(value.provenance()));
-    return Provenance.all(parts);
+    Provenance all = Provenance.NONE;
+    for (Derived<?> value : values) {
+      all = all.and(value.provenance);
+    }
+    return all;
   }
 
   /** What is missing of any of them. */
@@ -180,37 +182,34 @@ public final class Derived<T> {
   @SafeVarargs
   @SuppressWarnings("varargs")
   public static Derived<Boolean> all(Derived<Boolean>... truths) {
-    return decide(false, List.of(truths));
+    return decide(false, Arrays.asList(truths));
   }
 
   /** True as soon as one is known to be; false where all are false. */
   @SafeVarargs
   @SuppressWarnings("varargs")
   public static Derived<Boolean> any(Derived<Boolean>... truths) {
-    return decide(true, List.of(truths));
+    return decide(true, Arrays.asList(truths));
   }
 
   public static Derived<Boolean> not(Derived<Boolean> truth) {
     return truth.map(known -> !known);
   }
 
+  /** The first that decides, better without a default; else all of them together. */
   private static Derived<Boolean> decide(boolean decisive, List<Derived<Boolean>> truths) {
-    List<Derived<Boolean>> decided =
-        truths.stream().filter(truth -> truth.is(known -> known == decisive)).toList();
-    for (Derived<Boolean> truth : decided) {
-      if (truth.provenance.assumed().isEmpty()) {
-        return truth;
+    Derived<Boolean> decided = null;
+    boolean known = true;
+    for (Derived<Boolean> truth : truths) {
+      known &= truth.isKnown();
+      if (truth.value != null && truth.value == decisive) {
+        if (!truth.isAssumed()) {
+          return truth;
+        }
+        decided = decided == null ? truth : decided;
       }
     }
-    if (!decided.isEmpty()) {
-      return decided.get(0);
-    }
-    return undecided(decisive, truths);
-  }
-
-  private static Derived<Boolean> undecided(boolean decisive, List<Derived<Boolean>> truths) {
-    boolean known = truths.stream().allMatch(Derived::isKnown);
-    return new Derived<>(known ? !decisive : null, together(truths));
+    return decided != null ? decided : new Derived<>(known ? !decisive : null, together(truths));
   }
 
   @Override

@@ -146,7 +146,7 @@ final class ConductorRatings {
   }
 
   private static boolean isFirm(Derived<Bound> table) {
-    return table.isKnown() && table.provenance().assumed().isEmpty();
+    return table.isKnown() && !table.isAssumed();
   }
 
   private static double most_A(double size_mm2) {

@@ -257,7 +257,7 @@ public final class HeaterWiring {
             .cable()
             .map(cable -> cable.measure().value())
             .with(conductors.flex().map(flex -> flex.measure().value()), Math::min);
-    boolean remembered = !weaker.provenance().assumed().isEmpty();
+    boolean remembered = weaker.isAssumed();
     return remembered ? Derived.missing(circuit.cableRating_A().pointer()) : weaker;
   }
 
