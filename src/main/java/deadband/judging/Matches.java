@@ -42,7 +42,7 @@ final class Matches {
     List<Fact> all = new ArrayList<>(facts.conditions());
     facts.entries().forEach(entry -> Optional.ofNullable(entry.fact()).ifPresent(all::add));
     facts.readAs(Reading.WITHOUT_DEFAULTS);
-    List<Match> withoutDefaults = book.matches(all);
+    List<Match> withoutDefaults = all.isEmpty() ? List.of() : book.matches(all);
     List<Match> atBest =
         stricter(book, facts, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
     List<Match> surely = stricter(book, facts, Reading.SURELY, atBest, Match::isOpen);

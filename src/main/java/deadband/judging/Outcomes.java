@@ -13,6 +13,7 @@ import deadband.provenance.Assumption;
 import deadband.provenance.Provenance;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -22,7 +23,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -37,25 +37,83 @@ import org.jspecify.annotations.Nullable;
  */
 final class Outcomes {
 
-  private final Map<Check, List<Outcome>> byCheck;
+  private static final Outcome NOT_FITTED = new Outcome.NotFitted();
+  private static final Outcome CLEAR = new Outcome.Clear(List.of());
+
+  /** By name. */
+  private final List<Checked> checks;
 
   /** What was found or left open. */
   private final Set<Finding.Key> loud = new HashSet<>();
 
+  private final List<Finding> findings = new ArrayList<>();
   private final Map<Finding.Key, Finding> found = new LinkedHashMap<>();
 
-  private Outcomes(Map<Check, List<Outcome>> byCheck) {
-    this.byCheck = byCheck;
-    byCheck.forEach(
-        (check, outcomes) ->
-            outcomes.forEach(
-                outcome ->
-                    subject(outcome).ifPresent(at -> loud.add(new Finding.Key(check.name(), at)))));
-    findings().forEach(finding -> found.put(finding.key(), finding));
+  private Outcomes(List<Checked> checks) {
+    this.checks = checks;
+    checks.forEach(this::count);
   }
 
-  private static Map<Check, List<Outcome>> byName() {
-    return new TreeMap<>(Comparator.comparing(Check::name));
+  private void count(Checked checked) {
+    for (Outcome outcome : checked.outcomes) {
+      Pointer subject = subject(outcome);
+      if (subject != null) {
+        loud.add(new Finding.Key(checked.check.name(), subject));
+      }
+      if (outcome instanceof Outcome.Found with) {
+        findings.add(with.finding());
+        found.put(with.finding().key(), with.finding());
+      }
+    }
+  }
+
+  /** What one check came to on each of its cases. */
+  private record Checked(Check check, List<Outcome> outcomes) {
+
+    boolean isLoud() {
+      for (Outcome outcome : outcomes) {
+        if (subject(outcome) != null) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    boolean isNotFitted() {
+      for (Outcome outcome : outcomes) {
+        if (!(outcome instanceof Outcome.NotFitted)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** The values for want of which a case was not judged; null where all were. */
+    @Nullable List<Pointer> missing() {
+      TreeSet<Pointer> missing = null;
+      for (Outcome outcome : outcomes) {
+        if (outcome instanceof Outcome.Open open) {
+          missing = missing == null ? new TreeSet<>() : missing;
+          missing.addAll(open.missing());
+        }
+      }
+      return missing == null ? null : List.copyOf(missing);
+    }
+
+    /** The defaults on which a case is clear, by pointer. */
+    List<Assumption> assumed() {
+      List<Assumption> assumed = List.of();
+      for (Outcome outcome : outcomes) {
+        if (outcome instanceof Outcome.Clear clear && !clear.assumed().isEmpty()) {
+          assumed = Provenance.union(assumed, clear.assumed());
+        }
+      }
+      return assumed;
+    }
+
+    <T extends Outcome> List<T> of(Class<T> kind) {
+      return outcomes.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
   }
 
   /**
@@ -74,20 +132,18 @@ final class Outcomes {
     facts.conditions().stream()
         .filter(condition -> condition instanceof Presence thing && thing.isAbsent())
         .forEach(condition -> absent.add(condition.getClass()));
-    Map<Check, List<Outcome>> byCheck = byName();
+    List<Checked> checked = new ArrayList<>(checks.size());
     for (Check check : checks) {
       List<Facts.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
       boolean fitted = check.conditions().stream().noneMatch(absent::contains);
-      byCheck.put(
-          check,
-          concerned.stream()
-              .map(e -> fitted ? outcome(check, e, matches) : new Outcome.NotFitted())
-              .toList());
+      List<Outcome> outcomes = new ArrayList<>(concerned.size());
+      concerned.forEach(e -> outcomes.add(fitted ? outcome(check, e, matches) : NOT_FITTED));
+      checked.add(new Checked(check, outcomes));
     }
-    return new Outcomes(byCheck);
+    return new Outcomes(checked);
   }
 
   /** What one check came to on one case. */
@@ -103,7 +159,7 @@ final class Outcomes {
 
   private static Outcome outcome(Check check, Facts.Entry entry, Matches.Read matches) {
     return switch (entry.standing()) {
-      case NOT_FITTED -> new Outcome.NotFitted();
+      case NOT_FITTED -> NOT_FITTED;
       case NOT_KNOWN -> new Outcome.Open(entry.subject(), entry.provenance().missing());
       case PUT -> judged(check, Objects.requireNonNull(entry.fact()), matches);
     };
@@ -138,7 +194,7 @@ final class Outcomes {
     if (check.consequence() == Consequence.HAZARD && !assumed.isEmpty()) {
       return new Outcome.Open(subject, assumed.stream().map(Assumption::pointer).toList());
     }
-    return new Outcome.Clear(assumed);
+    return assumed.isEmpty() ? CLEAR : new Outcome.Clear(assumed);
   }
 
   private static Finding finding(Check check, Evidence evidence, Provenance provenance) {
@@ -174,11 +230,7 @@ final class Outcomes {
   }
 
   List<Finding> findings() {
-    List<Finding> findings = new ArrayList<>();
-    for (List<Outcome> outcomes : byCheck.values()) {
-      of(outcomes, Outcome.Found.class).forEach(outcome -> findings.add(outcome.finding()));
-    }
-    return findings;
+    return Collections.unmodifiableList(findings);
   }
 
   /** Whether a check is silent about a subject: neither found nor open. */
@@ -186,11 +238,12 @@ final class Outcomes {
     return !loud.contains(finding.key());
   }
 
-  private static Optional<Pointer> subject(Outcome outcome) {
+  /** What was found, or left open, on a subject; null where an outcome is silent. */
+  private static @Nullable Pointer subject(Outcome outcome) {
     if (outcome instanceof Outcome.Found found) {
-      return Optional.of(found.finding().subject());
+      return found.finding().subject();
     }
-    return outcome instanceof Outcome.Open open ? Optional.of(open.subject()) : Optional.empty();
+    return outcome instanceof Outcome.Open open ? open.subject() : null;
   }
 
   /** The findings by check and subject. */
@@ -252,10 +305,9 @@ final class Outcomes {
    * and found nothing.
    */
   boolean knowsStoreDisinfected() {
-    return byCheck.entrySet().stream()
-        .filter(entry -> isAboutDisinfection(entry.getKey()))
-        .flatMap(entry -> entry.getValue().stream())
-        .noneMatch(Outcomes::isLoud);
+    return checks.stream()
+        .filter(checked -> isAboutDisinfection(checked.check))
+        .noneMatch(Checked::isLoud);
   }
 
   private static boolean isAboutDisinfection(Check check) {
@@ -267,9 +319,9 @@ final class Outcomes {
 
   /** These outcomes and those of other checks. */
   Outcomes and(Outcomes others) {
-    Map<Check, List<Outcome>> both = byName();
-    both.putAll(byCheck);
-    both.putAll(others.byCheck);
+    List<Checked> both = new ArrayList<>(checks);
+    both.addAll(others.checks);
+    both.sort(Comparator.comparing(checked -> checked.check.name()));
     return new Outcomes(both);
   }
 
@@ -281,36 +333,37 @@ final class Outcomes {
    * @param weakened what lets more of a hazard pass here
    */
   Outcomes keeping(Outcomes strict, List<LimitOverride> weakened) {
-    Map<Check, List<Outcome>> both = byName();
-    byCheck.forEach(
-        (check, here) -> {
-          boolean hazard = check.consequence() == Consequence.HAZARD;
-          List<Outcome> there = hazard ? strict.byCheck.getOrDefault(check, List.of()) : List.of();
-          both.put(check, keeping(here, there, weakened));
-        });
-    return new Outcomes(both);
+    Map<String, Checked> there = new HashMap<>();
+    strict.checks.forEach(checked -> there.put(checked.check.name(), checked));
+    return new Outcomes(
+        checks.stream()
+            .map(
+                here ->
+                    here.check.consequence() == Consequence.HAZARD
+                        ? keeping(here, there.getOrDefault(here.check.name(), here), weakened)
+                        : here)
+            .toList());
   }
 
   private static boolean concerns(Outcome outcome, Pointer subject) {
-    return subject(outcome).filter(subject::equals).isPresent();
+    return subject.equals(subject(outcome));
   }
 
-  private static List<Outcome> keeping(
-      List<Outcome> here, List<Outcome> there, List<LimitOverride> weakened) {
-    List<Outcome> kept = new ArrayList<>(here);
-    for (Outcome.Found found : of(there, Outcome.Found.class)) {
+  private static Checked keeping(Checked here, Checked there, List<LimitOverride> weakened) {
+    List<Outcome> kept = new ArrayList<>(here.outcomes);
+    for (Outcome.Found found : there.of(Outcome.Found.class)) {
       Finding finding = found.finding();
-      if (here.stream().noneMatch(outcome -> finds(outcome, finding))) {
+      if (here.outcomes.stream().noneMatch(outcome -> finds(outcome, finding))) {
         kept.removeIf(outcome -> concerns(outcome, finding.subject()));
         kept.add(new Outcome.Found(finding.passedBy(weakened)));
       }
     }
-    for (Outcome.Open open : of(there, Outcome.Open.class)) {
+    for (Outcome.Open open : there.of(Outcome.Open.class)) {
       if (kept.stream().noneMatch(outcome -> concerns(outcome, open.subject()))) {
         kept.add(open);
       }
     }
-    return List.copyOf(kept);
+    return new Checked(here.check, kept);
   }
 
   /** Whether an outcome finds the same, and no more mildly. */
@@ -323,15 +376,12 @@ final class Outcomes {
   /** The checks of which something could not be judged, by name. */
   List<NotJudged> notJudged() {
     List<NotJudged> open = new ArrayList<>();
-    byCheck.forEach(
-        (check, outcomes) -> {
-          TreeSet<Pointer> missing = new TreeSet<>();
-          List<Outcome.Open> unjudged = of(outcomes, Outcome.Open.class);
-          unjudged.forEach(outcome -> missing.addAll(outcome.missing()));
-          if (!unjudged.isEmpty()) {
-            open.add(new NotJudged(check, List.copyOf(missing), null));
-          }
-        });
+    for (Checked checked : checks) {
+      List<Pointer> missing = checked.missing();
+      if (missing != null) {
+        open.add(new NotJudged(checked.check, missing, null));
+      }
+    }
     return open;
   }
 
@@ -347,25 +397,24 @@ final class Outcomes {
     List<Check> clear = new ArrayList<>();
     List<ClearOnAssumption> onAssumption = new ArrayList<>();
     TreeSet<Assumption> assumptions = new TreeSet<>();
-    byCheck.forEach(
-        (check, outcomes) -> {
-          TreeSet<Assumption> assumed = new TreeSet<>();
-          of(outcomes, Outcome.Clear.class).forEach(outcome -> assumed.addAll(outcome.assumed()));
-          assumptions.addAll(assumed);
-          if (outcomes.stream().allMatch(Outcome.NotFitted.class::isInstance)) {
-            notFitted.add(check);
-          } else if (outcomes.stream().noneMatch(Outcomes::isLoud)) {
-            if (assumed.isEmpty()) {
-              clear.add(check);
-            } else {
-              onAssumption.add(
-                  new ClearOnAssumption(check, assumed.stream().map(Assumption::pointer).toList()));
-            }
-          }
-        });
+    for (Checked checked : checks) {
+      if (checked.isNotFitted()) {
+        notFitted.add(checked.check);
+        continue;
+      }
+      List<Assumption> assumed = checked.assumed();
+      assumptions.addAll(assumed);
+      if (!checked.isLoud() && assumed.isEmpty()) {
+        clear.add(checked.check);
+      } else if (!checked.isLoud()) {
+        onAssumption.add(
+            new ClearOnAssumption(
+                checked.check, assumed.stream().map(Assumption::pointer).toList()));
+      }
+    }
     findings.forEach(finding -> assumptions.addAll(finding.provenance().assumed()));
     return new Judgement(
-        List.copyOf(byCheck.keySet()),
+        checks.stream().map(Checked::check).toList(),
         findings,
         open,
         notFitted,
@@ -377,13 +426,5 @@ final class Outcomes {
         edition,
         asOf,
         List.of());
-  }
-
-  private static boolean isLoud(Outcome outcome) {
-    return outcome instanceof Outcome.Found || outcome instanceof Outcome.Open;
-  }
-
-  private static <T extends Outcome> List<T> of(List<Outcome> outcomes, Class<T> kind) {
-    return outcomes.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 }

@@ -3,6 +3,7 @@ package deadband.setup;
 import deadband.document.Pointer;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -38,11 +39,13 @@ public final class Shape {
   private final Class<? extends Record> type;
   private final Constructor<? extends Record> constructor;
   private final RecordComponent[] components;
+  private final Method[] accessors;
   private final Map<String, Field> fields = new LinkedHashMap<>();
 
   private Shape(Class<? extends Record> type) {
     this.type = type;
     this.components = type.getRecordComponents();
+    this.accessors = accessors(components);
     this.constructor = canonical(type, components);
     for (int i = 1; i < components.length; i++) {
       Field field = describe(components[i], i);
@@ -113,9 +116,9 @@ public final class Shape {
   public static List<Part> partsOf(Record section) {
     Shape shape = of(section.getClass());
     List<Part> parts = new ArrayList<>(List.of(shape.part(section)));
-    for (Field field : shape.fields()) {
-      if (shape.get(section, field) instanceof Record inner && !(inner instanceof Entered)) {
-        parts.addAll(partsOf(inner));
+    for (Field field : shape.fields.values()) {
+      if (!field.optional()) {
+        parts.addAll(partsOf((Record) shape.get(section, field)));
       }
     }
     return parts;
@@ -133,7 +136,7 @@ public final class Shape {
 
   private Object component(Record section, int position) {
     try {
-      return components[position].getAccessor().invoke(section);
+      return accessors[position].invoke(section);
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("cannot read " + type.getSimpleName(), e);
     }
@@ -173,6 +176,16 @@ public final class Shape {
     }
     Record section = (Record) upper;
     return of(section.getClass()).over(section, (Record) lower);
+  }
+
+  /** The ways to read the components; accessible, so that it is not checked at each reading. */
+  private static Method[] accessors(RecordComponent[] components) {
+    Method[] accessors = new Method[components.length];
+    for (int i = 0; i < accessors.length; i++) {
+      accessors[i] = components[i].getAccessor();
+      accessors[i].setAccessible(true);
+    }
+    return accessors;
   }
 
   private Record make(Object[] arguments) {
