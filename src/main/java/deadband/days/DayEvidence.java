@@ -23,7 +23,7 @@ public final class DayEvidence {
 
   /** The days of a setup; empty where it cannot be run, or is not to be. */
   public static Optional<TestDays> days(Setup setup, DayRuns runs) {
-    return model(setup).flatMap(runs::of);
+    return runs == DayRuns.none() ? Optional.empty() : model(setup).flatMap(runs::of);
   }
 
   /** Whether days have anything to tell of a setup; so too where it is not sure. */

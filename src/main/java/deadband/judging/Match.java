@@ -6,7 +6,6 @@ import deadband.facts.Fact;
 import deadband.provenance.Assumption;
 import deadband.provenance.Provenance;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A rule that matched.
@@ -23,32 +22,34 @@ public record Match(String check, Case found, List<Fact> joined) {
 
   /** Where all it looked at comes from. */
   Provenance provenance() {
-    return Provenance.all(behind().toList());
+    Provenance all = Provenance.NONE;
+    for (Fact fact : joined) {
+      for (Provenance part : fact.behind()) {
+        all = all.and(part);
+      }
+    }
+    return all;
   }
 
   /** What is missing of all it looked at. */
   List<Pointer> missing() {
-    return behind().flatMap(part -> part.missing().stream()).distinct().sorted().toList();
+    return provenance().missing();
   }
 
   /** The defaults that what it looked at rests on. */
   List<Assumption> assumed() {
-    return behind().flatMap(part -> part.assumed().stream()).distinct().sorted().toList();
+    return provenance().assumed();
   }
 
   /** Whether it may not be one where defaults do not count. */
   boolean restsOnDefaults() {
-    return behind().anyMatch(Provenance::restsOnDefaults);
+    return provenance().restsOnDefaults();
   }
 
   /** Whether it may not be one where what is open does not hold. */
   boolean isOpen() {
     return found.evidence().unproven()
         || !found.evidence().openIfClear().isEmpty()
-        || behind().anyMatch(Provenance::isIncomplete);
-  }
-
-  private Stream<Provenance> behind() {
-    return joined.stream().flatMap(fact -> fact.behind().stream());
+        || provenance().isIncomplete();
   }
 }

@@ -24,7 +24,7 @@ final class Matches {
     matches.forEach(
         match ->
             byCheck
-                .computeIfAbsent(match.check(), name -> new IdentityHashMap<>())
+                .computeIfAbsent(match.check(), name -> new IdentityHashMap<>(2))
                 .put(match.found(), match));
   }
 

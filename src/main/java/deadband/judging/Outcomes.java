@@ -181,7 +181,7 @@ final class Outcomes {
 
   /** What else could decide is asked for once the case's own values are entered. */
   private static List<Pointer> missing(Evidence evidence, List<Pointer> joined) {
-    if (evidence.behind().stream().anyMatch(Provenance::isIncomplete)) {
+    if (Provenance.all(evidence.behind()).isIncomplete()) {
       return joined;
     }
     TreeSet<Pointer> missing = new TreeSet<>(joined);

@@ -7,8 +7,11 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,23 +23,26 @@ import org.jspecify.annotations.Nullable;
 public final class Provenance {
 
   /** Of a value that comes from nowhere in the setup. */
-  public static final Provenance NONE = new Provenance(new Lists(List.of(), List.of(), List.of()));
+  public static final Provenance NONE = new Provenance(false, null, null);
 
   private final boolean restsOnDefaults;
   private final boolean incomplete;
   private final @Nullable Provenance one;
   private final @Nullable Provenance other;
-  private @Nullable Lists lists;
 
-  /** What it comes to; each list sorted, without repeats. */
-  private record Lists(List<Pointer> entered, List<Assumption> assumed, List<Pointer> missing) {}
+  /** The value entered or missing. */
+  private final @Nullable Pointer value;
 
-  private Provenance(Lists lists) {
-    this.restsOnDefaults = !lists.assumed.isEmpty();
-    this.incomplete = !lists.missing.isEmpty();
+  private final @Nullable Assumption assumption;
+
+  private Provenance(
+      boolean incomplete, @Nullable Pointer value, @Nullable Assumption assumption) {
+    this.restsOnDefaults = assumption != null;
+    this.incomplete = incomplete;
     this.one = null;
     this.other = null;
-    this.lists = lists;
+    this.value = value;
+    this.assumption = assumption;
   }
 
   private Provenance(Provenance one, Provenance other) {
@@ -44,33 +50,35 @@ public final class Provenance {
     this.incomplete = one.incomplete || other.incomplete;
     this.one = one;
     this.other = other;
+    this.value = null;
+    this.assumption = null;
   }
 
   public static Provenance entered(Pointer pointer) {
-    return new Provenance(new Lists(List.of(pointer), List.of(), List.of()));
+    return new Provenance(false, pointer, null);
   }
 
   public static Provenance assumed(Assumption assumption) {
-    return new Provenance(new Lists(List.of(), List.of(assumption), List.of()));
+    return new Provenance(false, null, assumption);
   }
 
   public static Provenance missing(Pointer pointer) {
-    return new Provenance(new Lists(List.of(), List.of(), List.of(pointer)));
+    return new Provenance(true, pointer, null);
   }
 
-  /** Values it was derived from. */
+  /** Values it was derived from, sorted, without repeats. */
   public List<Pointer> entered() {
-    return lists().entered;
+    return gathered(part -> true, part -> part.incomplete ? null : part.value);
   }
 
-  /** Defaults it was derived from. */
+  /** Defaults it was derived from, sorted, without repeats. */
   public List<Assumption> assumed() {
-    return restsOnDefaults ? lists().assumed : List.of();
+    return gathered(part -> part.restsOnDefaults, part -> part.assumption);
   }
 
-  /** Values that are not entered and without which it is not known. */
+  /** Values that are not entered and without which it is not known, sorted, without repeats. */
   public List<Pointer> missing() {
-    return incomplete ? lists().missing : List.of();
+    return gathered(part -> part.incomplete, part -> part.value);
   }
 
   /** Whether it was derived from any default. */
@@ -100,37 +108,37 @@ public final class Provenance {
     return all;
   }
 
-  private Lists lists() {
-    Lists known = lists;
-    if (known == null) {
-      known = gathered();
-      lists = known;
-    }
-    return known;
-  }
-
   /** Each part once, though many ways may lead to it, and in turn, however long the chain. */
-  private Lists gathered() {
-    TreeSet<Pointer> entered = new TreeSet<>();
-    TreeSet<Assumption> assumed = new TreeSet<>();
-    TreeSet<Pointer> missing = new TreeSet<>();
+  private <T extends Comparable<T>> List<T> gathered(
+      Predicate<Provenance> concerned, Function<Provenance, @Nullable T> held) {
+    if (!concerned.test(this)) {
+      return List.of();
+    }
+    T alone = held.apply(this);
+    if (alone != null) {
+      return List.of(alone);
+    }
+    TreeSet<T> all = new TreeSet<>();
     Set<Provenance> met = Collections.newSetFromMap(new IdentityHashMap<>());
     Deque<Provenance> ahead = new ArrayDeque<>(List.of(this));
     while (!ahead.isEmpty()) {
       Provenance part = ahead.pop();
-      if (met.add(part)) {
-        Lists known = part.lists;
-        if (known != null) {
-          entered.addAll(known.entered);
-          assumed.addAll(known.assumed);
-          missing.addAll(known.missing);
-        } else if (part.one != null && part.other != null) {
-          ahead.push(part.other);
-          ahead.push(part.one);
-        }
+      T here = held.apply(part);
+      if (here != null) {
+        all.add(here);
+      } else if (part.one != null && part.other != null && met.add(part)) {
+        push(part.other, concerned, ahead);
+        push(part.one, concerned, ahead);
       }
     }
-    return new Lists(List.copyOf(entered), List.copyOf(assumed), List.copyOf(missing));
+    return List.copyOf(all);
+  }
+
+  private static void push(
+      Provenance part, Predicate<Provenance> concerned, Deque<Provenance> ahead) {
+    if (concerned.test(part)) {
+      ahead.push(part);
+    }
   }
 
   /** The pointers of the defaults used. */
@@ -149,16 +157,19 @@ public final class Provenance {
 
   @Override
   public boolean equals(@Nullable Object object) {
-    return object instanceof Provenance that && that.lists().equals(lists());
+    return object instanceof Provenance that
+        && entered().equals(that.entered())
+        && assumed().equals(that.assumed())
+        && missing().equals(that.missing());
   }
 
   @Override
   public int hashCode() {
-    return lists().hashCode();
+    return Objects.hash(entered(), assumed(), missing());
   }
 
   @Override
   public String toString() {
-    return lists().toString();
+    return "entered " + entered() + ", assumed " + assumed() + ", missing " + missing();
   }
 }

@@ -159,11 +159,15 @@ public final class Shape {
    * is taken from that one.
    */
   Record over(Record upper, Record lower) {
-    if (part(upper).entered() && Boolean.FALSE.equals(part(lower).fitted())) {
+    Part says = part(upper);
+    if (!says.entered() && says.fitted() == null) {
+      return lower;
+    }
+    if (says.entered() && Boolean.FALSE.equals(part(lower).fitted())) {
       return upper;
     }
     Object[] arguments = new Object[components.length];
-    arguments[0] = part(upper).over(part(lower));
+    arguments[0] = says.over(part(lower));
     for (Field field : fields.values()) {
       arguments[field.position()] = over(get(upper, field), get(lower, field));
     }
