@@ -35,8 +35,7 @@ public final class Provenance {
 
   private final @Nullable Assumption assumption;
 
-  private Provenance(
-      boolean incomplete, @Nullable Pointer value, @Nullable Assumption assumption) {
+  private Provenance(boolean incomplete, @Nullable Pointer value, @Nullable Assumption assumption) {
     this.restsOnDefaults = assumption != null;
     this.incomplete = incomplete;
     this.one = null;
@@ -92,6 +91,7 @@ public final class Provenance {
   }
 
   /** Both together; of two defaults of one value, the first's. */
+  @SuppressWarnings("ReferenceEquality") // to compare what they list would be to list it
   public Provenance and(Provenance more) {
     if (more == NONE || more == this) {
       return this;
