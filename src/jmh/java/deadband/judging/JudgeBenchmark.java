@@ -14,11 +14,12 @@ import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Judging a changed setup: what a try of a remedy costs, with day runs and without. */
+/** Judging a changed setup: at a glance, with remedies tried, and with day runs too. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.Throughput)
 @OutputTimeUnit(TimeUnit.SECONDS)
@@ -30,15 +31,30 @@ public class JudgeBenchmark {
 
   private final RuleBook book = RuleBook.builtIn();
   private final Judge quick = new Judge(book, DayRuns.none());
-  private final Setup home =
-      ((SetupReading.Read) SetupReading.ofFile(Path.of("sample-configs/good/mill-cottage.json")))
-          .setup();
+
+  @Param({
+    "good/mill-cottage.json", "faulty/stop-just-under-start.json", "faulty/half-filled-form.json"
+  })
+  private String sample;
+
+  private Setup home;
   private int turn;
 
-  /** Another stop threshold each time, so that no day is known from before. */
+  @org.openjdk.jmh.annotations.Setup
+  public void read() {
+    home =
+        ((SetupReading.Read) SetupReading.ofFile(Path.of("sample-configs", sample))).setup();
+  }
+
+  /** Another stop threshold each time, no fault in itself, so that no day is known from before. */
   private Setup changed() {
-    double stop_kW = 0.1 + 0.000_001 * (++turn % 100_000);
-    return Change.of(home.relay().stop_kW(), stop_kW).applyTo(home);
+    double as_kW = home.relay().stop_kW().optional().orElse(0.2);
+    return Change.of(home.relay().stop_kW(), as_kW + 0.000_001 * (++turn % 100_000)).applyTo(home);
+  }
+
+  @Benchmark
+  public Judgement atAGlance() {
+    return quick.glance(changed(), Limits.standard(), AS_OF);
   }
 
   @Benchmark
