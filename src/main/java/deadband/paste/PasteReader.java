@@ -1,0 +1,227 @@
+package deadband.paste;
+
+import deadband.document.Pointer;
+import deadband.document.Source;
+import deadband.document.Span;
+import deadband.paste.Pasted.Ambiguous;
+import deadband.paste.Pasted.NotUnderstood;
+import deadband.paste.Pasted.Understood;
+import deadband.paste.Token.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads settings out of text as people send it: an email, a chat, a form, rows of a spreadsheet.
+ *
+ * <pre>{@code
+ * Pasted pasted = PasteReader.read(Source.of("mail.txt", text));
+ * pasted.understood();      // line, words, place in the setup file, value, unit
+ * pasted.notUnderstood();   // lines with a number or a term of the trade that say nothing certain
+ * pasted.ambiguous();       // lines that can mean several things, with the choices
+ * }</pre>
+ *
+ * <p>A label must be exactly a phrase of the {@link Vocabulary}, and its number must be possible and
+ * usual there; whatever is left over, or can mean two things, is asked about and never taken.
+ */
+public final class PasteReader {
+
+  private static final int MOST_HEADING_WORDS = 6;
+  private static final int MOST_STRANGE_WORDS = 3;
+  private static final Pointer FOUND = Pointer.parse("/asFound/settings");
+
+  private final Source source;
+  private final CleanText clean;
+  private final List<Understood> understood = new ArrayList<>();
+  private final List<NotUnderstood> notUnderstood = new ArrayList<>();
+  private final List<Ambiguous> ambiguous = new ArrayList<>();
+  private final boolean doubleSpaced;
+  private int otherLines;
+
+  private Context context = Context.NONE;
+  private boolean asFound;
+  private int taken;
+  private boolean blankBefore;
+
+  private PasteReader(Source source) {
+    this.source = source;
+    this.clean = CleanText.of(source.text());
+    long lines = clean.text().lines().count();
+    long blank = clean.text().lines().filter(String::isBlank).count();
+    this.doubleSpaced = blank * 5 >= lines * 2;
+  }
+
+  /** What a text says of a setup. */
+  public static Pasted read(Source source) {
+    return read(source, List.of());
+  }
+
+  /**
+   * What a text says, where it is known what it is about.
+   *
+   * @param about sections in which a label is looked for first, as if they stood above it
+   */
+  public static Pasted read(Source source, List<Pointer> about) {
+    PasteReader reader = new PasteReader(source);
+    reader.context = new Context(List.of(), about, false);
+    reader.lines();
+    return reader.pasted();
+  }
+
+  private void lines() {
+    String text = clean.text();
+    int start = 0;
+    while (start < text.length()) {
+      int end = text.indexOf('\n', start);
+      end = end < 0 ? text.length() : end;
+      line(start, end);
+      start = end + 1;
+    }
+  }
+
+  private void line(int start, int end) {
+    String line = clean.text().substring(start, end);
+    if (line.isBlank()) {
+      blankBefore = true;
+      return;
+    }
+    if (blankBefore) {
+      afterBlank();
+    }
+    blankBefore = false;
+    List<Token> tokens = Scanner.of(clean.text(), start, end);
+    @Nullable Term[] terms = Terms.of(tokens);
+    if (isHeading(line, tokens, terms)) {
+      return;
+    }
+    LineReader reader = new LineReader(clean.text(), tokens, terms, context);
+    int before = understood.size() + ambiguous.size();
+    reader.read();
+    String shown = shownText(line);
+    int number = lineOf(start);
+    reader.taken().forEach(found -> add(number, shown, found));
+    reader.asked().forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
+    reader.left().forEach(left -> notUnderstood.add(new NotUnderstood(number, shownText(left))));
+    boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
+    if (nothing && reader.saysSomething()) {
+      notUnderstood.add(new NotUnderstood(number, shown));
+    } else if (nothing) {
+      otherLines++;
+    }
+    taken += reader.taken().size();
+  }
+
+  /** A heading holds for the block of lines below it. */
+  private void afterBlank() {
+    if (taken > 0 && !doubleSpaced) {
+      context = Context.NONE;
+      asFound = false;
+      taken = 0;
+    }
+  }
+
+  private void add(int line, String text, LineReader.Found found) {
+    Outcome.Taken value = found.outcome();
+    Pointer pointer = asFound || found.asFound() ? FOUND.append(value.pointer()) : value.pointer();
+    Span span = clean.original(found.start(), found.end());
+    understood.add(new Understood(line, text, pointer, value.value(), value.unit(), span));
+  }
+
+  private int lineOf(int offset) {
+    return source.place(clean.original(offset, offset + 1).start()).line();
+  }
+
+  private static String shownText(String line) {
+    return line.replace('\t', ' ').replaceAll(" {2,}", " ").replaceFirst("^ ?[-*•·] ", "").strip();
+  }
+
+  /** A line that names a section and says nothing more: what follows belongs to it. */
+  private boolean isHeading(String line, List<Token> tokens, @Nullable Term[] terms) {
+    if (tokens.isEmpty() || tokens.stream().anyMatch(PasteReader::isValue)) {
+      return false;
+    }
+    List<Term> words = words(tokens, terms);
+    boolean marked =
+        tokens.get(tokens.size() - 1).is(Kind.LINK) || line.strip().matches("#+ .*|[=*_-]{2,}.*|.*[=*_-]{2,}|\\[.*\\]");
+    boolean ended = tokens.get(tokens.size() - 1).is(Kind.QUESTION) || tokens.get(tokens.size() - 1).is(Kind.STOP);
+    if (words.isEmpty() || words.size() > MOST_HEADING_WORDS || ended) {
+      return false;
+    }
+    Set<String> all = new TreeSet<>(Term.all(words));
+    boolean found = all.remove("asfound");
+    List<Pointer> sections = Vocabulary.all().sectionsNamed(all);
+    boolean known = Term.isKnown(words) && (found ? all.isEmpty() || !sections.isEmpty() : !sections.isEmpty());
+    boolean strange = marked && words.size() <= MOST_STRANGE_WORDS && !Term.isKnown(words);
+    if (!known && !strange) {
+      return false;
+    }
+    context = new Context(List.of(), known ? sections : List.of(), strange);
+    asFound = found && known;
+    taken = 0;
+    return true;
+  }
+
+  private static boolean isValue(Token token) {
+    return token.is(Kind.AMOUNT) || token.is(Kind.WINDOW) || token.is(Kind.PLACE) || token.is(Kind.OPAQUE);
+  }
+
+  private static List<Term> words(List<Token> tokens, @Nullable Term[] terms) {
+    List<Term> words = new ArrayList<>();
+    for (int at = 0; at < tokens.size(); at++) {
+      Term term = terms[at];
+      if (term != null) {
+        words.add(term);
+      }
+    }
+    return words;
+  }
+
+  private Pasted pasted() {
+    List<Understood> settled = new ArrayList<>();
+    for (Understood one : understood) {
+      List<Understood> same =
+          understood.stream().filter(other -> other.pointer().equals(one.pointer())).toList();
+      if (same.stream().allMatch(other -> other.value().equals(one.value()))) {
+        settled.add(one);
+      } else {
+        ambiguous.add(new Ambiguous(one.line(), one.text(), contradicting(same)));
+      }
+    }
+    ambiguous.sort(Comparator.comparingInt(Ambiguous::line));
+    SetupTree tree = new SetupTree(source);
+    List<Understood> real = settled.stream().map(tree::add).toList();
+    return new Pasted(
+        tree.document(), real, List.copyOf(notUnderstood), List.copyOf(ambiguous), otherLines);
+  }
+
+  private static List<String> contradicting(List<Understood> same) {
+    return same.stream()
+        .map(
+            one ->
+                (shown(one.pointer())
+                        + " "
+                        + one.value().map(Resolver::shown).orElse("not known")
+                        + " "
+                        + one.unit())
+                    .strip()
+                    + " (line "
+                    + one.line()
+                    + ")")
+        .distinct()
+        .toList();
+  }
+
+  /** A place as it is shown: outlets by their kind, since they have no name in the file. */
+  static String shown(Pointer pointer) {
+    return pointer.dotted();
+  }
+
+  /** The value as it is shown. */
+  public static Optional<String> shown(Optional<Object> value) {
+    return value.map(Resolver::shown);
+  }
+}

@@ -1,0 +1,349 @@
+package deadband.paste;
+
+import deadband.document.Pointer;
+import deadband.paste.Token.Amount;
+import deadband.paste.Vocabulary.Entry;
+import deadband.paste.Vocabulary.Meaning;
+import deadband.paste.Vocabulary.Statement;
+import deadband.setup.Choice;
+import deadband.setup.ClockWindow;
+import deadband.setup.CountryCode;
+import deadband.setup.FieldKind;
+import deadband.setup.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the value of the setup file that a label and what is written beside it mean. */
+final class Resolver {
+
+  private static final int MOST_CHOICES = 6;
+
+  static final Set<String> YES =
+      Set.of(
+          "yes", "y", "true", "ja", "j", "oui", "vrai", "✓", "✔", "x", "aktiv", "active", "activated",
+          "enabled", "on", "ein", "an", "aan", "waar", "actief", "ingeschakeld", "wahr", "present",
+          "vorhanden", "aanwezig", "yep", "actif", "active le", "yes please", "yeah");
+  static final Set<String> NO =
+      Set.of(
+          "no", "n", "false", "nein", "nee", "non", "faux", "✗", "✘", "inaktiv", "inactive", "disabled",
+          "off", "aus", "uit", "onwaar", "uitgeschakeld", "falsch", "none", "keine", "kein", "geen",
+          "aucun", "aucune", "not fitted", "not installed", "not present", "nicht vorhanden", "nope",
+          "niet aanwezig", "deaktiviert", "absent", "desactive", "inactif");
+  static final Set<String> UNKNOWN =
+      Set.of(
+          "tbc", "tbd", "unknown", "not known", "to be confirmed", "dont know", "don t know", "unbekannt",
+          "onbekend", "inconnu", "not sure", "no idea", "don't know", "weet ik niet", "weiss nicht",
+          "keine ahnung", "geen idee", "je ne sais pas", "unsure");
+
+  private final Vocabulary vocabulary = Vocabulary.all();
+
+  /** A number beside a label. */
+  Outcome number(Set<String> terms, Token token, @Nullable UnitWord labelUnit, Context context) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    UnitWord unit = amount.unit() != null ? amount.unit() : labelUnit;
+    Set<String> label = terms;
+    if (unit != null && unit.isPeakPower()) {
+      label = new LinkedHashSet<>(terms);
+      label.add("peak");
+    }
+    List<Meaning> meanings = new ArrayList<>();
+    for (Meaning meaning : vocabulary.meanings(label, context.sections())) {
+      boolean bare = unit == null && isBare(meaning.entry(), label);
+      if (!bare && meaning.entry().kind() instanceof FieldKind.Num && !possible(meaning.entry(), amount, unit).isEmpty()) {
+        meanings.add(meaning);
+      }
+    }
+    List<Meaning> narrowed = narrowed(meanings, context);
+    if (narrowed.isEmpty()) {
+      return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
+    }
+    return narrowed.size() > 1 ? ask(narrowed, token, unit) : number(narrowed.get(0).entry(), token, unit);
+  }
+
+  private boolean isBare(Entry entry, Set<String> label) {
+    return entry.phrases().contains(Set.<String>of())
+        && vocabulary.sectionsNamed(label).contains(entry.pointer().parent().orElseThrow())
+        || label.isEmpty();
+  }
+
+  /** A number whose value is known. */
+  Outcome number(Entry entry, Token token, @Nullable UnitWord unit) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    List<Double> possible = possible(entry, amount, unit);
+    List<Double> usual =
+        possible.stream().filter(value -> entry.usual().holds(value)).distinct().toList();
+    boolean own = usual.size() == 1 && (unit != null || usual.get(0) == own(entry, amount));
+    boolean pointed = amount.readings().size() > 1 && token.text().matches("[^,]*\\.\\d{3}\\b.*");
+    boolean clear =
+        pointed ? usual.equals(List.of(converted(entry, amount.readings().get(0), unit))) : amount.isClear();
+    if (own && clear && !amount.range() && amount.second() == null) {
+      return new Outcome.Taken(entry.pointer(), Optional.of(usual.get(0)), entry.unit().printed());
+    }
+    return possible.isEmpty() ? Outcome.NONE : new Outcome.Ask(choices(entry, possible));
+  }
+
+  private static double own(Entry entry, Amount amount) {
+    return round(entry, amount.readings().get(0).doubleValue());
+  }
+
+  private static double converted(Entry entry, BigDecimal number, @Nullable UnitWord unit) {
+    double value =
+        unit == null
+            ? number.doubleValue()
+            : unit.to(entry.unit()).map(way -> way.of(number).doubleValue()).orElse(Double.NaN);
+    return round(entry, value);
+  }
+
+  private static double round(Entry entry, double value) {
+    return entry.unit() == Unit.NONE ? value : entry.unit().round(value);
+  }
+
+  private static List<String> choices(Entry entry, List<Double> values) {
+    return values.stream().distinct().map(value -> choice(entry, value)).toList();
+  }
+
+  private static String choice(Entry entry, double value) {
+    return (PasteReader.shown(entry.pointer()) + " " + plain(value) + " " + entry.unit().printed()).strip();
+  }
+
+  static String plain(double value) {
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+  }
+
+  /** Every value that may be meant and that can physically be. */
+  private static List<Double> possible(Entry entry, Amount amount, @Nullable UnitWord unit) {
+    FieldKind.Num kind = (FieldKind.Num) entry.kind();
+    List<Double> values = new ArrayList<>();
+    for (BigDecimal reading : amount.readings()) {
+      if (unit != null) {
+        unit.to(kind.unit()).ifPresent(way -> values.add(round(entry, way.of(reading).doubleValue())));
+        continue;
+      }
+      values.add(round(entry, reading.doubleValue()));
+      for (UnitWord meant : UnitWord.meantFor(kind.unit())) {
+        double value = round(entry, meant.to(kind.unit()).orElseThrow().of(reading).doubleValue());
+        if (entry.usual().holds(value)) {
+          values.add(value);
+        }
+      }
+    }
+    return values.stream().filter(kind::admits).distinct().toList();
+  }
+
+  /** Those that the text around them leaves. */
+  private List<Meaning> narrowed(List<Meaning> meanings, Context context) {
+    List<Meaning> left = meanings;
+    left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.nearby())).toList());
+    left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.heading())).toList());
+    return left.stream().filter(meaning -> mayBe(meaning, context)).toList();
+  }
+
+  private static boolean mayBe(Meaning meaning, Context context) {
+    boolean placed = meaning.explicit() || context.holds(meaning.entry().pointer());
+    return placed || (!context.hasHeading() && !meaning.entry().needsSection());
+  }
+
+  private static <T> List<T> ifAny(List<T> all, List<T> some) {
+    return some.isEmpty() ? all : some;
+  }
+
+  private Outcome ask(List<Meaning> meanings, Token token, @Nullable UnitWord unit) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    List<String> choices =
+        meanings.stream()
+            .flatMap(meaning -> choices(meaning.entry(), possible(meaning.entry(), amount, unit)).stream())
+            .distinct()
+            .toList();
+    return new Outcome.Ask(choices);
+  }
+
+  /** "heat pump 12 kW": the section is clear, the value in it is not. */
+  private Outcome ofSection(Set<String> terms, Token token, @Nullable UnitWord unit) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    if (unit == null) {
+      return Outcome.NONE;
+    }
+    List<Pointer> sections = vocabulary.sectionsNamed(terms);
+    List<Meaning> meanings =
+        vocabulary.entries().stream()
+            .filter(entry -> sections.contains(entry.pointer().parent().orElseThrow()))
+            .filter(entry -> entry.kind() instanceof FieldKind.Num)
+            .filter(entry -> possible(entry, amount, unit).stream().anyMatch(entry.usual()::holds))
+            .map(entry -> new Meaning(entry, true))
+            .toList();
+    return meanings.isEmpty() || meanings.size() > MOST_CHOICES ? Outcome.NONE : ask(meanings, token, unit);
+  }
+
+  /** Two numbers of one label: on/off 3.2/0.3 kW. */
+  List<Outcome> pair(Set<String> terms, Token token, @Nullable UnitWord labelUnit, Context context) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    BigDecimal second = amount.second();
+    if (second == null || !terms.containsAll(Set.of("start", "stop")) || !amount.isClear()) {
+      return List.of();
+    }
+    Outcome start = number(without(terms, "stop"), with(token, amount.readings().get(0)), labelUnit, context);
+    Outcome stop = number(without(terms, "start"), with(token, second), labelUnit, context);
+    boolean both = start instanceof Outcome.Taken && stop instanceof Outcome.Taken;
+    return both ? List.of(start, stop) : List.of();
+  }
+
+  private static Set<String> without(Set<String> terms, String term) {
+    return terms.stream().filter(other -> !other.equals(term)).collect(Collectors.toSet());
+  }
+
+  private static Token with(Token token, BigDecimal number) {
+    Amount amount = Objects.requireNonNull(token.amount());
+    Amount one = new Amount(List.of(number), amount.unit(), false, null);
+    return new Token(token.kind(), token.text(), token.start(), token.end(), one);
+  }
+
+  /** Times of day beside a label. */
+  Outcome windows(Set<String> terms, List<String> windows, Context context) {
+    List<Meaning> meanings =
+        vocabulary.meanings(terms, context.sections()).stream()
+            .filter(meaning -> isWindows(meaning.entry().kind()))
+            .toList();
+    List<Meaning> narrowed = narrowed(meanings, context);
+    if (narrowed.size() == 1) {
+      List<ClockWindow> times = windows.stream().map(w -> ClockWindow.parse(w).orElseThrow()).toList();
+      return new Outcome.Taken(narrowed.get(0).entry().pointer(), Optional.of(times), "");
+    }
+    return askPlaces(narrowed.isEmpty() ? meanings : narrowed, String.join(", ", windows));
+  }
+
+  private static boolean isWindows(FieldKind kind) {
+    return kind instanceof FieldKind.Many many && many.of() instanceof FieldKind.Text;
+  }
+
+  private static Outcome askPlaces(List<Meaning> meanings, String value) {
+    return meanings.isEmpty() || meanings.size() > MOST_CHOICES
+        ? Outcome.NONE
+        : new Outcome.Ask(
+            meanings.stream().map(m -> PasteReader.shown(m.entry().pointer()) + " " + value).toList());
+  }
+
+  /** Words beside a label: yes, no, a choice, a name, or that it is not known. */
+  Outcome words(Set<String> terms, String written, boolean linked, Context context) {
+    String plain = Vocabulary.plain(written);
+    List<Meaning> meanings = vocabulary.meanings(terms, context.sections());
+    if (UNKNOWN.contains(plain) || written.strip().matches("\\?+")) {
+      List<Meaning> all = narrowed(meanings, context);
+      return all.size() == 1
+          ? new Outcome.Taken(all.get(0).entry().pointer(), Optional.empty(), "")
+          : Outcome.NONE;
+    }
+    List<Meaning> fitting =
+        meanings.stream().filter(m -> value(m.entry(), plain, written, linked).isPresent()).toList();
+    List<Meaning> narrowed = narrowed(fitting, context);
+    if (narrowed.size() == 1) {
+      Entry entry = narrowed.get(0).entry();
+      return new Outcome.Taken(
+          entry.pointer(), value(entry, plain, written, linked), entry.unit().printed());
+    }
+    Optional<Outcome> fitted = narrowed.isEmpty() ? fitted(terms, plain) : Optional.empty();
+    return fitted.orElseGet(() -> askPlaces(narrowed.isEmpty() ? fitting : narrowed, written.strip()));
+  }
+
+  /** What is written beside a place named as the file names it. */
+  Outcome valueOf(Entry entry, String written) {
+    String plain = Vocabulary.plain(written);
+    if (UNKNOWN.contains(plain)) {
+      return new Outcome.Taken(entry.pointer(), Optional.empty(), "");
+    }
+    Optional<Object> value = value(entry, plain, written, true);
+    return value.isEmpty() ? Outcome.NONE : new Outcome.Taken(entry.pointer(), value, "");
+  }
+
+  private Optional<Outcome> fitted(Set<String> terms, String plain) {
+    boolean yes = YES.contains(plain);
+    if (!yes && !NO.contains(plain)) {
+      return Optional.empty();
+    }
+    return vocabulary
+        .equipment(terms)
+        .map(section -> new Outcome.Taken(section.child("fitted"), Optional.of(yes), ""));
+  }
+
+  private static Optional<Object> value(Entry entry, String plain, String written, boolean linked) {
+    Object word = entry.words().get(plain);
+    if (entry.kind() instanceof FieldKind.Many many && many.of() instanceof FieldKind.Word) {
+      return list(entry, plain);
+    }
+    if (entry.kind() instanceof FieldKind.Flag && word == null) {
+      return YES.contains(plain) ? Optional.of(true) : NO.contains(plain) ? Optional.of(false) : Optional.empty();
+    }
+    if (entry.kind() instanceof FieldKind.Text text && linked) {
+      return word == null ? text(text, entry, written.strip()) : country(word);
+    }
+    return Optional.ofNullable(word);
+  }
+
+  private static Optional<Object> country(Object word) {
+    return CountryCode.parse(word.toString()).map(code -> code);
+  }
+
+  private static Optional<Object> text(FieldKind.Text kind, Entry entry, String written) {
+    boolean name = kind.pattern().isEmpty() && !written.isEmpty() && written.length() <= 60;
+    return name || !kind.pattern().isEmpty() && entry.words().isEmpty()
+        ? kind.parse().apply(written).map(value -> value)
+        : Optional.empty();
+  }
+
+  private static Optional<Object> list(Entry entry, String plain) {
+    List<Choice> choices = new ArrayList<>();
+    for (String part : plain.split(" (?:and|und|en|et|plus|sowie) ")) {
+      if (!addAll(choices, entry, part.strip())) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(choices.stream().distinct().toList());
+  }
+
+  /** The longest words of the list first. */
+  private static boolean addAll(List<Choice> choices, Entry entry, String part) {
+    if (part.isEmpty()) {
+      return true;
+    }
+    for (int end = part.length(); end > 0; end = part.lastIndexOf(' ', end - 1)) {
+      if (entry.words().get(part.substring(0, end)) instanceof Choice choice) {
+        choices.add(choice);
+        return addAll(choices, entry, part.substring(end).strip());
+      }
+    }
+    return false;
+  }
+
+  /** What some terms state without a label: "unvented". */
+  Outcome statement(Set<String> terms, Context context) {
+    List<Statement> found = vocabulary.statements(terms);
+    List<Statement> left = found;
+    left = ifAny(left, left.stream().filter(s -> Context.within(s.entry().pointer(), context.nearby())).toList());
+    left = ifAny(left, left.stream().filter(s -> Context.within(s.entry().pointer(), context.heading())).toList());
+    Set<Pointer> places = left.stream().map(s -> s.entry().pointer()).collect(Collectors.toCollection(LinkedHashSet::new));
+    if (places.size() == 1) {
+      Statement one = left.get(0);
+      return new Outcome.Taken(one.entry().pointer(), Optional.of(one.value()), one.entry().unit().printed());
+    }
+    return places.isEmpty()
+        ? Outcome.NONE
+        : new Outcome.Ask(
+            left.stream().map(s -> PasteReader.shown(s.entry().pointer()) + " " + shown(s.value())).distinct().toList());
+  }
+
+  static String shown(Object value) {
+    if (value instanceof Double number) {
+      return plain(number);
+    }
+    if (value instanceof List<?> items) {
+      return "[" + items.stream().map(Resolver::shown).collect(Collectors.joining(", ")) + "]";
+    }
+    return value instanceof Choice choice ? choice.word() : value.toString();
+  }
+}
