@@ -11,11 +11,14 @@ import deadband.judging.HouseRuleFailure;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
 import deadband.limits.Limits;
+import deadband.paste.Pasted;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
+import deadband.report.PasteText;
 import deadband.report.Report;
 import deadband.report.TextReport;
 import deadband.setup.Setup;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,8 +44,8 @@ final class CheckCommand implements Callable<Integer> {
       arity = "1..*",
       paramLabel = "FILE",
       description =
-          "setup files, folders of them, .jsonl or .jsonl.gz files with a setup a line, or - for"
-              + " standard input")
+          "setup files, folders of them, texts with settings such as an email, .jsonl or .jsonl.gz"
+              + " files with a setup a line, or - for standard input")
   private List<String> files = new ArrayList<>();
 
   @Option(
@@ -80,6 +83,7 @@ final class CheckCommand implements Callable<Integer> {
   private boolean noRemedies;
 
   @Mixin private JudgeOptions judging = new JudgeOptions();
+  @Mixin private SaveOption save = new SaveOption();
 
   @Option(
       names = "--all",
@@ -110,6 +114,7 @@ final class CheckCommand implements Callable<Integer> {
     LocalDate date = judging.date();
     DayRuns runs = judging.dayRuns();
     judging.warn(console);
+    Saving saving = save.saving(console, paths());
     Closing closing = new Closing();
     try (Reports reports = new Reports(console.out(), format);
         InOrder<Answer> answers = new InOrder<>(answer -> isTaken(answer, reports, closing))) {
@@ -117,7 +122,8 @@ final class CheckCommand implements Callable<Integer> {
           CompletableFuture.supplyAsync(() -> judging.judge(runs), answers.workers());
       Predicate<Input> asked =
           input -> answers.add(input.bytes(), () -> answer(input, judge, runs, limits, date));
-      if (new Inputs(files, name, lines, console).each(asked) && answers.finish()) {
+      Predicate<Input> saved = input -> asked.test(saving.saved(input));
+      if (new Inputs(files, name, lines, console).each(saved) && answers.finish()) {
         reports.end();
       }
     }
@@ -125,7 +131,17 @@ final class CheckCommand implements Callable<Integer> {
       console.out().flush();
       closing.lines().forEach(console::tell);
     }
-    return closing.exit();
+    return saving.failed() ? Math.max(closing.exit(), Exit.UNWRITABLE) : closing.exit();
+  }
+
+  /** The files that are read. */
+  private List<Path> paths() {
+    List<Path> paths = new ArrayList<>(judging.files());
+    files.stream()
+        .filter(file -> !file.equals(SetupInput.STANDARD_INPUT))
+        .map(Path::of)
+        .forEach(paths::add);
+    return paths;
   }
 
   /**
@@ -167,7 +183,8 @@ final class CheckCommand implements Callable<Integer> {
       Input input, SetupReading.Read read, Judge judge, Limits limits, LocalDate date) {
     try {
       Judgement judgement = judged(judge, read.setup(), limits, date);
-      String report = report(new Report(read.document(), read.setup(), judgement));
+      String report =
+          report(new Report(read.document(), read.setup(), judgement, read.pasted()));
       int exit = failOn.exit(judgement.verdict());
       return new Answer(report, closing -> closing.judged(input.path(), judgement, exit));
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
@@ -181,10 +198,18 @@ final class CheckCommand implements Callable<Integer> {
 
   private String report(Report report) {
     return switch (format) {
-      case TEXT -> TextReport.of(report, console.layout(colour), all);
+      case TEXT -> understood(report) + TextReport.of(report, console.layout(colour), all);
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
     };
+  }
+
+  /** How a pasted text was understood, before the report on it. */
+  private String understood(Report report) {
+    Pasted pasted = report.pasted();
+    return pasted == null
+        ? ""
+        : PasteText.of(report.document().name(), pasted, console.layout(colour)) + "\n";
   }
 
   private String unreadable(SetupReading.Unreadable file) {

@@ -118,7 +118,7 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
 
   private static Input line(String name, byte[] line) {
     return new Input(
-        "", line.length, () -> SetupReading.ofStream(name, new ByteArrayInputStream(line)));
+        "", line.length, () -> SetupReading.ofLine(name, new ByteArrayInputStream(line)));
   }
 
   private static String name(String file, long line) {

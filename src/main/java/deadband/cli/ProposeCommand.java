@@ -2,6 +2,7 @@ package deadband.cli;
 
 import deadband.days.DayEvidence;
 import deadband.days.DayRuns;
+import deadband.document.Document;
 import deadband.document.Pointer;
 import deadband.judging.Judge;
 import deadband.judging.Verdict;
@@ -13,6 +14,7 @@ import deadband.remedy.Proposal;
 import deadband.remedy.Proposer;
 import deadband.report.JsonPatch;
 import deadband.report.Layout;
+import deadband.report.PasteText;
 import deadband.report.ProposalText;
 import deadband.setup.Change;
 import deadband.setup.Setup;
@@ -39,7 +41,7 @@ final class ProposeCommand implements Callable<Integer> {
 
   @Mixin private SetupInput input = new SetupInput();
   @Mixin private JudgeOptions judging = new JudgeOptions();
-  @Mixin private OutputOptions outputs = new OutputOptions();
+  @Mixin private SaveOption save = new SaveOption();
 
   @Option(
       names = "--out",
@@ -89,7 +91,7 @@ final class ProposeCommand implements Callable<Integer> {
       throw Refusal.wrongUse("--row is a row of the table of --best; add --best");
     }
     List<Path> inputs = Stream.concat(input.files().stream(), judging.files().stream()).toList();
-    Outputs writer = outputs.writer(console, inputs, out, patch);
+    Outputs writer = save.outputs().writer(console, inputs, out, patch, save.file());
     Limits limits = judging.limits();
     return propose(input.read(console), kept, limits, writer);
   }
@@ -119,15 +121,21 @@ final class ProposeCommand implements Callable<Integer> {
       throw Refusal.nothing(read.document().name() + ": nothing could be checked");
     }
     Layout layout = console.layout(Console.Colour.NEVER);
+    read.paste()
+        .ifPresent(
+            pasted ->
+                console.out().print(PasteText.of(read.document().name(), pasted, layout) + "\n"));
     console.out().print(ProposalText.of(read.document().name(), read.setup(), proposal, layout));
     List<Change> changes =
         best
             ? chosen(new BestSettings(judge, limits, date, kept, sets), read.setup(), proposal)
             : proposal.changes();
+    Document file = read.file();
     boolean written =
-        writer.write(out, text -> text.append(ChangedText.of(read.document(), changes)))
+        new Saving(save.file(), writer).save(read)
+            && writer.write(out, text -> text.append(ChangedText.of(file, changes)))
             && writer.write(
-                patch, text -> text.append(JsonPatch.of(read.document(), changes)).append('\n'));
+                patch, text -> text.append(JsonPatch.of(file, changes)).append('\n'));
     if (!written) {
       return Exit.UNWRITABLE;
     }

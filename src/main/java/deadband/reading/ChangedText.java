@@ -28,7 +28,7 @@ public final class ChangedText {
     return now.text();
   }
 
-  private static Document read(String name, String text) {
+  static Document read(String name, String text) {
     if (SetupReading.ofText(name, text) instanceof SetupReading.Read read) {
       return read.document();
     }

@@ -90,10 +90,12 @@ public sealed interface JsonReading {
   }
 
   private static JsonReading of(Bytes.Content content) {
-    if (content instanceof Bytes.Content.Text text) {
-      return JsonParser.read(text.source());
-    }
-    Problem refusal = ((Bytes.Content.Refused) content).problem();
+    return content instanceof Bytes.Content.Text text
+        ? JsonParser.read(text.source())
+        : refused(((Bytes.Content.Refused) content).problem());
+  }
+
+  private static JsonReading refused(Problem refusal) {
     return new Unreadable(refusal.source().name(), List.of(refusal));
   }
 

@@ -27,6 +27,10 @@ import deadband.judging.RulePage;
 import deadband.judging.Trust;
 import deadband.judging.Verdict;
 import deadband.limits.LimitOverride;
+import deadband.paste.Pasted;
+import deadband.paste.Pasted.Ambiguous;
+import deadband.paste.Pasted.NotUnderstood;
+import deadband.paste.Pasted.Understood;
 import deadband.provenance.Assumption;
 import deadband.report.JsonForm.Members;
 import deadband.setup.Accepted;
@@ -306,6 +310,44 @@ public final class JsonReport {
           .orNull("nearest", TEXT, Problem::nearest)
           .form();
 
+  private static final JsonForm<Understood> UNDERSTOOD =
+      new Members<Understood>()
+          .and("line", PLACE, Understood::line)
+          .and("text", TEXT, Understood::text)
+          .and("pointer", POINTER, Understood::pointer)
+          .and("value", VALUE, Understood::value)
+          .and("unit", TEXT.described("of the value as converted"), Understood::unit)
+          .form();
+
+  private static final JsonForm<NotUnderstood> NOT_UNDERSTOOD =
+      new Members<NotUnderstood>()
+          .and("line", PLACE, NotUnderstood::line)
+          .and("text", TEXT, NotUnderstood::text)
+          .form();
+
+  private static final JsonForm<Ambiguous> AMBIGUOUS =
+      new Members<Ambiguous>()
+          .and("line", PLACE, Ambiguous::line)
+          .and("text", TEXT, Ambiguous::text)
+          .and("choices", TEXT.list().with("minItems", 1), Ambiguous::choices)
+          .form();
+
+  /** How a pasted text was understood; three empty lists for a setup file. */
+  private static final Members<Optional<Pasted>> PASTED =
+      new Members<Optional<Pasted>>()
+          .and(
+              "understood",
+              UNDERSTOOD.list().described("values read from a text that is no setup file"),
+              pasted -> pasted.map(Pasted::understood).orElse(List.of()))
+          .and(
+              "notUnderstood",
+              NOT_UNDERSTOOD.list(),
+              pasted -> pasted.map(Pasted::notUnderstood).orElse(List.of()))
+          .and(
+              "ambiguous",
+              AMBIGUOUS.list(),
+              pasted -> pasted.map(Pasted::ambiguous).orElse(List.of()));
+
   private static final JsonForm<Judgement> COUNTS = counts();
 
   private static final Members<Judgement> OUTCOMES =
@@ -337,6 +379,7 @@ public final class JsonReport {
               "reference",
               TEXT.orNull().described("name of the job"),
               judged -> judged.report().reference())
+          .and(PASTED, judged -> Optional.ofNullable(judged.report().pasted()))
           .and("verdict", JsonForm.oneOf(verdicts()), judged -> judged.judgement().verdict().word())
           .and("findings", FINDING.list().described("ranked, worst first"), Judged::findings)
           .and(OUTCOMES, Judged::judgement)

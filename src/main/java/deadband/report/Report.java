@@ -4,15 +4,24 @@ import deadband.document.Document;
 import deadband.document.Place;
 import deadband.document.Pointer;
 import deadband.judging.Judgement;
+import deadband.paste.Pasted;
 import deadband.setup.Setup;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One judged file: all that a renderer needs.
  *
  * @param document the file as it was read; says where each value stands
+ * @param pasted how a text that is no setup file was understood; null for a setup file
  */
-public record Report(Document document, Setup setup, Judgement judgement) {
+public record Report(
+    Document document, Setup setup, Judgement judgement, @Nullable Pasted pasted) {
+
+  /** A setup file that was judged. */
+  public Report(Document document, Setup setup, Judgement judgement) {
+    this(document, setup, judgement, null);
+  }
 
   /** The name under which the file is reported. */
   String file() {
