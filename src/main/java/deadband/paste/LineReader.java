@@ -18,6 +18,7 @@ final class LineReader {
   private static final Set<String> NONE_OF =
       Set.of("no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "aucun", "aucune");
   private static final Set<String> FOR = Set.of("for", "lang", "gedurende", "pendant", "wahrend");
+  private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
   private static final Set<String> AS_FOUND = Set.of("asfound");
   private static final int MOST_STRANGE = 5;
 
@@ -82,7 +83,8 @@ final class LineReader {
     for (int at = 0; at <= tokens.size(); at++) {
       if (at == tokens.size() || tokens.get(at).is(Kind.STOP) || tokens.get(at).is(Kind.QUESTION)) {
         boolean question = at < tokens.size() && tokens.get(at).is(Kind.QUESTION) && !isUnknownMark(at);
-        sentence(from, at, question);
+        boolean unknown = at < tokens.size() && tokens.get(at).is(Kind.QUESTION) && !question;
+        sentence(from, unknown ? at + 1 : at, question);
         from = at + 1;
       }
     }
@@ -115,9 +117,22 @@ final class LineReader {
     }
     if (!question) {
       new Sentence(outside).read();
-      bracketed.forEach(inside -> new Sentence(inside).read());
+      bracketed.forEach(this::bracketed);
     }
     bracketed.clear();
+  }
+
+  /** What stands in brackets is said of the words before them. */
+  private void bracketed(List<Integer> inside) {
+    Sentence sentence = new Sentence(inside);
+    for (int at = inside.get(0) - 2; at >= 0 && !isBreak(tokens.get(at)) && !isValue(tokens.get(at)); at--) {
+      Term term = terms[at];
+      if (term != null) {
+        sentence.earlier.add(0, term);
+      }
+    }
+    sentence.earlier = Term.label(sentence.earlier);
+    sentence.read();
   }
 
   /** Known words in brackets explain the label; a value in brackets has a clause of its own. */
@@ -306,7 +321,7 @@ final class LineReader {
           return amount(i);
         }
         case WINDOW -> {
-          return windows(i);
+          return windows(i, null);
         }
         case PLACE -> {
           return place(i);
@@ -445,7 +460,12 @@ final class LineReader {
       unit = null;
     }
 
-    private int windows(int i) {
+    /**
+     * Times of day, one after the other.
+     *
+     * @param place the value they are of, where it is named; null where the label says
+     */
+    private int windows(int i, @Nullable Pointer place) {
       List<String> windows = new ArrayList<>();
       int next = i;
       int end = i;
@@ -457,7 +477,9 @@ final class LineReader {
         next++;
       }
       List<Term> said = Term.label(label);
-      if (Term.isKnown(said) && !said.isEmpty()) {
+      if (place != null) {
+        take(resolver.windows(place, windows), i, end, start, end);
+      } else if (Term.isKnown(said) && !said.isEmpty()) {
         take(resolver.windows(Term.all(said), windows, context()), i, end, start, end);
       }
       reset();
@@ -481,6 +503,11 @@ final class LineReader {
         take(resolver.number(entry, token(next), unitWord), next, next, i, next);
         reset();
         return next + 1;
+      }
+      if (next < at.size() && token(next).is(Kind.WINDOW)) {
+        label = new ArrayList<>();
+        start = i;
+        return windows(next, found.pointer());
       }
       for (int end : next < at.size() ? ends(next) : List.<Integer>of()) {
         String value = text.substring(token(next).start(), token(end - 1).end());
@@ -508,6 +535,7 @@ final class LineReader {
           end++;
         }
       }
+      unit = unit == null && isPower() ? UnitWord.of("kW").orElse(null) : unit;
       boolean free = end >= at.size() || !token(end).is(Kind.AMOUNT);
       int first = start < 0 ? i : start;
       if (!Term.isKnown(pre)) {
@@ -534,6 +562,11 @@ final class LineReader {
       }
       reset();
       return i + 1;
+    }
+
+    /** "immersion power 3" is in kW: the number must then be usual in it. */
+    private boolean isPower() {
+      return label.stream().anyMatch(word -> POWER.contains(word.text()));
     }
 
     private boolean knownAfter(List<Term> post) {

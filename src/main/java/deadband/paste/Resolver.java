@@ -129,7 +129,8 @@ final class Resolver {
       values.add(round(entry, reading.doubleValue()));
       for (UnitWord meant : UnitWord.meantFor(kind.unit())) {
         double value = round(entry, meant.to(kind.unit()).orElseThrow().of(reading).doubleValue());
-        if (entry.usual().holds(value)) {
+        boolean lost = value == 0 && reading.signum() != 0;
+        if (entry.usual().holds(value) && !lost) {
           values.add(value);
         }
       }
@@ -211,11 +212,16 @@ final class Resolver {
             .filter(meaning -> isWindows(meaning.entry().kind()))
             .toList();
     List<Meaning> narrowed = narrowed(meanings, context);
-    if (narrowed.size() == 1) {
-      List<ClockWindow> times = windows.stream().map(w -> ClockWindow.parse(w).orElseThrow()).toList();
-      return new Outcome.Taken(narrowed.get(0).entry().pointer(), Optional.of(times), "");
-    }
-    return askPlaces(narrowed.isEmpty() ? meanings : narrowed, String.join(", ", windows));
+    return narrowed.size() == 1
+        ? windows(narrowed.get(0).entry().pointer(), windows)
+        : askPlaces(narrowed.isEmpty() ? meanings : narrowed, String.join(", ", windows));
+  }
+
+  /** Times of day of a value that is known. */
+  Outcome windows(Pointer place, List<String> windows) {
+    boolean fits = Places.at(Vocabulary.real(place)).filter(found -> isWindows(found.kind())).isPresent();
+    List<ClockWindow> times = windows.stream().map(w -> ClockWindow.parse(w).orElseThrow()).toList();
+    return fits ? new Outcome.Taken(place, Optional.of(times), "") : Outcome.NONE;
   }
 
   private static boolean isWindows(FieldKind kind) {

@@ -177,8 +177,12 @@ final class Vocabulary {
 
   private Entry entry(Pointer pointer, FieldKind kind, Matcher parts, List<String> written) {
     Set<Set<String>> phrases = new LinkedHashSet<>();
-    written.forEach(phrase -> phrases.add(phrase.equals("-") ? Set.of() : terms(phrase)));
+    written.stream().filter(phrase -> !phrase.equals("-")).forEach(phrase -> phrases.add(terms(phrase)));
     phrases.add(terms(ownName(pointer.last())));
+    phrases.remove(Set.<String>of());
+    if (written.contains("-")) {
+      phrases.add(Set.of());
+    }
     phrases.forEach(trade::addAll);
     describedAs(pointer).map(this::terms).filter(set -> !set.isEmpty()).ifPresent(phrases::add);
     Range usual =
@@ -268,7 +272,7 @@ final class Vocabulary {
       int length = longest(words, at);
       if (length > 0) {
         terms.addAll(concepts.getOrDefault(String.join(" ", words.subList(at, at + length)), List.of()));
-      } else if (!fillers.contains(words.get(at)) || words.size() == 1) {
+      } else if (!fillers.contains(words.get(at))) {
         terms.add(words.get(at));
       }
       at += Math.max(1, length);
