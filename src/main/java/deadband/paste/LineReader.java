@@ -248,7 +248,9 @@ final class LineReader {
     private boolean danger() {
       for (int i = 0; i < at.size(); i++) {
         Term term = term(i);
-        if (term != null && term.danger() && !used[at.get(i)] && !isAnswer(i)) {
+        boolean word = term != null && term.danger() && !used[at.get(i)] && !isAnswer(i);
+        boolean bound = "<>≤≥".contains(token(i).text()) && i + 1 < at.size() && token(i + 1).is(Kind.AMOUNT);
+        if (word || bound) {
           return true;
         }
       }
@@ -407,7 +409,7 @@ final class LineReader {
       }
       for (int end : ends(i + 1)) {
         String value = text.substring(token(i + 1).start(), token(end - 1).end());
-        Outcome outcome = resolver.words(Term.all(said), value, true, context());
+        Outcome outcome = resolver.words(Term.all(said), value, !holdsAmount(i + 1, end), context());
         if (!outcome.isNone() && take(outcome, i + 1, end - 1, start, end - 1)) {
           reset();
           return end;
@@ -415,6 +417,16 @@ final class LineReader {
       }
       section(said);
       return i + 1;
+    }
+
+    /** Whether a number with a unit stands there: such words are no name. */
+    private boolean holdsAmount(int from, int to) {
+      for (int i = from; i < to; i++) {
+        if (unit(i) != null) {
+          return true;
+        }
+      }
+      return false;
     }
 
     /** A label that is not known at all: its value is not another's. */
@@ -550,9 +562,13 @@ final class LineReader {
       if (free && strange > MOST_STRANGE) {
         known = 0;
       }
+      boolean doubted = isModified(pre) || isFollowed(i);
       for (int with : order(pre, post, known, free)) {
         List<Term> all = Term.joined(pre, post.subList(0, with));
         Outcome outcome = resolve(i, all);
+        if (doubted && outcome instanceof Outcome.Taken taken) {
+          outcome = new Outcome.Ask(List.of(Resolver.shown(taken)));
+        }
         if (outcome instanceof Outcome.Taken || (outcome instanceof Outcome.Ask && isLast(with, pre, post, known, free))) {
           int to = with == 0 ? i : ends.get(with - 1) - 1;
           taken(i, outcome, first, to, all);
@@ -567,6 +583,27 @@ final class LineReader {
     /** "immersion power 3" is in kW: the number must then be usual in it. */
     private boolean isPower() {
       return label.stream().anyMatch(word -> POWER.contains(word.text()));
+    }
+
+    /** "pool heat pump", "header tank": an unknown word right before the label may change it. */
+    private boolean isModified(List<Term> pre) {
+      int before = label.size() - pre.size() - 1;
+      return !pre.isEmpty() && before >= 0 && !label.get(before).known();
+    }
+
+    /** Two numbers with nothing but a mark between: the old and the new, or two columns. */
+    private boolean isFollowed(int i) {
+      int next = i + 1;
+      while (next < at.size() && isMark(token(next))) {
+        next++;
+      }
+      boolean amount = next > i + 1 && next < at.size() && token(next).is(Kind.AMOUNT);
+      return amount && Objects.equals(unit(i), unit(next));
+    }
+
+    private @Nullable UnitWord unit(int i) {
+      Amount amount = token(i).amount();
+      return amount == null ? null : amount.unit();
     }
 
     private boolean knownAfter(List<Term> post) {
@@ -668,6 +705,14 @@ final class LineReader {
         }
       }
     }
+  }
+
+  private static boolean isMark(Token token) {
+    return token.is(Kind.CELL)
+        || token.is(Kind.LINK)
+        || token.is(Kind.OTHER)
+        || token.is(Kind.COMMA)
+        || token.is(Kind.SLASH);
   }
 
   private static boolean isBreak(Token token) {

@@ -143,7 +143,17 @@ final class Resolver {
     List<Meaning> left = meanings;
     left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.nearby())).toList());
     left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.heading())).toList());
+    left = left.stream().filter(meaning -> !isInner(meaning, meanings)).toList();
     return left.stream().filter(meaning -> mayBe(meaning, context)).toList();
+  }
+
+  /** "diverter phase" is the diverter's own, not that of an input within it. */
+  private static boolean isInner(Meaning meaning, List<Meaning> all) {
+    return !meaning.own()
+        && all.stream()
+            .filter(Meaning::own)
+            .map(other -> other.entry().pointer().parent().orElseThrow())
+            .anyMatch(meaning.entry().pointer()::startsWith);
   }
 
   private static boolean mayBe(Meaning meaning, Context context) {
@@ -162,7 +172,19 @@ final class Resolver {
             .flatMap(meaning -> choices(meaning.entry(), possible(meaning.entry(), amount, unit)).stream())
             .distinct()
             .toList();
-    return new Outcome.Ask(choices);
+    List<String> usual =
+        meanings.stream()
+            .flatMap(
+                meaning ->
+                    choices(
+                        meaning.entry(),
+                        possible(meaning.entry(), amount, unit).stream()
+                            .filter(meaning.entry().usual()::holds)
+                            .toList())
+                        .stream())
+            .distinct()
+            .toList();
+    return new Outcome.Ask(ifAny(choices, usual));
   }
 
   /** "heat pump 12 kW": the section is clear, the value in it is not. */
@@ -177,9 +199,9 @@ final class Resolver {
             .filter(entry -> sections.contains(entry.pointer().parent().orElseThrow()))
             .filter(entry -> entry.kind() instanceof FieldKind.Num)
             .filter(entry -> possible(entry, amount, unit).stream().anyMatch(entry.usual()::holds))
-            .map(entry -> new Meaning(entry, true))
+            .map(entry -> new Meaning(entry, true, true))
             .toList();
-    return meanings.isEmpty() || meanings.size() > MOST_CHOICES ? Outcome.NONE : ask(meanings, token, unit);
+    return meanings.size() < 2 || meanings.size() > MOST_CHOICES ? Outcome.NONE : ask(meanings, token, unit);
   }
 
   /** Two numbers of one label: on/off 3.2/0.3 kW. */
@@ -341,6 +363,12 @@ final class Resolver {
         ? Outcome.NONE
         : new Outcome.Ask(
             left.stream().map(s -> PasteReader.shown(s.entry().pointer()) + " " + shown(s.value())).distinct().toList());
+  }
+
+  /** A value with its place, as a choice. */
+  static String shown(Outcome.Taken taken) {
+    String value = taken.value().map(Resolver::shown).orElse("not known");
+    return (PasteReader.shown(taken.pointer()) + " " + value + " " + taken.unit()).strip();
   }
 
   static String shown(Object value) {

@@ -63,8 +63,13 @@ final class Vocabulary {
   /** Terms that state a value without a label. */
   record Statement(Entry entry, Set<String> terms, Object value) {}
 
-  /** What a label can mean. */
-  record Meaning(Entry entry, boolean explicit) {}
+  /**
+   * What a label can mean.
+   *
+   * @param explicit whether it can be told without what stands around it
+   * @param own whether it names the section that the value stands in
+   */
+  record Meaning(Entry entry, boolean explicit, boolean own) {}
 
   private static final Pattern LINE =
       Pattern.compile(
@@ -399,7 +404,7 @@ final class Vocabulary {
       }
       boolean special = uses.getOrDefault(phrase, 0) == 1 && !GENERAL.containsAll(phrase);
       if (found == null || named || special) {
-        found = new Meaning(entry, named || special);
+        found = new Meaning(entry, named || special, own);
       }
       if (found.explicit()) {
         break;
