@@ -213,7 +213,7 @@ final class Scanner {
       add(Kind.OPAQUE, text.substring(start, word), word, null);
       return true;
     }
-    BigDecimal second = second();
+    BigDecimal second = unit == null ? second() : null;
     UnitWord after = unit == null ? unit() : unit;
     BigDecimal other = range();
     if (other != null) {
@@ -403,6 +403,8 @@ final class Scanner {
         };
     if (c == '-' && spaced()) {
       kind = Kind.CELL;
+    } else if (c == ';' && text.substring(at + 1, end).matches("(?s) \\p{L}.*")) {
+      kind = Kind.COMMA;
     }
     add(kind, String.valueOf(c), at + 1, null);
   }
