@@ -91,11 +91,20 @@ final class CheckCommand implements Callable<Integer> {
   private boolean all;
 
   @Option(
+      names = "--fix",
+      description =
+          "writes FILE.fixed.json beside a setup file that cannot be read, with every correction"
+              + " that is beyond doubt")
+  private boolean fix;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
       description = "auto (default), always or never; NO_COLOR is respected")
   private Console.Colour colour = Console.Colour.AUTO;
+
+  private final List<Fixing> fixes = new ArrayList<>();
 
   CheckCommand(Console console) {
     this.console = console;
@@ -131,7 +140,8 @@ final class CheckCommand implements Callable<Integer> {
       console.out().flush();
       closing.lines().forEach(console::tell);
     }
-    return saving.failed() ? Math.max(closing.exit(), Exit.UNWRITABLE) : closing.exit();
+    boolean fixed = Fixing.all(fixes, save.outputs().writer(console, paths()), console);
+    return saving.failed() || !fixed ? Math.max(closing.exit(), Exit.UNWRITABLE) : closing.exit();
   }
 
   /** The files that are read. */
@@ -161,13 +171,20 @@ final class CheckCommand implements Callable<Integer> {
       Input input, CompletableFuture<Judge> judge, DayRuns runs, Limits limits, LocalDate date) {
     SetupReading reading = input.reading().get();
     if (reading instanceof SetupReading.Unreadable unreadable) {
-      return new Answer(unreadable(unreadable), Closing::unreadable);
+      return new Answer(unreadable(unreadable), closing -> unreadable(unreadable, input, closing));
     }
     SetupReading.Read read = (SetupReading.Read) reading;
     if (!judge.isDone()) {
       runAhead(read.setup(), runs);
     }
     return answer(input, read, judge.join(), limits, date);
+  }
+
+  private void unreadable(SetupReading.Unreadable file, Input input, Closing closing) {
+    closing.unreadable();
+    if (fix && !input.path().isEmpty()) {
+      fixes.add(new Fixing(Path.of(input.path()), file));
+    }
   }
 
   /** Runs the days while the rule book loads. */

@@ -41,6 +41,11 @@ public final class NearestName {
     return Optional.ofNullable(nearest);
   }
 
+  /** Whether two names differ in capitals and separators alone. */
+  public static boolean isSame(String typed, String known) {
+    return plain(typed).equals(plain(known));
+  }
+
   private static int slips(String typed, String plain, String name) {
     if (typed.equals(name)) {
       return -1;

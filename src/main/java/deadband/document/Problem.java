@@ -20,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param found what stands there, as it is written
  * @param right what would be right
  * @param nearest the known name that was most likely meant, null where none is near
+ * @param correction what to write in place of what stands there, where that is beyond doubt; null
+ *     where it is not
  * @param earlier the place this one follows from, such as the bracket that is not closed; null
  *     where there is none
  */
@@ -31,23 +33,24 @@ public record Problem(
     String found,
     String right,
     @Nullable String nearest,
+    @Nullable String correction,
     @Nullable Span earlier) {
 
   /** A problem of the whole file. */
   public static Problem of(Source source, Kind kind, String found, String right) {
-    return new Problem(source, kind, null, null, found, right, null, null);
+    return new Problem(source, kind, null, null, found, right, null, null, null);
   }
 
   public Problem at(Pointer where, Span there) {
-    return new Problem(source, kind, where, there, found, right, nearest, earlier);
+    return new Problem(source, kind, where, there, found, right, nearest, correction, earlier);
   }
 
   public Problem at(Span there) {
-    return new Problem(source, kind, pointer, there, found, right, nearest, earlier);
+    return new Problem(source, kind, pointer, there, found, right, nearest, correction, earlier);
   }
 
   public Problem near(@Nullable String known) {
-    return new Problem(source, kind, pointer, span, found, right, known, earlier);
+    return new Problem(source, kind, pointer, span, found, right, known, correction, earlier);
   }
 
   public Problem near(Optional<String> known) {
@@ -55,7 +58,17 @@ public record Problem(
   }
 
   public Problem earlier(Span before) {
-    return new Problem(source, kind, pointer, span, found, right, nearest, before);
+    return new Problem(source, kind, pointer, span, found, right, nearest, correction, before);
+  }
+
+  /** With other words for what is right. */
+  public Problem right(String words) {
+    return new Problem(source, kind, pointer, span, found, words, nearest, correction, earlier);
+  }
+
+  /** With what to write in place of what stands there, beyond doubt. */
+  public Problem corrected(String json) {
+    return new Problem(source, kind, pointer, span, found, right, nearest, json, earlier);
   }
 
   /** Line and column where it stands; empty for a problem of the whole file. */
@@ -130,6 +143,8 @@ public record Problem(
     LEADING_ZERO("A number begins with an extra zero"),
     POINT_WITHOUT_DIGIT("A digit is missing beside a decimal point"),
     UNIT_WRITTEN("A unit is written after a number"),
+    COMMA_AMBIGUOUS("A comma can be the decimal point or part thousands"),
+    RANGE_WRITTEN("A range is written where one number is needed"),
     BRACKET_NOT_OPENED("An opening bracket is missing"),
     BRACKET_NOT_CLOSED("A bracket is not closed"),
     BRACKET_MISMATCHED("The closing bracket does not match the opening one"),
@@ -152,6 +167,12 @@ public record Problem(
     OTHER_VERSION("This is another version of the format"),
     UNKNOWN_NAME("This name is not known here"),
     WRONG_KIND("This is a value of the wrong kind"),
+    NUMBER_QUOTED("A number is in quotes"),
+    YES_OR_NO_QUOTED("true and false are written without quotes"),
+    NOT_KNOWN_WRITTEN("A value that is not known is null"),
+    NOT_FITTED_WRITTEN("What is not fitted is entered as a section"),
+    OTHER_SECTION("This name belongs to another section"),
+    NOT_PLAUSIBLE("This value is far from any usual one"),
     NOT_A_CHOICE("This is not one of the words to choose from"),
     OUT_OF_RANGE("This value is physically impossible"),
     UNIT_DOUBTED("This number is probably in another unit"),

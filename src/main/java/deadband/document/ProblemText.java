@@ -71,7 +71,8 @@ public final class ProblemText {
   private static Collection<List<Problem>> mistakes(List<Problem> problems) {
     Map<List<?>, List<Problem>> mistakes = new LinkedHashMap<>();
     for (Problem problem : problems) {
-      boolean same = problem.kind().isOfSyntax() && problem.span() != null;
+      boolean form = problem.kind().isOfSyntax() || problem.correction() != null;
+      boolean same = form && problem.span() != null;
       List<?> mistake = same ? List.of(problem.kind(), problem.earlierPlace()) : List.of(problem);
       mistakes.computeIfAbsent(mistake, key -> new ArrayList<>()).add(problem);
     }
@@ -93,17 +94,24 @@ public final class ProblemText {
     problem
         .earlierPlace()
         .ifPresent(place -> label(earlierLabel(problem.kind()), place.toString()));
-    label("also", alsoAt(same.subList(1, same.size())));
+    label("also", alsoAt(problem, same.subList(1, same.size())));
   }
 
-  private static String alsoAt(List<Problem> others) {
+  private static String alsoAt(Problem first, List<Problem> others) {
     String places =
         others.stream()
             .limit(MOST_PLACES)
-            .map(other -> other.place().map(Place::toString).orElse(""))
+            .map(other -> other.place().map(Place::toString).orElse("") + right(other, first))
             .collect(Collectors.joining("; "));
     int more = others.size() - MOST_PLACES;
     return more > 0 ? places + "; and " + more + " more" : places;
+  }
+
+  /** What is right there, where it is another value than at the first place. */
+  private static String right(Problem other, Problem first) {
+    return other.correction() == null || other.right().equals(first.right())
+        ? ""
+        : " " + other.found() + ": " + other.right();
   }
 
   private static String earlierLabel(Problem.Kind kind) {

@@ -117,9 +117,17 @@ final class LineReader {
     }
     if (!question) {
       new Sentence(outside).read();
-      bracketed.forEach(this::bracketed);
+      List<List<Integer>> inside = List.copyOf(bracketed);
+      bracketed.clear();
+      inside.forEach(this::bracketed);
     }
     bracketed.clear();
+  }
+
+  private boolean isStatement(List<Integer> inside) {
+    List<Term> words = new ArrayList<>();
+    inside.stream().map(at -> terms[at]).filter(Objects::nonNull).forEach(words::add);
+    return !resolver.statement(Term.all(words), context()).isNone();
   }
 
   /** What stands in brackets is said of the words before them. */
@@ -146,7 +154,8 @@ final class LineReader {
       Term term = terms[at];
       known &= term == null || term.known();
     }
-    if (value && !question) {
+    boolean statement = known && !value && isStatement(inside);
+    if ((value || statement) && !question) {
       bracketed.add(inside);
     } else if (known && !value) {
       outside.addAll(inside);
@@ -172,7 +181,8 @@ final class LineReader {
       return false;
     }
     for (int at = from; at <= to; at++) {
-      used[at] = true;
+      int here = at;
+      used[at] |= bracketed.stream().noneMatch(inside -> inside.contains(here));
     }
     return true;
   }

@@ -307,6 +307,9 @@ final class Resolver {
     if (entry.kind() instanceof FieldKind.Flag && word == null) {
       return YES.contains(plain) ? Optional.of(true) : NO.contains(plain) ? Optional.of(false) : Optional.empty();
     }
+    if (entry.kind() instanceof FieldKind.Many many && many.of() instanceof FieldKind.Text text && linked) {
+      return text.parse().apply(written.strip()).map(List::of);
+    }
     if (entry.kind() instanceof FieldKind.Text text && linked) {
       return word == null ? text(text, entry, written.strip()) : country(word);
     }

@@ -207,7 +207,7 @@ final class Vocabulary {
   }
 
   /** startDelay_min is called "start Delay". */
-  private static String ownName(String name) {
+  static String ownName(String name) {
     Unit unit = Unit.of(name);
     String stem =
         unit == Unit.NONE ? name : name.substring(0, name.length() - unit.suffix().length() - 1);

@@ -598,7 +598,8 @@ final class JsonParser extends Cursor {
     Span span = new Span(error.start(), error.end());
     Node meant = leaf(error.right(), span);
     moveTo(error.end());
-    if (meant == null) {
+    boolean either = error.kind() == Kind.COMMA_AMBIGUOUS || error.kind() == Kind.RANGE_WRITTEN;
+    if (meant == null && !either) {
       guess();
     }
     return meant == null ? new Node.Nothing(span) : meant;

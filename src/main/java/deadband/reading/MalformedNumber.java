@@ -31,6 +31,8 @@ final class MalformedNumber {
           "(?<comma>\\d*,\\d+)|");
 
   private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
+  private static final Pattern RANGE =
+      Pattern.compile("(\\d+(?:\\.\\d+)?)(?:[-–—]|\\.\\.\\.?)(\\d+(?:\\.\\d+)?)");
   private static final Pattern NOT_FINITE =
       Pattern.compile("[-+]?(?:nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
   private static final Pattern DATE_OR_TIME =
@@ -69,6 +71,11 @@ final class MalformedNumber {
   private static SyntaxError other(String text, int start) {
     int end = Math.max(runEnd(text, start), start + 1);
     String run = text.substring(start, end);
+    Matcher range = RANGE.matcher(run);
+    if (range.matches()) {
+      String one = "one number: " + range.group(1) + " or " + range.group(2);
+      return new SyntaxError(Kind.RANGE_WRITTEN, start, end, one);
+    }
     if (NOT_FINITE.matcher(run).matches()) {
       return new SyntaxError(Kind.NOT_FINITE, start, end, BareWord.FINITE);
     }
@@ -84,7 +91,8 @@ final class MalformedNumber {
       return Kind.DIGITS_GROUPED;
     }
     if (named && form.group("comma") != null) {
-      return Kind.DECIMAL_COMMA;
+      boolean either = THOUSANDS.matcher(form.group("comma")).matches();
+      return either ? Kind.COMMA_AMBIGUOUS : Kind.DECIMAL_COMMA;
     }
     if (!sign.isEmpty() && !sign.equals("-")) {
       return sign.equals("+") ? Kind.PLUS_SIGN : Kind.LONG_MINUS;
@@ -107,7 +115,11 @@ final class MalformedNumber {
     String sign = form.group("sign").isEmpty() || form.group("sign").equals("+") ? "" : "-";
     String number = sign + digits(form, comma) + form.group("exponent");
     return comma != null && THOUSANDS.matcher(comma).matches()
-        ? number + ", or " + sign + comma.replace(",", "") + " if the comma separates thousands"
+        ? number.replaceFirst("\\.?0+$", "")
+            + " or "
+            + sign
+            + comma.replace(",", "")
+            + ": write the one that is meant without a comma"
         : number;
   }
 

@@ -127,6 +127,7 @@ final class PastedText {
         problem.found(),
         problem.right(),
         problem.nearest(),
+        null,
         moved(problem.earlier(), clean));
   }
 

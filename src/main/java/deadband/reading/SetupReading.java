@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -93,17 +94,25 @@ public sealed interface SetupReading {
   /** Reads the records out of a document, or says what is wrong in it. */
   static SetupReading of(JsonReading json, @Nullable Pasted pasted) {
     if (!(json instanceof JsonReading.Read read)) {
-      return new Unreadable(json.name(), json.problems());
+      return new Unreadable(json.name(), json.problems().stream().map(Corrections::of).toList());
     }
     Document document = read.document();
     ShapeReader reader = new ShapeReader(document.source());
     Setup setup = reader.read(document.root());
     List<Problem> problems = new ArrayList<>(read.problems());
-    problems.addAll(reader.problems());
+    reader.problems().stream().filter(p -> !isToldAlready(p, read.problems())).forEach(problems::add);
     if (problems.isEmpty()) {
       return new Read(document, setup, pasted);
     }
     problems.sort(Problem.inOrder());
-    return new Unreadable(document.name(), List.copyOf(problems));
+    return new Unreadable(document.name(), problems.stream().map(Corrections::of).toList());
+  }
+
+  /** A number in watts is told with its unit, and not that it is too large in kilowatts. */
+  private static boolean isToldAlready(Problem problem, List<Problem> told) {
+    return problem.kind() == Problem.Kind.UNIT_DOUBTED
+        && told.stream()
+            .filter(other -> Objects.equals(other.span(), problem.span()))
+            .anyMatch(other -> Corrections.of(other).correction() != null);
   }
 }

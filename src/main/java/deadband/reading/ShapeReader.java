@@ -1,5 +1,6 @@
 package deadband.reading;
 
+import deadband.document.Literal;
 import deadband.document.Member;
 import deadband.document.NearestName;
 import deadband.document.Node;
@@ -8,6 +9,7 @@ import deadband.document.Problem;
 import deadband.document.Problem.Kind;
 import deadband.document.Source;
 import deadband.document.Span;
+import deadband.paste.Written;
 import deadband.setup.Choice;
 import deadband.setup.Field;
 import deadband.setup.FieldKind;
@@ -17,10 +19,13 @@ import deadband.setup.Shape;
 import deadband.setup.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the records of a setup out of a document by walking the described shape. */
@@ -31,6 +36,7 @@ final class ShapeReader {
 
   private final Source source;
   private final List<Problem> problems = new ArrayList<>();
+  private final Set<@Nullable String> confirmed = new HashSet<>();
 
   ShapeReader(Source source) {
     this.source = source;
@@ -42,6 +48,9 @@ final class ShapeReader {
   }
 
   Setup read(Node.Section root) {
+    if (root.get("confirmed").orElse(null) instanceof Node.Sequence list) {
+      list.items().stream().map(ShapeReader::written).forEach(confirmed::add);
+    }
     return (Setup) section(root, Shape.of(Setup.class), Pointer.root());
   }
 
@@ -72,12 +81,21 @@ final class ShapeReader {
       return truth.value();
     }
     if (!(node instanceof Node.Nothing)) {
-      wrongKind(node, at, "true or false");
+      flag(node, at);
     }
     return null;
   }
 
   private void unknownName(Member member, Shape shape, Pointer at) {
+    List<Pointer> places = Written.places(member.name(), at.parent().orElseThrow());
+    if (!places.isEmpty()) {
+      String right =
+          places.stream().map(Pointer::dotted).collect(Collectors.joining(" or ", "enter it as ", ""));
+      problems.add(
+          Problem.of(source, Kind.OTHER_SECTION, "\"" + member.name() + "\"", right)
+              .at(at, member.nameSpan()));
+      return;
+    }
     problems.add(
         Problem.of(
                 source,
@@ -109,17 +127,57 @@ final class ShapeReader {
     if (kind instanceof FieldKind.Section section) {
       return section(node, section, at);
     }
+    return flag(node, at);
+  }
+
+  private Optional<Object> flag(Node node, Pointer at) {
     if (node instanceof Node.Truth truth) {
       return Optional.of(truth.value());
     }
-    return wrongKind(node, at, "true or false");
+    if (notKnown(node, at)) {
+      return Optional.empty();
+    }
+    Optional<Boolean> meant =
+        node instanceof Node.Text text ? Written.yesOrNo(text.value()) : Optional.empty();
+    return meant.isPresent()
+        ? corrected(Kind.YES_OR_NO_QUOTED, node, at, meant.get().toString())
+        : wrongKind(node, at, "true or false");
+  }
+
+  /** "tbc" where a value belongs. */
+  private boolean notKnown(Node node, Pointer at) {
+    boolean unknown = node instanceof Node.Text text && Written.isUnknown(text.value());
+    if (unknown) {
+      corrected(Kind.NOT_KNOWN_WRITTEN, node, at, "null");
+    }
+    return unknown;
+  }
+
+  /** A problem whose correction is beyond doubt. */
+  private Optional<Object> corrected(Kind kind, Node node, Pointer at, String json) {
+    problems.add(
+        Problem.of(source, kind, excerpt(node.span()), json).at(at, node.span()).corrected(json));
+    return Optional.empty();
   }
 
   private Optional<Object> section(Node node, FieldKind.Section kind, Pointer at) {
     if (node instanceof Node.Section section) {
       return Optional.of(section(section, kind.shape(), at));
     }
-    return wrongKind(node, at, "a section, { … }, with any of: " + names(kind.shape()));
+    String name = kind.shape().isEquipment() ? Shape.FITTED : "enabled";
+    boolean known = kind.shape().names().contains(name);
+    Optional<Boolean> fitted = known ? fitted(node) : Optional.empty();
+    return fitted.isPresent()
+        ? corrected(Kind.NOT_FITTED_WRITTEN, node, at, "{ \"" + name + "\": " + fitted.get() + " }")
+        : wrongKind(node, at, "a section, { … }, with any of: " + names(kind.shape()));
+  }
+
+  /** What true, "yes" or "none" says of a thing in place of its section. */
+  private static Optional<Boolean> fitted(Node node) {
+    if (node instanceof Node.Text text) {
+      return Written.yesOrNo(text.value());
+    }
+    return node instanceof Node.Truth truth ? Optional.of(truth.value()) : Optional.empty();
   }
 
   private static String names(Shape shape) {
@@ -128,13 +186,29 @@ final class ShapeReader {
 
   private Optional<Object> many(Node node, FieldKind.Many kind, Field field, Pointer at) {
     if (!(node instanceof Node.Sequence sequence)) {
-      return wrongKind(node, at, "a list, [ … ]");
+      return notAList(node, kind, at);
     }
     List<Object> items = new ArrayList<>();
     for (int i = 0; i < sequence.items().size(); i++) {
       read(sequence.items().get(i), kind.of(), field, at.child(i)).ifPresent(items::add);
     }
     return Optional.of(List.copyOf(items));
+  }
+
+  /** One item without its brackets, or what says that there is none. */
+  private Optional<Object> notAList(Node node, FieldKind.Many kind, Pointer at) {
+    boolean absent =
+        node instanceof Node.Section section
+            ? section.get(Shape.FITTED).map(Literal::of).map(Literal::json).orElse("").equals("false")
+            : fitted(node).equals(Optional.of(false));
+    if (absent) {
+      return corrected(Kind.WRONG_KIND, node, at, "[]");
+    }
+    boolean item =
+        node instanceof Node.Section ? kind.of() instanceof FieldKind.Section : node instanceof Node.Text;
+    return item
+        ? corrected(Kind.WRONG_KIND, node, at, "[ " + source.slice(node.span()) + " ]")
+        : wrongKind(node, at, "a list, [ … ]");
   }
 
   private Optional<Object> word(Node node, FieldKind.Word kind, Pointer at) {
@@ -144,7 +218,7 @@ final class ShapeReader {
       return wrongKind(node, at, right);
     }
     Optional<Choice> choice = kind.of(written);
-    if (choice.isEmpty()) {
+    if (choice.isEmpty() && !notKnown(node, at)) {
       problems.add(
           Problem.of(source, Kind.NOT_A_CHOICE, excerpt(node.span()), right)
               .at(at, node.span())
@@ -166,7 +240,13 @@ final class ShapeReader {
     if (!(node instanceof Node.Text text)) {
       return wrongKind(node, at, right);
     }
+    if (kind.form().startsWith("a country") && country(text, at)) {
+      return Optional.empty();
+    }
     Optional<?> value = kind.parse().apply(text.value());
+    if (value.isEmpty() && kind.form().startsWith("a date") && date(text, at)) {
+      return Optional.empty();
+    }
     if (value.isEmpty()) {
       Kind what = kind.form().startsWith("a date") ? Kind.NOT_A_DATE : Kind.WRONG_KIND;
       problems.add(Problem.of(source, what, excerpt(node.span()), right).at(at, node.span()));
@@ -174,9 +254,36 @@ final class ShapeReader {
     return value.map(found -> found);
   }
 
+  /** A country by its name, or by a code that is not its own: UK. */
+  private boolean country(Node.Text text, Pointer at) {
+    Optional<String> code = Written.country(text.value());
+    boolean other = code.isPresent() && !code.get().equals(text.value());
+    if (other) {
+      corrected(Kind.NOT_A_CHOICE, text, at, Literal.of(code.get()).json());
+    }
+    return other;
+  }
+
+  /** A date that is written otherwise than 2026-05-31. */
+  private boolean date(Node.Text text, Pointer at) {
+    List<String> meant = OtherDate.meant(text.value());
+    if (meant.size() == 1) {
+      corrected(Kind.NOT_A_DATE, text, at, Literal.of(meant.get(0)).json());
+    } else if (!meant.isEmpty()) {
+      String right =
+          Literal.of(meant.get(0)).json()
+              + " if the day comes first, "
+              + Literal.of(meant.get(1)).json()
+              + " if the month does";
+      problems.add(
+          Problem.of(source, Kind.NOT_A_DATE, excerpt(text.span()), right).at(at, text.span()));
+    }
+    return !meant.isEmpty();
+  }
+
   private Optional<Object> number(Node node, FieldKind.Num kind, Field field, Pointer at) {
     if (!(node instanceof Node.Numeral number)) {
-      return wrongKind(node, at, range(kind));
+      return notKnown(node, at) ? Optional.empty() : written(node, kind, at);
     }
     double value = number.value();
     if (!Double.isFinite(value)) {
@@ -186,7 +293,35 @@ final class ShapeReader {
       outOfRange(node, kind, field, at, value);
       return Optional.empty();
     }
+    if (Written.isFar(at, value) && !confirmed.contains(at.toString())) {
+      notPlausible(node, kind, at);
+    }
     return Optional.of(kind.unit() == Unit.NONE ? value : kind.unit().round(value));
+  }
+
+  /** A number in quotes, perhaps with its unit. */
+  private Optional<Object> written(Node node, FieldKind.Num kind, Pointer at) {
+    Optional<Written.Number> meant =
+        node instanceof Node.Text text ? Written.number(text.value(), kind.unit()) : Optional.empty();
+    Written.Number number = meant.orElse(null);
+    if (number instanceof Written.Number.One one && kind.admits(one.value())) {
+      return corrected(Kind.NUMBER_QUOTED, node, at, decimal(one.value()));
+    }
+    if (number instanceof Written.Number.Either either) {
+      String right =
+          decimal(either.decimal())
+              + " or "
+              + decimal(either.thousands())
+              + ": write the one that is meant without a comma";
+      return wrong(Kind.COMMA_AMBIGUOUS, node, at, right);
+    }
+    return number instanceof Written.Number.Range range
+        ? wrong(
+            Kind.RANGE_WRITTEN,
+            node,
+            at,
+            "one number: " + decimal(range.from()) + " or " + decimal(range.to()))
+        : wrongKind(node, at, range(kind));
   }
 
   private void outOfRange(Node node, FieldKind.Num kind, Field field, Pointer at, double value) {
@@ -199,6 +334,18 @@ final class ShapeReader {
       right = right + "; if watts were meant, " + decimal(value / 1000);
     }
     problems.add(Problem.of(source, what, excerpt(node.span()), right).at(at, node.span()));
+  }
+
+  private void notPlausible(Node node, FieldKind.Num kind, Pointer at) {
+    String right =
+        "usually "
+            + Written.usual(at)
+            + " "
+            + kind.unit().printed()
+            + "; if it is right, enter \"confirmed\": [\""
+            + at
+            + "\"]";
+    wrong(Kind.NOT_PLAUSIBLE, node, at, right);
   }
 
   private static String range(FieldKind.Num kind) {
@@ -216,8 +363,11 @@ final class ShapeReader {
   }
 
   private Optional<Object> wrongKind(Node node, Pointer at, String right) {
-    problems.add(
-        Problem.of(source, Kind.WRONG_KIND, excerpt(node.span()), right).at(at, node.span()));
+    return wrong(Kind.WRONG_KIND, node, at, right);
+  }
+
+  private Optional<Object> wrong(Kind kind, Node node, Pointer at, String right) {
+    problems.add(Problem.of(source, kind, excerpt(node.span()), right).at(at, node.span()));
     return Optional.empty();
   }
 

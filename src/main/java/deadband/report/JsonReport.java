@@ -308,6 +308,10 @@ public final class JsonReport {
           .and("found", TEXT, Problem::found)
           .and("right", TEXT, Problem::right)
           .orNull("nearest", TEXT, Problem::nearest)
+          .orNull(
+              "correction",
+              TEXT.described("JSON to write in place of what was found, where it is beyond doubt"),
+              Problem::correction)
           .form();
 
   private static final JsonForm<Understood> UNDERSTOOD =

@@ -1,5 +1,6 @@
 package deadband.setup;
 
+import deadband.document.Pointer;
 import java.util.List;
 
 /** One proposed installation: everything a setup file can tell. */
@@ -78,7 +79,10 @@ public record Setup(
         Entered<List<Accepted>> accepted,
     @Described("what was observed on site")
         @Asked(value = "What was observed on site?", where = Asked.Where.LOOK)
-        Observed observed) {
+        Observed observed,
+    @Described("values far from any usual one that are right, as JSON Pointers")
+        @Asked(value = "Which unusual values were checked and are right?", where = Asked.Where.PAPERS)
+        Entered<List<Pointer>> confirmed) {
 
   /**
    * The installation as it was found: every setting that {@code asFound.settings} tells, in place

@@ -145,7 +145,7 @@ class EveryValueTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"2101-01-01", "1999-12-31", "9999-12-31", "2026-02-30", "31.5.2026"})
+  @ValueSource(strings = {"2101-01-01", "1999-12-31", "9999-12-31", "2026-02-30", "in May"})
   void datesThatNobodySigns(String date) {
     String text =
         "{ \"accepted\": [ { \"check\": \"no-cloud-delay\", \"on\": \"" + date + "\" } ] }";

@@ -81,7 +81,7 @@ class SetupReadingTest {
             Kind.UNKNOWN_NAME,
             Kind.UNIT_DOUBTED,
             Kind.NOT_A_CHOICE,
-            Kind.WRONG_KIND,
+            Kind.YES_OR_NO_QUOTED,
             Kind.OUT_OF_RANGE,
             Kind.NOT_A_DATE);
     assertThat(problems.get(0).nearest()).isEqualTo("start_kW");

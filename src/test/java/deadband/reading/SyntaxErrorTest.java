@@ -115,6 +115,12 @@ class SyntaxErrorTest {
     String form = "digits, with a point before decimals: 3.5";
     return List.of(
         row("{ \"a\": ⟦3,5⟧, \"b\": 1 }", Kind.DECIMAL_COMMA, "/a", "3.5"),
+        row(
+            "{ \"a\": ⟦1,500⟧, \"b\": 1 }",
+            Kind.COMMA_AMBIGUOUS,
+            "/a",
+            "1.5 or 1500: write the one that is meant without a comma"),
+        row("{ \"a\": ⟦60-62⟧ }", Kind.RANGE_WRITTEN, "/a", "one number: 60 or 62"),
         row("{ \"a\": ⟦-3,55⟧ }", Kind.DECIMAL_COMMA, "/a", "-3.55"),
         row("{ \"a\": ⟦0,3kW⟧ }", Kind.DECIMAL_COMMA, "/a", "0.3"),
         row("{ \"a\": ⟦1,234.5⟧ }", Kind.DIGITS_GROUPED, "/a", "1234.5"),
