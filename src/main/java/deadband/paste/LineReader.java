@@ -7,6 +7,7 @@ import deadband.setup.FieldKind;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class LineReader {
 
   private static final Set<String> NONE_OF =
-      Set.of("no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "aucun", "aucune");
+      Set.of("no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "pas", "aucun", "aucune");
   private static final Set<String> FOR = Set.of("for", "lang", "gedurende", "pendant", "wahrend");
   private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
   private static final Set<String> AS_FOUND = Set.of("asfound");
@@ -25,7 +26,7 @@ final class LineReader {
   private final Resolver resolver = new Resolver();
   private final String text;
   private final List<Token> tokens;
-  private final @Nullable Term[] terms;
+  private final Map<Integer, Term> terms;
   private final boolean[] used;
   private final Context heading;
   private final List<Found> taken = new ArrayList<>();
@@ -41,7 +42,7 @@ final class LineReader {
   /** Words that can mean several things. */
   record Asked(String text, List<String> choices) {}
 
-  LineReader(String text, List<Token> tokens, @Nullable Term[] terms, Context heading) {
+  LineReader(String text, List<Token> tokens, Map<Integer, Term> terms, Context heading) {
     this.text = text;
     this.tokens = tokens;
     this.terms = terms;
@@ -65,7 +66,7 @@ final class LineReader {
   /** Whether the line holds a number or a term of the trade. */
   boolean saysSomething() {
     for (int at = 0; at < tokens.size(); at++) {
-      Term term = terms[at];
+      Term term = terms.get(at);
       boolean trade = term != null && isTrade(term);
       if (trade || isValue(tokens.get(at)) || tokens.get(at).is(Kind.OPAQUE)) {
         return true;
@@ -126,7 +127,7 @@ final class LineReader {
 
   private boolean isStatement(List<Integer> inside) {
     List<Term> words = new ArrayList<>();
-    inside.stream().map(at -> terms[at]).filter(Objects::nonNull).forEach(words::add);
+    inside.stream().map(at -> terms.get(at)).filter(Objects::nonNull).forEach(words::add);
     return !resolver.statement(Term.all(words), context()).isNone();
   }
 
@@ -134,7 +135,7 @@ final class LineReader {
   private void bracketed(List<Integer> inside) {
     Sentence sentence = new Sentence(inside);
     for (int at = inside.get(0) - 2; at >= 0 && !isBreak(tokens.get(at)) && !isValue(tokens.get(at)); at--) {
-      Term term = terms[at];
+      Term term = terms.get(at);
       if (term != null) {
         sentence.earlier.add(0, term);
       }
@@ -151,7 +152,7 @@ final class LineReader {
     for (int at = open + 1; at < close; at++) {
       inside.add(at);
       value |= isValue(tokens.get(at));
-      Term term = terms[at];
+      Term term = terms.get(at);
       known &= term == null || term.known();
     }
     boolean statement = known && !value && isStatement(inside);
@@ -203,7 +204,7 @@ final class LineReader {
     boolean open = false;
     boolean any = false;
     for (int at = from; at < to; at++) {
-      Term term = terms[at];
+      Term term = terms.get(at);
       boolean says = term != null && isTrade(term);
       any |= used[at];
       open |= !used[at] && isValue(tokens.get(at));
@@ -252,7 +253,7 @@ final class LineReader {
     }
 
     private @Nullable Term term(int i) {
-      return terms[at.get(i)];
+      return terms.get(at.get(i));
     }
 
     private boolean danger() {
@@ -283,9 +284,7 @@ final class LineReader {
     private void absent() {
       for (int i = 0; i < at.size(); i++) {
         Term no = term(i);
-        boolean word = no != null && NONE_OF.contains(no.text());
-        boolean pas = no != null && no.text().equals("pas");
-        if (!word && !pas) {
+        if (no == null || !NONE_OF.contains(no.text())) {
           continue;
         }
         int until = i + 1;

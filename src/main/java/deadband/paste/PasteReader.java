@@ -10,10 +10,10 @@ import deadband.paste.Token.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Reads settings out of text as people send it: an email, a chat, a form, rows of a spreadsheet.
@@ -94,7 +94,7 @@ public final class PasteReader {
     }
     blankBefore = false;
     List<Token> tokens = Scanner.of(clean.text(), start, end);
-    @Nullable Term[] terms = Terms.of(tokens);
+    Map<Integer, Term> terms = Terms.of(tokens);
     if (isHeading(line, tokens, terms)) {
       return;
     }
@@ -140,11 +140,11 @@ public final class PasteReader {
   }
 
   /** A line that names a section and says nothing more: what follows belongs to it. */
-  private boolean isHeading(String line, List<Token> tokens, @Nullable Term[] terms) {
+  private boolean isHeading(String line, List<Token> tokens, Map<Integer, Term> terms) {
     if (tokens.isEmpty() || tokens.stream().anyMatch(PasteReader::isValue)) {
       return false;
     }
-    List<Term> words = words(tokens, terms);
+    List<Term> words = List.copyOf(terms.values());
     boolean marked =
         tokens.get(tokens.size() - 1).is(Kind.LINK) || line.strip().matches("#+ .*|[=*_-]{2,}.*|.*[=*_-]{2,}|\\[.*\\]");
     boolean ended = tokens.get(tokens.size() - 1).is(Kind.QUESTION) || tokens.get(tokens.size() - 1).is(Kind.STOP);
@@ -167,17 +167,6 @@ public final class PasteReader {
 
   private static boolean isValue(Token token) {
     return token.is(Kind.AMOUNT) || token.is(Kind.WINDOW) || token.is(Kind.PLACE) || token.is(Kind.OPAQUE);
-  }
-
-  private static List<Term> words(List<Token> tokens, @Nullable Term[] terms) {
-    List<Term> words = new ArrayList<>();
-    for (int at = 0; at < tokens.size(); at++) {
-      Term term = terms[at];
-      if (term != null) {
-        words.add(term);
-      }
-    }
-    return words;
   }
 
   private Pasted pasted() {

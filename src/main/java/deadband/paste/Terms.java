@@ -3,7 +3,9 @@ package deadband.paste;
 import deadband.paste.Token.Kind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -12,7 +14,6 @@ final class Terms {
 
   private static final Set<String> ON = Set.of("on", "ein", "an", "aan", "in");
   private static final Set<String> OFF = Set.of("off", "aus", "uit", "af");
-  private static final Set<String> OPEN_RANGE = Set.of("to", "until");
 
   private final Vocabulary vocabulary = Vocabulary.all();
   private final List<Token> tokens;
@@ -21,13 +22,15 @@ final class Terms {
     this.tokens = tokens;
   }
 
-  /** The term that begins at each token; null within one, and where no word stands. */
-  static @Nullable Term[] of(List<Token> tokens) {
+  /** The terms by the index of the token at which each begins. */
+  static Map<Integer, Term> of(List<Token> tokens) {
     Terms terms = new Terms(tokens);
-    Term[] found = new Term[tokens.size()];
+    Map<Integer, Term> found = new TreeMap<>();
     for (int at = 0; at < tokens.size(); ) {
       Term term = terms.at(at);
-      found[at] = term;
+      if (term != null) {
+        found.put(at, term);
+      }
       at = term == null ? at + 1 : term.last() + 1;
     }
     return found;

@@ -88,8 +88,10 @@ public final class Corrections {
   /** A name that differs in capitals and marks alone. */
   private static Problem name(Problem problem) {
     String near = problem.nearest();
-    boolean same = near != null && NearestName.isSame(problem.found().replace("\"", ""), near);
-    return same ? problem.corrected(Literal.of(near).json()) : problem;
+    if (near == null || !NearestName.isSame(problem.found().replace("\"", ""), near)) {
+      return problem;
+    }
+    return problem.corrected(Literal.of(near).json());
   }
 
   private static boolean isValue(String right) {
