@@ -13,7 +13,9 @@ import deadband.judging.Judgement;
 import deadband.limits.Limits;
 import deadband.paste.Pasted;
 import deadband.reading.SetupReading;
+import deadband.report.BriefTable;
 import deadband.report.JsonReport;
+import deadband.report.Layout;
 import deadband.report.PasteText;
 import deadband.report.Report;
 import deadband.report.TextReport;
@@ -98,6 +100,11 @@ final class CheckCommand implements Callable<Integer> {
   private boolean fix;
 
   @Option(
+      names = "--brief",
+      description = "verdict and headlines only, without remedies; of several files a table")
+  private boolean brief;
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "auto",
@@ -105,6 +112,12 @@ final class CheckCommand implements Callable<Integer> {
   private Console.Colour colour = Console.Colour.AUTO;
 
   private final List<Fixing> fixes = new ArrayList<>();
+
+  /** Of several files in brief. */
+  private final BriefTable table = new BriefTable();
+
+  /** The one file in brief. */
+  private String alone = "";
 
   CheckCommand(Console console) {
     this.console = console;
@@ -119,6 +132,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (brief && (all || format != Format.TEXT)) {
+      throw Refusal.wrongUse("--brief is a text of its own; leave out --all and --format");
+    }
     Limits limits = judging.limits();
     LocalDate date = judging.date();
     DayRuns runs = judging.dayRuns();
@@ -136,7 +152,10 @@ final class CheckCommand implements Callable<Integer> {
         reports.end();
       }
     }
-    if (format == Format.TEXT) {
+    if (brief) {
+      Layout layout = console.layout(colour);
+      console.out().print(closing.files() == 1 ? alone : table.text(closing.totals(), layout));
+    } else if (format == Format.TEXT) {
       console.out().flush();
       closing.lines().forEach(console::tell);
     }
@@ -161,8 +180,12 @@ final class CheckCommand implements Callable<Integer> {
    */
   private record Answer(String report, Consumer<Closing> counted) {}
 
-  private static boolean isTaken(Answer answer, Reports reports, Closing closing) {
+  private boolean isTaken(Answer answer, Reports reports, Closing closing) {
     answer.counted().accept(closing);
+    if (brief) {
+      alone = closing.files() == 1 ? answer.report() : "";
+      return true;
+    }
     return reports.print(answer.report());
   }
 
@@ -171,7 +194,12 @@ final class CheckCommand implements Callable<Integer> {
       Input input, CompletableFuture<Judge> judge, DayRuns runs, Limits limits, LocalDate date) {
     SetupReading reading = input.reading().get();
     if (reading instanceof SetupReading.Unreadable unreadable) {
-      return new Answer(unreadable(unreadable), closing -> unreadable(unreadable, input, closing));
+      return new Answer(
+          unreadable(unreadable),
+          closing -> {
+            unreadable(unreadable, input, closing);
+            table.unreadable(unreadable.name());
+          });
     }
     SetupReading.Read read = (SetupReading.Read) reading;
     if (!judge.isDone()) {
@@ -200,22 +228,36 @@ final class CheckCommand implements Callable<Integer> {
       Input input, SetupReading.Read read, Judge judge, Limits limits, LocalDate date) {
     try {
       Judgement judgement = judged(judge, read.setup(), limits, date);
-      String report =
-          report(new Report(read.document(), read.setup(), judgement, read.pasted()));
+      Report judged = new Report(read.document(), read.setup(), judgement, read.pasted());
       int exit = failOn.exit(judgement.verdict());
-      return new Answer(report, closing -> closing.judged(input.path(), judgement, exit));
+      return new Answer(
+          report(judged),
+          closing -> {
+            closing.judged(input.path(), judgement, exit);
+            table.judged(judged);
+          });
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-      return new Answer(faulty(read, fault), Closing::faulty);
+      return new Answer(
+          faulty(read, fault),
+          closing -> {
+            closing.faulty();
+            table.faulty(read.document().name());
+          });
     }
   }
 
   private Judgement judged(Judge judge, Setup setup, Limits limits, LocalDate date) {
-    return noRemedies ? judge.glance(setup, limits, date) : judge.judge(setup, limits, date);
+    return noRemedies || brief
+        ? judge.glance(setup, limits, date)
+        : judge.judge(setup, limits, date);
   }
 
   private String report(Report report) {
     return switch (format) {
-      case TEXT -> understood(report) + TextReport.of(report, console.layout(colour), all);
+      case TEXT ->
+          brief
+              ? TextReport.brief(report, console.layout(colour))
+              : understood(report) + TextReport.of(report, console.layout(colour), all);
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
     };

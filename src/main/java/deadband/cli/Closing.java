@@ -60,12 +60,21 @@ final class Closing {
     return exit;
   }
 
+  /** How many there were. */
+  int files() {
+    return unreadable + faulty + verdicts.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /** How many files came to what. */
+  String totals() {
+    return files() + (files() == 1 ? " file: " : " files: ") + String.join(", ", counts());
+  }
+
   /** What to say at the end. */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
-    int files = unreadable + faulty + verdicts.values().stream().mapToInt(Integer::intValue).sum();
-    if (files > 1) {
-      lines.add(files + " files: " + String.join(", ", counts()));
+    if (files() > 1) {
+      lines.add(totals());
     }
     if (exit == Exit.NOTHING_CHECKED) {
       lines.add("nothing could be checked: the file holds no value that a check needs");

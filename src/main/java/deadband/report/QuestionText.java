@@ -44,6 +44,12 @@ final class QuestionText {
     return text.questions.isEmpty() ? text.others() : text.every() + text.others();
   }
 
+  /** How many questions are open, on a line; empty where there is none. */
+  static String counted(Judgement judgement, Layout layout) {
+    QuestionText text = new QuestionText(judgement, layout);
+    return text.questions.isEmpty() ? "" : layout.wrapped("", text.counted());
+  }
+
   private String few() {
     StringBuilder items = new StringBuilder();
     int shown = 0;

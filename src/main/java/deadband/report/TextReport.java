@@ -64,6 +64,19 @@ public final class TextReport {
     return writer.text.toString();
   }
 
+  /** Verdict, counts and headlines, a line each. */
+  public static String brief(Report report, Layout layout) {
+    TextReport writer = new TextReport(report, layout);
+    writer.heading();
+    writer.judgement.findings().forEach(writer::headline);
+    return writer.text.append(QuestionText.counted(writer.judgement, layout)).toString();
+  }
+
+  private void headline(Finding finding) {
+    RulePage page = RulePage.of(finding.check());
+    text.append(says(finding, finding.isOpen() ? page.says() : page.says() + " (accepted)"));
+  }
+
   private void heading() {
     text.append(verdictBeside(report.reference().orElse("(no reference)")));
     text.append(layout.spread(report.file(), counts()));
@@ -151,14 +164,17 @@ public final class TextReport {
   }
 
   private void headline(Finding finding, RulePage page) {
+    text.append(says(finding, page.says()));
+    text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), name(finding.check())));
+  }
+
+  private String says(Finding finding, String headline) {
     String word = finding.consequence().word().toUpperCase(Locale.ROOT);
     String beginning =
         Layout.pad(Layout.pad("" + judgement.rank(finding.key()), 3) + word, Layout.HEADLINE);
-    text.append(
-        layout
-            .wrapped(beginning, page.says())
-            .replaceFirst(word, Emphasis.of(word, layout.coloured())));
-    text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), name(finding.check())));
+    return layout
+        .wrapped(beginning, headline)
+        .replaceFirst(word, Emphasis.of(word, layout.coloured()));
   }
 
   private static String name(Check check) {

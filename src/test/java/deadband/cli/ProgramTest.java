@@ -344,4 +344,36 @@ class ProgramTest {
     assertThat(CommandLineRun.of("check", "sample-configs/faulty/loop-that-never-rests.json").err())
         .contains("next: deadband explain circulation-cools-store");
   }
+
+  /** One line a headline, the same exit status, and nothing of the remedies. */
+  @Test
+  void briefIsVerdictAndHeadlines() {
+    CommandLineRun brief = CommandLineRun.of("check", AS_OF, "--brief", FAULTY);
+
+    assertThat(brief.exit()).isEqualTo(1);
+    assertThat(brief.err()).isEmpty();
+    assertThat(brief.out().lines())
+        .hasSize(4)
+        .last()
+        .isEqualTo("1  DAMAGE   Relay drops out as soon as the heat pump starts: short-cycling");
+  }
+
+  @Test
+  void briefOfSeveralFilesIsATableWithTheWorstFirst() throws IOException {
+    String broken = file("broken.json", "{");
+    CommandLineRun brief = CommandLineRun.of("check", AS_OF, "--brief", GOOD, FAULTY, broken);
+
+    assertThat(brief.exit()).isEqualTo(3);
+    assertThat(brief.out().lines().filter(line -> line.matches("\\S.*")))
+        .extracting(line -> line.split("  ")[0])
+        .containsExactly("verdict", "not read", "not-ready", "ready", "total");
+    assertThat(brief.out().replaceAll("\\s+", " "))
+        .contains("not-ready 0 1 0 0 0 0 gap-below-heat-pump-draw, " + FAULTY)
+        .contains("3 files: 1 ready for sign-off, 1 not to be signed off, 1 unreadable");
+  }
+
+  @Test
+  void briefIsNoJson() {
+    assertThat(CommandLineRun.of("check", "--brief", "--format", "json", GOOD).exit()).isEqualTo(2);
+  }
 }
