@@ -72,8 +72,22 @@ final class ShapeReader {
         unknownName(member, shape, place);
       }
     }
-    boolean entered = !values.isEmpty() || Boolean.TRUE.equals(fitted);
+    boolean entered =
+        Boolean.TRUE.equals(fitted)
+            || values.entrySet().stream()
+                .anyMatch(held -> says(shape.field(held.getKey()), held.getValue()));
     return shape.with(new Part(at, entered, fitted), values);
+  }
+
+  /**
+   * Whether anything is entered in what a field holds; a section of nothing but nulls says nothing.
+   */
+  private static boolean says(Optional<Field> field, Object held) {
+    if (field.map(Field::kind).filter(FieldKind.Section.class::isInstance).isEmpty()) {
+      return true;
+    }
+    Part part = Shape.partsOf((Record) held).get(0);
+    return part.entered() || part.fitted() != null;
   }
 
   private @Nullable Boolean fitted(Node node, Pointer at) {
