@@ -79,6 +79,7 @@ final class Program implements Runnable {
   private CommandLine commandLine() {
     CommandLine line =
         new CommandLine(this)
+            .addSubcommand(new NewCommand(console))
             .addSubcommand(new CheckCommand(console))
             .addSubcommand(new ProposeCommand(console))
             .addSubcommand(new SimulateCommand(console))
