@@ -1,6 +1,7 @@
 package deadband.cli;
 
 import deadband.reading.SetupReading;
+import deadband.report.PasteText;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -20,6 +21,18 @@ final class SetupInput {
       defaultValue = "standard input",
       description = "name for standard input in the report")
   private String name = "standard input";
+
+  /** The setup; how a text was understood is said on standard error. */
+  SetupReading.Read told(Console console) {
+    SetupReading.Read read = read(console);
+    read.paste()
+        .ifPresent(
+            pasted ->
+                console
+                    .err()
+                    .print(PasteText.of(read.name(), pasted, console.layout(Console.Colour.NEVER))));
+    return read;
+  }
 
   SetupReading.Read read(Console console) {
     SetupReading reading =

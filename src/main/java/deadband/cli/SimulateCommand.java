@@ -107,7 +107,7 @@ final class SimulateCommand implements Callable<Integer> {
       inputs.add(Path.of(day));
     }
     Outputs writer = outputs.writer(console, inputs, trace, chart);
-    SetupReading.Read read = input.read(console);
+    SetupReading.Read read = input.told(console);
     Derived<DayModel> model = DayModel.of(read.setup());
     if (!callsHeatPump(read.setup()) || !model.isKnown()) {
       throw Refusal.nothing(read.document().name() + " cannot be simulated: " + why(read, model));

@@ -5,6 +5,7 @@ import deadband.paste.Token.Amount;
 import deadband.paste.Token.Kind;
 import deadband.setup.FieldKind;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ final class LineReader {
   private final Map<Integer, Term> terms;
   private final boolean[] used;
   private final Context heading;
+  private final List<Term> above;
   private final List<Found> taken = new ArrayList<>();
   private final List<Asked> asked = new ArrayList<>();
   private final List<String> left = new ArrayList<>();
@@ -42,12 +44,13 @@ final class LineReader {
   /** Words that can mean several things. */
   record Asked(String text, List<String> choices) {}
 
-  LineReader(String text, List<Token> tokens, Map<Integer, Term> terms, Context heading) {
+  LineReader(String text, List<Token> tokens, Map<Integer, Term> terms, Context heading, List<Term> above) {
     this.text = text;
     this.tokens = tokens;
     this.terms = terms;
     this.used = new boolean[tokens.size()];
     this.heading = heading;
+    this.above = above;
   }
 
   List<Found> taken() {
@@ -117,7 +120,9 @@ final class LineReader {
       bracket(outside, open, to, question);
     }
     if (!question) {
-      new Sentence(outside).read();
+      Sentence sentence = new Sentence(outside);
+      sentence.earlier = from == 0 ? above : List.of();
+      sentence.read();
       List<List<Integer>> inside = List.copyOf(bracketed);
       bracketed.clear();
       inside.forEach(this::bracketed);
@@ -676,6 +681,9 @@ final class LineReader {
         Set<String> more = new LinkedHashSet<>(Term.all(earlier));
         more.addAll(all);
         Outcome wider = resolve(i, more);
+        if (wider instanceof Outcome.Taken && earlier != above) {
+          earlier.forEach(term -> Arrays.fill(used, term.first(), term.last() + 1, true));
+        }
         return wider instanceof Outcome.Taken ? wider : outcome;
       }
       return outcome;

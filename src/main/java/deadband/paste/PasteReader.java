@@ -46,6 +46,8 @@ public final class PasteReader {
   private boolean asFound;
   private int taken;
   private boolean blankBefore;
+  private List<Term> label = List.of();
+  private String labelText = "";
 
   private PasteReader(Source source) {
     this.source = source;
@@ -86,6 +88,7 @@ public final class PasteReader {
   private void line(int start, int end) {
     String line = clean.text().substring(start, end);
     if (line.isBlank()) {
+      label = List.of();
       blankBefore = true;
       return;
     }
@@ -98,21 +101,35 @@ public final class PasteReader {
     if (isHeading(line, tokens, terms)) {
       return;
     }
-    LineReader reader = new LineReader(clean.text(), tokens, terms, context);
+    boolean alone = !tokens.isEmpty() && isValue(tokens.get(0)) && terms.isEmpty();
+    LineReader reader =
+        new LineReader(clean.text(), tokens, terms, context, alone ? label : List.of());
+    String above = alone && !label.isEmpty() ? labelText : "";
     int before = understood.size() + ambiguous.size();
     reader.read();
-    String shown = shownText(line);
+    String shown = shownText(above + " " + line);
     int number = lineOf(start);
     reader.taken().forEach(found -> add(number, shown, found));
     reader.asked().forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
     reader.left().forEach(left -> notUnderstood.add(new NotUnderstood(number, shownText(left))));
     boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
+    if (!above.isEmpty() && !nothing) {
+      notUnderstood.removeIf(one -> one.line() == number - 1);
+    }
+    remember(line, terms, nothing && tokens.stream().noneMatch(PasteReader::isValue));
     if (nothing && reader.saysSomething()) {
       notUnderstood.add(new NotUnderstood(number, shown));
     } else if (nothing) {
       otherLines++;
     }
     taken += reader.taken().size();
+  }
+
+  /** A line of words alone may be the label of a value on the next. */
+  private void remember(String line, Map<Integer, Term> terms, boolean words) {
+    List<Term> all = List.copyOf(terms.values());
+    label = words && Term.isKnown(all) ? all : List.of();
+    labelText = shownText(line);
   }
 
   /** A heading holds for the block of lines below it. */
@@ -159,6 +176,7 @@ public final class PasteReader {
     if (!known && !strange) {
       return false;
     }
+    label = List.of();
     context = new Context(List.of(), known ? sections : List.of(), strange);
     asFound = found && known;
     taken = 0;

@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class Resolver {
 
   private static final int MOST_CHOICES = 6;
+  private static final Pointer HEAT_PUMP = Pointer.parse("/heatPump");
 
   static final Set<String> YES =
       Set.of(
@@ -60,7 +61,9 @@ final class Resolver {
         meanings.add(meaning);
       }
     }
-    List<Meaning> narrowed = narrowed(meanings, context);
+    // a heating element under the heading of the heat pump may be its back-up heater
+    boolean either = label.contains("rod") && Context.within(HEAT_PUMP, context.heading());
+    List<Meaning> narrowed = either ? List.of() : narrowed(meanings, context);
     if (narrowed.isEmpty()) {
       return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
     }

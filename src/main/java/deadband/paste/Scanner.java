@@ -47,6 +47,8 @@ final class Scanner {
           "(?<sign>[-+±~≈] ?|)(?<digits>\\d{1,3}(?:'\\d{3})+(?:[.,]\\d+)?|\\d{1,3}(?:[.,]\\d{3}){2,}"
               + "|\\d{1,3}(?: \\d{3})+(?!\\d)|\\d+(?:[.,]\\d+)?(?:[.,]\\d+)?)");
 
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+
   private static final Pattern WORD =
       Pattern.compile("[A-Za-z]&[A-Za-z](?![A-Za-z])|\\p{L}[\\p{L}\\p{M}\\p{N}_]*(?:'\\p{L}+)?|[✓✔✗✘]");
 
@@ -262,7 +264,7 @@ final class Scanner {
     while (from < end && text.charAt(from) == ' ') {
       from++;
     }
-    Matcher cell = Pattern.compile(" *[\t|;]+ *").matcher(text).region(at, end);
+    Matcher cell = Pattern.compile(" *[\t|;]+ *|,").matcher(text).region(at, end);
     boolean inCell = cell.lookingAt();
     if (inCell) {
       from = cell.end();
@@ -271,7 +273,7 @@ final class Scanner {
     if (!unit.lookingAt()) {
       return null;
     }
-    if (inCell && unit.end() < end && !text.substring(unit.end(), end).matches("(?s) *[\t|;].*| *")) {
+    if (inCell && unit.end() < end && !text.substring(unit.end(), end).matches("(?s) *[\t|;,].*| *")) {
       return null;
     }
     String written = unit.group();
@@ -380,10 +382,14 @@ final class Scanner {
 
   /** In small letters, without accents. */
   static String normal(String word) {
-    return Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-        .replaceAll("\\p{M}", "")
-        .replace("ß", "ss")
-        .replace("œ", "oe");
+    String small = word.toLowerCase(Locale.ROOT);
+    return small.chars().allMatch(c -> c < 128)
+        ? small
+        : ACCENTS
+            .matcher(Normalizer.normalize(small, Normalizer.Form.NFD))
+            .replaceAll("")
+            .replace("ß", "ss")
+            .replace("œ", "oe");
   }
 
   private void mark(char c) {

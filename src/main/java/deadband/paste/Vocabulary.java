@@ -3,14 +3,7 @@ package deadband.paste;
 import deadband.document.Pointer;
 import deadband.setup.Choice;
 import deadband.setup.FieldKind;
-import deadband.setup.Shape;
 import deadband.setup.Unit;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -25,7 +18,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What people write for each value of the setup file. The lists are data, in {@code words/}: the
@@ -43,20 +35,11 @@ final class Vocabulary {
       FieldKind kind,
       Set<Set<String>> phrases,
       boolean needsSection,
-      Range usual,
+      UsualRanges.Range usual,
       Map<String, Object> words) {
 
     Unit unit() {
       return kind instanceof FieldKind.Num number ? number.unit() : Unit.NONE;
-    }
-  }
-
-  /** The range in which a value usually lies. */
-  record Range(double least, double most) {
-    static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-
-    boolean holds(double value) {
-      return least <= value && value <= most;
     }
   }
 
@@ -73,9 +56,10 @@ final class Vocabulary {
 
   private static final Pattern LINE =
       Pattern.compile(
-          "(?<place>/\\S*?)(?<section>!?)(?: \\[(?<least>-?[\\d.]+)\\.\\.(?<most>-?[\\d.]+)\\])?"
+          "(?<place>/\\S*?)(?<section>!?)(?: \\[[^\\]]*\\])?"
               + "(?: (?<equals>==?) (?<word>[^:]+))?:(?: (?<phrases>.*))?");
 
+  private static final Pattern MARKS = Pattern.compile("[^\\p{L}\\p{N}/]+");
   private static final int LONGEST = 8;
 
   /** Terms that many things have: they name a value only together with its section. */
@@ -103,13 +87,13 @@ final class Vocabulary {
   private final Set<String> known = new HashSet<>();
 
   private Vocabulary() {
-    for (String line : lines("fillers.txt")) {
+    for (String line : WordLists.lines("fillers.txt")) {
       Set<String> words = line.startsWith("dangers:") ? dangers : fillers;
       String list = line.substring(line.indexOf(':') + 1).strip();
       Arrays.stream(list.split("\\s+")).map(Scanner::normal).forEach(words::add);
     }
-    lines("concepts.txt").forEach(this::concept);
-    lines("values.txt").forEach(this::value);
+    WordLists.lines("concepts.txt").forEach(this::concept);
+    WordLists.lines("values.txt").forEach(this::value);
     entries.values().forEach(entry -> entry.phrases().forEach(known::addAll));
     statements.forEach(statement -> known.addAll(statement.terms()));
     sections.values().forEach(names -> names.forEach(trade::addAll));
@@ -121,17 +105,6 @@ final class Vocabulary {
 
   static Vocabulary all() {
     return ALL;
-  }
-
-  private static List<String> lines(String name) {
-    try (InputStream in = Vocabulary.class.getResourceAsStream("/deadband/words/" + name);
-        BufferedReader reader =
-            new BufferedReader(
-                new InputStreamReader(Objects.requireNonNull(in, name), StandardCharsets.UTF_8))) {
-      return reader.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(name + " cannot be read", e);
-    }
   }
 
   private void concept(String line) {
@@ -152,7 +125,7 @@ final class Vocabulary {
 
   /** What is written, word by word. */
   static String plain(String written) {
-    return Scanner.normal(written.strip()).replaceAll("[^\\p{L}\\p{N}/]+", " ").strip();
+    return MARKS.matcher(Scanner.normal(written)).replaceAll(" ").strip();
   }
 
   private void value(String line) {
@@ -190,15 +163,10 @@ final class Vocabulary {
     }
     phrases.forEach(trade::addAll);
     describedAs(pointer).map(this::terms).filter(set -> !set.isEmpty()).ifPresent(phrases::add);
-    Range usual =
-        parts.group("least") == null
-            ? Range.ANY
-            : new Range(
-                Double.parseDouble(parts.group("least")), Double.parseDouble(parts.group("most")));
     Map<String, Object> words = new LinkedHashMap<>();
     choices(kind).forEach(choice -> words.put(plain(choice.word()), choice));
     return new Entry(
-        pointer, kind, phrases, !parts.group("section").isEmpty(), usual, words);
+        pointer, kind, phrases, !parts.group("section").isEmpty(), UsualRanges.of(pointer), words);
   }
 
   private static List<Choice> choices(FieldKind kind) {
@@ -328,7 +296,7 @@ final class Vocabulary {
   static Entry plainEntry(Pointer pointer, FieldKind kind) {
     Map<String, Object> words = new LinkedHashMap<>();
     choices(kind).forEach(choice -> words.put(plain(choice.word()), choice));
-    return new Entry(pointer, kind, Set.of(), false, Range.ANY, words);
+    return new Entry(pointer, kind, Set.of(), false, UsualRanges.Range.ANY, words);
   }
 
   /** What is written for more than one term, for the test that there is none. */
@@ -439,17 +407,5 @@ final class Vocabulary {
                         && kind.shape().isEquipment())
             .toList();
     return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
-  }
-
-  /** The usual range of a value; any where none is known. */
-  static Range usual(Pointer pointer) {
-    return ALL.entry(pointer).map(Entry::usual).orElse(Range.ANY);
-  }
-
-  static @Nullable Shape shape(Pointer section) {
-    return Places.at(section).map(Places.Found::kind).orElse(null)
-            instanceof FieldKind.Section kind
-        ? kind.shape()
-        : null;
   }
 }

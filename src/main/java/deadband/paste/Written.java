@@ -100,14 +100,14 @@ public final class Written {
     if (!SIZES.contains(Unit.of(pointer.last()))) {
       return false;
     }
-    Vocabulary.Range usual = Vocabulary.usual(pointer);
+    UsualRanges.Range usual = UsualRanges.of(pointer);
     boolean small = usual.least() > 0 && Math.abs(value) < usual.least() / FAR;
     return value != 0 && (small || Math.abs(value) > usual.most() * FAR);
   }
 
   /** The usual range of a value, in words. */
   public static String usual(Pointer pointer) {
-    Vocabulary.Range usual = Vocabulary.usual(pointer);
+    UsualRanges.Range usual = UsualRanges.of(pointer);
     return Resolver.plain(usual.least()) + " to " + Resolver.plain(usual.most());
   }
 

@@ -105,7 +105,7 @@ class VocabularyTest {
   private static String example(Pointer place, FieldKind kind) {
     if (kind instanceof FieldKind.Num) {
       Pointer named = Pointer.parse(place.toString().replace("/outlets/0", "/outlets/bath"));
-      double most = Vocabulary.usual(named).most();
+      double most = UsualRanges.of(named).most();
       return Double.isInfinite(most) ? "1" : Resolver.plain(most);
     }
     if (kind instanceof FieldKind.Word word) {
@@ -133,7 +133,7 @@ class VocabularyTest {
   @Test
   void everyUsualRangeIsPossible() {
     assertThat(vocabulary.entries())
-        .filteredOn(entry -> entry.unit() != Unit.NONE && entry.usual() != Vocabulary.Range.ANY)
+        .filteredOn(entry -> entry.unit() != Unit.NONE && entry.usual() != UsualRanges.Range.ANY)
         .allSatisfy(
             entry -> {
               FieldKind.Num kind = (FieldKind.Num) entry.kind();
