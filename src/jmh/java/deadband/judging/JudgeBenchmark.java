@@ -33,7 +33,9 @@ public class JudgeBenchmark {
   private final Judge quick = new Judge(book, DayRuns.none());
 
   @Param({
-    "good/mill-cottage.json", "faulty/stop-just-under-start.json", "faulty/half-filled-form.json"
+    "good/mill-cottage.json",
+    "faulty/stop-just-under-start.json",
+    "faulty/half-filled-form.json"
   })
   private String sample;
 
@@ -42,8 +44,7 @@ public class JudgeBenchmark {
 
   @org.openjdk.jmh.annotations.Setup
   public void read() {
-    home =
-        ((SetupReading.Read) SetupReading.ofFile(Path.of("sample-configs", sample))).setup();
+    home = ((SetupReading.Read) SetupReading.ofFile(Path.of("sample-configs", sample))).setup();
   }
 
   /** Another stop threshold each time, no fault in itself, so that no day is known from before. */

@@ -134,8 +134,7 @@ final class ProposeCommand implements Callable<Integer> {
     boolean written =
         new Saving(save.file(), writer).save(read)
             && writer.write(out, text -> text.append(ChangedText.of(file, changes)))
-            && writer.write(
-                patch, text -> text.append(JsonPatch.of(file, changes)).append('\n'));
+            && writer.write(patch, text -> text.append(JsonPatch.of(file, changes)).append('\n'));
     if (!written) {
       return Exit.UNWRITABLE;
     }

@@ -30,7 +30,8 @@ final class SetupInput {
             pasted ->
                 console
                     .err()
-                    .print(PasteText.of(read.name(), pasted, console.layout(Console.Colour.NEVER))));
+                    .print(
+                        PasteText.of(read.name(), pasted, console.layout(Console.Colour.NEVER))));
     return read;
   }
 

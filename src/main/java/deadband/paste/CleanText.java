@@ -90,7 +90,9 @@ public final class CleanText {
   /** A tag of HTML; one that ends a cell or a line is read as such. */
   private int tag(int at) {
     int end = raw.indexOf('>', at);
-    if (end < 0 || end - at > LONGEST_TAG || !raw.substring(at, end + 1).matches("</?[a-zA-Z][^<]*>")) {
+    if (end < 0
+        || end - at > LONGEST_TAG
+        || !raw.substring(at, end + 1).matches("</?[a-zA-Z][^<]*>")) {
       return at;
     }
     String name = raw.substring(at, end).replaceAll("[</]", "").split("\\s", 2)[0];

@@ -18,7 +18,9 @@ import org.jspecify.annotations.Nullable;
 final class LineReader {
 
   private static final Set<String> NONE_OF =
-      Set.of("no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "pas", "aucun", "aucune");
+      Set.of(
+          "no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "pas",
+          "aucun", "aucune");
   private static final Set<String> FOR = Set.of("for", "lang", "gedurende", "pendant", "wahrend");
   private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
   private static final Set<String> AS_FOUND = Set.of("asfound");
@@ -44,7 +46,12 @@ final class LineReader {
   /** Words that can mean several things. */
   record Asked(String text, List<String> choices) {}
 
-  LineReader(String text, List<Token> tokens, Map<Integer, Term> terms, Context heading, List<Term> above) {
+  LineReader(
+      String text,
+      List<Token> tokens,
+      Map<Integer, Term> terms,
+      Context heading,
+      List<Term> above) {
     this.text = text;
     this.tokens = tokens;
     this.terms = terms;
@@ -86,7 +93,8 @@ final class LineReader {
     int from = 0;
     for (int at = 0; at <= tokens.size(); at++) {
       if (at == tokens.size() || tokens.get(at).is(Kind.STOP) || tokens.get(at).is(Kind.QUESTION)) {
-        boolean question = at < tokens.size() && tokens.get(at).is(Kind.QUESTION) && !isUnknownMark(at);
+        boolean question =
+            at < tokens.size() && tokens.get(at).is(Kind.QUESTION) && !isUnknownMark(at);
         boolean unknown = at < tokens.size() && tokens.get(at).is(Kind.QUESTION) && !question;
         sentence(from, unknown ? at + 1 : at, question);
         from = at + 1;
@@ -139,7 +147,9 @@ final class LineReader {
   /** What stands in brackets is said of the words before them. */
   private void bracketed(List<Integer> inside) {
     Sentence sentence = new Sentence(inside);
-    for (int at = inside.get(0) - 2; at >= 0 && !isBreak(tokens.get(at)) && !isValue(tokens.get(at)); at--) {
+    for (int at = inside.get(0) - 2;
+        at >= 0 && !isBreak(tokens.get(at)) && !isValue(tokens.get(at));
+        at--) {
       Term term = terms.get(at);
       if (term != null) {
         sentence.earlier.add(0, term);
@@ -178,7 +188,8 @@ final class LineReader {
 
   private boolean take(Outcome outcome, int first, int last, int from, int to, boolean found) {
     if (outcome instanceof Outcome.Ask ask) {
-      asked.add(new Asked(text.substring(tokens.get(from).start(), tokens.get(to).end()), ask.choices()));
+      asked.add(
+          new Asked(text.substring(tokens.get(from).start(), tokens.get(to).end()), ask.choices()));
     } else if (outcome instanceof Outcome.Taken one) {
       taken.add(new Found(one, tokens.get(first).start(), tokens.get(last).end(), found));
       this.last = one.pointer();
@@ -197,7 +208,12 @@ final class LineReader {
   private void leftOver() {
     int from = 0;
     for (int at = 0; at <= tokens.size(); at++) {
-      boolean end = at == tokens.size() || tokens.get(at).is(Kind.STOP) || tokens.get(at).is(Kind.COMMA) || tokens.get(at).is(Kind.QUESTION) || tokens.get(at).is(Kind.JOIN);
+      boolean end =
+          at == tokens.size()
+              || tokens.get(at).is(Kind.STOP)
+              || tokens.get(at).is(Kind.COMMA)
+              || tokens.get(at).is(Kind.QUESTION)
+              || tokens.get(at).is(Kind.JOIN);
       if (end) {
         leftOver(from, at);
         from = at + 1;
@@ -207,11 +223,9 @@ final class LineReader {
 
   private void leftOver(int from, int to) {
     boolean open = false;
-    boolean any = false;
     for (int at = from; at < to; at++) {
       Term term = terms.get(at);
       boolean says = term != null && isTrade(term);
-      any |= used[at];
       open |= !used[at] && isValue(tokens.get(at));
       open |= !used[at] && says && !usedWithin(from, to);
     }
@@ -265,7 +279,8 @@ final class LineReader {
       for (int i = 0; i < at.size(); i++) {
         Term term = term(i);
         boolean word = term != null && term.danger() && !used[at.get(i)] && !isAnswer(i);
-        boolean bound = "<>≤≥".contains(token(i).text()) && i + 1 < at.size() && token(i + 1).is(Kind.AMOUNT);
+        boolean bound =
+            "<>≤≥".contains(token(i).text()) && i + 1 < at.size() && token(i + 1).is(Kind.AMOUNT);
         if (word || bound) {
           return true;
         }
@@ -306,13 +321,15 @@ final class LineReader {
         if (known && Vocabulary.all().equipment(all).isPresent()) {
           Pointer section = Vocabulary.all().equipment(all).get();
           Outcome none = new Outcome.Taken(section.child("fitted"), Optional.of(false), "");
-          LineReader.this.take(none, at.get(i), at.get(until - 1), at.get(i), at.get(until - 1), false);
+          LineReader.this.take(
+              none, at.get(i), at.get(until - 1), at.get(i), at.get(until - 1), false);
         } else if (known) {
           Set<String> whole = new LinkedHashSet<>(all);
           whole.add(no.text());
           Outcome outcome = resolver.statement(whole, context());
           if (!outcome.isNone()) {
-            LineReader.this.take(outcome, at.get(i), at.get(until - 1), at.get(i), at.get(until - 1), false);
+            LineReader.this.take(
+                outcome, at.get(i), at.get(until - 1), at.get(i), at.get(until - 1), false);
           }
         }
       }
@@ -409,7 +426,8 @@ final class LineReader {
     }
 
     private boolean take(Outcome outcome, int first, int last, int from, int to) {
-      return LineReader.this.take(outcome, at.get(first), at.get(last), at.get(from), at.get(to), asFound);
+      return LineReader.this.take(
+          outcome, at.get(first), at.get(last), at.get(from), at.get(to), asFound);
     }
 
     /** After a colon, or in the next cell, words can be the value. */
@@ -423,7 +441,8 @@ final class LineReader {
       }
       for (int end : ends(i + 1)) {
         String value = text.substring(token(i + 1).start(), token(end - 1).end());
-        Outcome outcome = resolver.words(Term.all(said), value, !holdsAmount(i + 1, end), context());
+        Outcome outcome =
+            resolver.words(Term.all(said), value, !holdsAmount(i + 1, end), context());
         if (!outcome.isNone() && take(outcome, i + 1, end - 1, start, end - 1)) {
           reset();
           return end;
@@ -465,7 +484,11 @@ final class LineReader {
     private List<Integer> ends(int from) {
       List<Integer> ends = new ArrayList<>();
       for (int i = from; i < at.size(); i++) {
-        boolean between = token(i).is(Kind.COMMA) || token(i).is(Kind.JOIN) || token(i).is(Kind.CELL) || token(i).is(Kind.OPEN);
+        boolean between =
+            token(i).is(Kind.COMMA)
+                || token(i).is(Kind.JOIN)
+                || token(i).is(Kind.CELL)
+                || token(i).is(Kind.OPEN);
         if (i > from && between) {
           ends.add(0, i);
         }
@@ -495,7 +518,10 @@ final class LineReader {
       List<String> windows = new ArrayList<>();
       int next = i;
       int end = i;
-      while (next < at.size() && (token(next).is(Kind.WINDOW) || token(next).is(Kind.COMMA) || token(next).is(Kind.JOIN))) {
+      while (next < at.size()
+          && (token(next).is(Kind.WINDOW)
+              || token(next).is(Kind.COMMA)
+              || token(next).is(Kind.JOIN))) {
         if (token(next).is(Kind.WINDOW)) {
           windows.add(token(next).text());
           end = next;
@@ -515,7 +541,11 @@ final class LineReader {
     /** A name of the file with its sections. */
     private int place(int i) {
       int next = i + 1;
-      while (next < at.size() && (token(next).is(Kind.LINK) || token(next).is(Kind.CELL) || token(next).is(Kind.OTHER) || token(next).is(Kind.UNIT))) {
+      while (next < at.size()
+          && (token(next).is(Kind.LINK)
+              || token(next).is(Kind.CELL)
+              || token(next).is(Kind.OTHER)
+              || token(next).is(Kind.UNIT))) {
         next++;
       }
       Places.Found found = Places.find(token(i).text()).orElseThrow();
@@ -523,9 +553,14 @@ final class LineReader {
           Vocabulary.all()
               .entry(found.pointer())
               .orElseGet(() -> Vocabulary.plainEntry(found.pointer(), found.kind()));
-      if (next < at.size() && token(next).is(Kind.AMOUNT) && found.kind() instanceof FieldKind.Num number) {
+      if (next < at.size()
+          && token(next).is(Kind.AMOUNT)
+          && found.kind() instanceof FieldKind.Num number) {
         Amount amount = Objects.requireNonNull(token(next).amount());
-        UnitWord unitWord = amount.unit() != null ? amount.unit() : UnitWord.of(number.unit().printed()).orElse(null);
+        UnitWord unitWord =
+            amount.unit() != null
+                ? amount.unit()
+                : UnitWord.of(number.unit().printed()).orElse(null);
         take(resolver.number(entry, token(next), unitWord), next, next, i, next);
         reset();
         return next + 1;
@@ -551,7 +586,8 @@ final class LineReader {
       int end = i + 1;
       List<Term> post = new ArrayList<>();
       List<Integer> ends = new ArrayList<>();
-      while (end < at.size() && (token(end).is(Kind.WORD) || token(end).is(Kind.SLASH) || token(end).is(Kind.UNIT))) {
+      while (end < at.size()
+          && (token(end).is(Kind.WORD) || token(end).is(Kind.SLASH) || token(end).is(Kind.UNIT))) {
         Term term = term(end);
         if (term != null) {
           post.add(term);
@@ -583,7 +619,8 @@ final class LineReader {
         if (doubted && outcome instanceof Outcome.Taken taken) {
           outcome = new Outcome.Ask(List.of(Resolver.shown(taken)));
         }
-        if (outcome instanceof Outcome.Taken || (outcome instanceof Outcome.Ask && isLast(with, pre, post, known, free))) {
+        if (outcome instanceof Outcome.Taken
+            || (outcome instanceof Outcome.Ask && isLast(with, pre, post, known, free))) {
           int to = with == 0 ? i : ends.get(with - 1) - 1;
           taken(i, outcome, first, to, all);
           reset();
@@ -672,7 +709,10 @@ final class LineReader {
       Set<String> all = new LinkedHashSet<>(Term.all(words));
       Outcome outcome = resolve(i, all);
       Pointer before = last;
-      boolean time = all.isEmpty() ? label.stream().anyMatch(word -> FOR.contains(word.text())) : all.equals(Set.of("delay"));
+      boolean time =
+          all.isEmpty()
+              ? label.stream().anyMatch(word -> FOR.contains(word.text()))
+              : all.equals(Set.of("delay"));
       if (before != null && time && before.last().matches("st(art|op)_kW")) {
         Set<String> delay = Set.of(before.last().substring(0, before.last().indexOf('_')), "delay");
         return resolve(i, delay);
@@ -711,11 +751,11 @@ final class LineReader {
         take(other, i, i, from, to);
       }
       Set<String> all = Term.all(words);
-      attributes(i, all, from, to);
+      attributes(all, from, to);
     }
 
     /** "an unvented tank" says two things. */
-    private void attributes(int i, Set<String> all, int from, int to) {
+    private void attributes(Set<String> all, int from, int to) {
       for (String term : List.of("unvented", "vented")) {
         if (all.contains(term) && last != null && last.toString().equals("/tank/volume_L")) {
           take(resolver.statement(Set.of(term), context()), from, to);
@@ -733,6 +773,11 @@ final class LineReader {
   }
 
   private static boolean isBreak(Token token) {
-    return token.is(Kind.COMMA) || token.is(Kind.JOIN) || token.is(Kind.STOP) || token.is(Kind.CELL) || token.is(Kind.LINK) || token.is(Kind.OPEN);
+    return token.is(Kind.COMMA)
+        || token.is(Kind.JOIN)
+        || token.is(Kind.STOP)
+        || token.is(Kind.CELL)
+        || token.is(Kind.LINK)
+        || token.is(Kind.OPEN);
   }
 }

@@ -20,8 +20,6 @@ sealed interface Outcome {
   /** None is. */
   record None() implements Outcome {}
 
-  Outcome NONE = new None();
-
   default boolean isNone() {
     return this instanceof None;
   }

@@ -25,8 +25,8 @@ import java.util.TreeSet;
  * pasted.ambiguous();       // lines that can mean several things, with the choices
  * }</pre>
  *
- * <p>A label must be exactly a phrase of the {@link Vocabulary}, and its number must be possible and
- * usual there; whatever is left over, or can mean two things, is asked about and never taken.
+ * <p>A label must be exactly a phrase of the {@link Vocabulary}, and its number must be possible
+ * and usual there; whatever is left over, or can mean two things, is asked about and never taken.
  */
 public final class PasteReader {
 
@@ -110,7 +110,9 @@ public final class PasteReader {
     String shown = shownText(above + " " + line);
     int number = lineOf(start);
     reader.taken().forEach(found -> add(number, shown, found));
-    reader.asked().forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
+    reader
+        .asked()
+        .forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
     reader.left().forEach(left -> notUnderstood.add(new NotUnderstood(number, shownText(left))));
     boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
     if (!above.isEmpty() && !nothing) {
@@ -163,15 +165,19 @@ public final class PasteReader {
     }
     List<Term> words = List.copyOf(terms.values());
     boolean marked =
-        tokens.get(tokens.size() - 1).is(Kind.LINK) || line.strip().matches("#+ .*|[=*_-]{2,}.*|.*[=*_-]{2,}|\\[.*\\]");
-    boolean ended = tokens.get(tokens.size() - 1).is(Kind.QUESTION) || tokens.get(tokens.size() - 1).is(Kind.STOP);
+        tokens.get(tokens.size() - 1).is(Kind.LINK)
+            || line.strip().matches("#+ .*|[=*_-]{2,}.*|.*[=*_-]{2,}|\\[.*\\]");
+    boolean ended =
+        tokens.get(tokens.size() - 1).is(Kind.QUESTION)
+            || tokens.get(tokens.size() - 1).is(Kind.STOP);
     if (words.isEmpty() || words.size() > MOST_HEADING_WORDS || ended) {
       return false;
     }
     Set<String> all = new TreeSet<>(Term.all(words));
     boolean found = all.remove("asfound");
     List<Pointer> sections = Vocabulary.all().sectionsNamed(all);
-    boolean known = Term.isKnown(words) && (found ? all.isEmpty() || !sections.isEmpty() : !sections.isEmpty());
+    boolean known =
+        Term.isKnown(words) && (found ? all.isEmpty() || !sections.isEmpty() : !sections.isEmpty());
     boolean strange = marked && words.size() <= MOST_STRANGE_WORDS && !Term.isKnown(words);
     if (!known && !strange) {
       return false;
@@ -184,7 +190,10 @@ public final class PasteReader {
   }
 
   private static boolean isValue(Token token) {
-    return token.is(Kind.AMOUNT) || token.is(Kind.WINDOW) || token.is(Kind.PLACE) || token.is(Kind.OPAQUE);
+    return token.is(Kind.AMOUNT)
+        || token.is(Kind.WINDOW)
+        || token.is(Kind.PLACE)
+        || token.is(Kind.OPAQUE);
   }
 
   private Pasted pasted() {
@@ -210,11 +219,11 @@ public final class PasteReader {
         .map(
             one ->
                 (shown(one.pointer())
-                        + " "
-                        + one.value().map(Resolver::shown).orElse("not known")
-                        + " "
-                        + one.unit())
-                    .strip()
+                            + " "
+                            + one.value().map(Resolver::shown).orElse("not known")
+                            + " "
+                            + one.unit())
+                        .strip()
                     + " (line "
                     + one.line()
                     + ")")

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was understood of a pasted text, line by line. Nothing is left out: a line is understood, not
- * understood, ambiguous, or one of those without a value.
+ * What was understood of a pasted text, line by line. Nothing is left out: a line is understood,
+ * not understood, ambiguous, or one of those without a value.
  *
- * @param document the values understood, as a setup file has them; their places are those of the text
+ * @param document the values understood, as a setup file has them; their places are those of the
+ *     text
  * @param otherLines lines that hold neither a number nor a word of the trade
  */
 public record Pasted(

@@ -23,7 +23,9 @@ final class Places {
   /** The value named with its sections, with points or slashes between them. */
   static Optional<Found> find(String written) {
     boolean whole = written.indexOf('.') >= 0 || written.indexOf('/') >= 0;
-    return whole ? at(Pointer.parse("/" + written.replaceAll("^/", "").replace('.', '/'))) : Optional.empty();
+    return whole
+        ? at(Pointer.parse("/" + written.replaceAll("^/", "").replace('.', '/')))
+        : Optional.empty();
   }
 
   /** The kind of value at a place of the setup file; empty where it has none. */

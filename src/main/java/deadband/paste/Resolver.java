@@ -28,20 +28,93 @@ final class Resolver {
 
   static final Set<String> YES =
       Set.of(
-          "yes", "y", "true", "ja", "j", "oui", "vrai", "✓", "✔", "x", "aktiv", "active", "activated",
-          "enabled", "on", "ein", "an", "aan", "waar", "actief", "ingeschakeld", "wahr", "present",
-          "vorhanden", "aanwezig", "yep", "actif", "active le", "yes please", "yeah");
+          "yes",
+          "y",
+          "true",
+          "ja",
+          "j",
+          "oui",
+          "vrai",
+          "✓",
+          "✔",
+          "x",
+          "aktiv",
+          "active",
+          "activated",
+          "enabled",
+          "on",
+          "ein",
+          "an",
+          "aan",
+          "waar",
+          "actief",
+          "ingeschakeld",
+          "wahr",
+          "present",
+          "vorhanden",
+          "aanwezig",
+          "yep",
+          "actif",
+          "active le",
+          "yes please",
+          "yeah");
   static final Set<String> NO =
       Set.of(
-          "no", "n", "false", "nein", "nee", "non", "faux", "✗", "✘", "inaktiv", "inactive", "disabled",
-          "off", "aus", "uit", "onwaar", "uitgeschakeld", "falsch", "none", "keine", "kein", "geen",
-          "aucun", "aucune", "not fitted", "not installed", "not present", "nicht vorhanden", "nope",
-          "niet aanwezig", "deaktiviert", "absent", "desactive", "inactif");
+          "no",
+          "n",
+          "false",
+          "nein",
+          "nee",
+          "non",
+          "faux",
+          "✗",
+          "✘",
+          "inaktiv",
+          "inactive",
+          "disabled",
+          "off",
+          "aus",
+          "uit",
+          "onwaar",
+          "uitgeschakeld",
+          "falsch",
+          "none",
+          "keine",
+          "kein",
+          "geen",
+          "aucun",
+          "aucune",
+          "not fitted",
+          "not installed",
+          "not present",
+          "nicht vorhanden",
+          "nope",
+          "niet aanwezig",
+          "deaktiviert",
+          "absent",
+          "desactive",
+          "inactif");
   static final Set<String> UNKNOWN =
       Set.of(
-          "tbc", "tbd", "unknown", "not known", "to be confirmed", "dont know", "don t know", "unbekannt",
-          "onbekend", "inconnu", "not sure", "no idea", "don't know", "weet ik niet", "weiss nicht",
-          "keine ahnung", "geen idee", "je ne sais pas", "unsure");
+          "tbc",
+          "tbd",
+          "unknown",
+          "not known",
+          "to be confirmed",
+          "dont know",
+          "don t know",
+          "unbekannt",
+          "onbekend",
+          "inconnu",
+          "not sure",
+          "no idea",
+          "don't know",
+          "weet ik niet",
+          "weiss nicht",
+          "keine ahnung",
+          "geen idee",
+          "je ne sais pas",
+          "unsure");
 
   private final Vocabulary vocabulary = Vocabulary.all();
 
@@ -57,7 +130,9 @@ final class Resolver {
     List<Meaning> meanings = new ArrayList<>();
     for (Meaning meaning : vocabulary.meanings(label, context.sections())) {
       boolean bare = unit == null && isBare(meaning.entry(), label);
-      if (!bare && meaning.entry().kind() instanceof FieldKind.Num && !possible(meaning.entry(), amount, unit).isEmpty()) {
+      if (!bare
+          && meaning.entry().kind() instanceof FieldKind.Num
+          && !possible(meaning.entry(), amount, unit).isEmpty()) {
         meanings.add(meaning);
       }
     }
@@ -67,13 +142,15 @@ final class Resolver {
     if (narrowed.isEmpty()) {
       return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
     }
-    return narrowed.size() > 1 ? ask(narrowed, token, unit) : number(narrowed.get(0).entry(), token, unit);
+    return narrowed.size() > 1
+        ? ask(narrowed, token, unit)
+        : number(narrowed.get(0).entry(), token, unit);
   }
 
   private boolean isBare(Entry entry, Set<String> label) {
-    return entry.phrases().contains(Set.<String>of())
-        && vocabulary.sectionsNamed(label).contains(entry.pointer().parent().orElseThrow())
-        || label.isEmpty();
+    return label.isEmpty()
+        || (entry.phrases().contains(Set.<String>of())
+            && vocabulary.sectionsNamed(label).contains(entry.pointer().parent().orElseThrow()));
   }
 
   /** A number whose value is known. */
@@ -85,11 +162,13 @@ final class Resolver {
     boolean own = usual.size() == 1 && (unit != null || usual.get(0) == own(entry, amount));
     boolean pointed = amount.readings().size() > 1 && token.text().matches("[^,]*\\.\\d{3}\\b.*");
     boolean clear =
-        pointed ? usual.equals(List.of(converted(entry, amount.readings().get(0), unit))) : amount.isClear();
+        pointed
+            ? usual.equals(List.of(converted(entry, amount.readings().get(0), unit)))
+            : amount.isClear();
     if (own && clear && !amount.range() && amount.second() == null) {
       return new Outcome.Taken(entry.pointer(), Optional.of(usual.get(0)), entry.unit().printed());
     }
-    return possible.isEmpty() ? Outcome.NONE : new Outcome.Ask(choices(entry, possible));
+    return possible.isEmpty() ? new Outcome.None() : new Outcome.Ask(choices(entry, possible));
   }
 
   private static double own(Entry entry, Amount amount) {
@@ -113,7 +192,8 @@ final class Resolver {
   }
 
   private static String choice(Entry entry, double value) {
-    return (PasteReader.shown(entry.pointer()) + " " + plain(value) + " " + entry.unit().printed()).strip();
+    return (PasteReader.shown(entry.pointer()) + " " + plain(value) + " " + entry.unit().printed())
+        .strip();
   }
 
   static String plain(double value) {
@@ -126,7 +206,8 @@ final class Resolver {
     List<Double> values = new ArrayList<>();
     for (BigDecimal reading : amount.readings()) {
       if (unit != null) {
-        unit.to(kind.unit()).ifPresent(way -> values.add(round(entry, way.of(reading).doubleValue())));
+        unit.to(kind.unit())
+            .ifPresent(way -> values.add(round(entry, way.of(reading).doubleValue())));
         continue;
       }
       values.add(round(entry, reading.doubleValue()));
@@ -144,8 +225,18 @@ final class Resolver {
   /** Those that the text around them leaves. */
   private List<Meaning> narrowed(List<Meaning> meanings, Context context) {
     List<Meaning> left = meanings;
-    left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.nearby())).toList());
-    left = ifAny(left, left.stream().filter(m -> Context.within(m.entry().pointer(), context.heading())).toList());
+    left =
+        ifAny(
+            left,
+            left.stream()
+                .filter(m -> Context.within(m.entry().pointer(), context.nearby()))
+                .toList());
+    left =
+        ifAny(
+            left,
+            left.stream()
+                .filter(m -> Context.within(m.entry().pointer(), context.heading()))
+                .toList());
     left = left.stream().filter(meaning -> !isInner(meaning, meanings)).toList();
     return left.stream().filter(meaning -> mayBe(meaning, context)).toList();
   }
@@ -172,7 +263,9 @@ final class Resolver {
     Amount amount = Objects.requireNonNull(token.amount());
     List<String> choices =
         meanings.stream()
-            .flatMap(meaning -> choices(meaning.entry(), possible(meaning.entry(), amount, unit)).stream())
+            .flatMap(
+                meaning ->
+                    choices(meaning.entry(), possible(meaning.entry(), amount, unit)).stream())
             .distinct()
             .toList();
     List<String> usual =
@@ -194,7 +287,7 @@ final class Resolver {
   private Outcome ofSection(Set<String> terms, Token token, @Nullable UnitWord unit) {
     Amount amount = Objects.requireNonNull(token.amount());
     if (unit == null) {
-      return Outcome.NONE;
+      return new Outcome.None();
     }
     List<Pointer> sections = vocabulary.sectionsNamed(terms);
     List<Meaning> meanings =
@@ -204,17 +297,21 @@ final class Resolver {
             .filter(entry -> possible(entry, amount, unit).stream().anyMatch(entry.usual()::holds))
             .map(entry -> new Meaning(entry, true, true))
             .toList();
-    return meanings.size() < 2 || meanings.size() > MOST_CHOICES ? Outcome.NONE : ask(meanings, token, unit);
+    return meanings.size() < 2 || meanings.size() > MOST_CHOICES
+        ? new Outcome.None()
+        : ask(meanings, token, unit);
   }
 
   /** Two numbers of one label: on/off 3.2/0.3 kW. */
-  List<Outcome> pair(Set<String> terms, Token token, @Nullable UnitWord labelUnit, Context context) {
+  List<Outcome> pair(
+      Set<String> terms, Token token, @Nullable UnitWord labelUnit, Context context) {
     Amount amount = Objects.requireNonNull(token.amount());
     BigDecimal second = amount.second();
     if (second == null || !terms.containsAll(Set.of("start", "stop")) || !amount.isClear()) {
       return List.of();
     }
-    Outcome start = number(without(terms, "stop"), with(token, amount.readings().get(0)), labelUnit, context);
+    Outcome start =
+        number(without(terms, "stop"), with(token, amount.readings().get(0)), labelUnit, context);
     Outcome stop = number(without(terms, "start"), with(token, second), labelUnit, context);
     boolean both = start instanceof Outcome.Taken && stop instanceof Outcome.Taken;
     return both ? List.of(start, stop) : List.of();
@@ -244,9 +341,11 @@ final class Resolver {
 
   /** Times of day of a value that is known. */
   Outcome windows(Pointer place, List<String> windows) {
-    boolean fits = Places.at(Vocabulary.real(place)).filter(found -> isWindows(found.kind())).isPresent();
-    List<ClockWindow> times = windows.stream().map(w -> ClockWindow.parse(w).orElseThrow()).toList();
-    return fits ? new Outcome.Taken(place, Optional.of(times), "") : Outcome.NONE;
+    boolean fits =
+        Places.at(Vocabulary.real(place)).filter(found -> isWindows(found.kind())).isPresent();
+    List<ClockWindow> times =
+        windows.stream().map(w -> ClockWindow.parse(w).orElseThrow()).toList();
+    return fits ? new Outcome.Taken(place, Optional.of(times), "") : new Outcome.None();
   }
 
   private static boolean isWindows(FieldKind kind) {
@@ -255,9 +354,11 @@ final class Resolver {
 
   private static Outcome askPlaces(List<Meaning> meanings, String value) {
     return meanings.isEmpty() || meanings.size() > MOST_CHOICES
-        ? Outcome.NONE
+        ? new Outcome.None()
         : new Outcome.Ask(
-            meanings.stream().map(m -> PasteReader.shown(m.entry().pointer()) + " " + value).toList());
+            meanings.stream()
+                .map(m -> PasteReader.shown(m.entry().pointer()) + " " + value)
+                .toList());
   }
 
   /** Words beside a label: yes, no, a choice, a name, or that it is not known. */
@@ -268,10 +369,12 @@ final class Resolver {
       List<Meaning> all = narrowed(meanings, context);
       return all.size() == 1
           ? new Outcome.Taken(all.get(0).entry().pointer(), Optional.empty(), "")
-          : Outcome.NONE;
+          : new Outcome.None();
     }
     List<Meaning> fitting =
-        meanings.stream().filter(m -> value(m.entry(), plain, written, linked).isPresent()).toList();
+        meanings.stream()
+            .filter(m -> value(m.entry(), plain, written, linked).isPresent())
+            .toList();
     List<Meaning> narrowed = narrowed(fitting, context);
     if (narrowed.size() == 1) {
       Entry entry = narrowed.get(0).entry();
@@ -279,7 +382,8 @@ final class Resolver {
           entry.pointer(), value(entry, plain, written, linked), entry.unit().printed());
     }
     Optional<Outcome> fitted = narrowed.isEmpty() ? fitted(terms, plain) : Optional.empty();
-    return fitted.orElseGet(() -> askPlaces(narrowed.isEmpty() ? fitting : narrowed, written.strip()));
+    return fitted.orElseGet(
+        () -> askPlaces(narrowed.isEmpty() ? fitting : narrowed, written.strip()));
   }
 
   /** What is written beside a place named as the file names it. */
@@ -289,7 +393,7 @@ final class Resolver {
       return new Outcome.Taken(entry.pointer(), Optional.empty(), "");
     }
     Optional<Object> value = value(entry, plain, written, true);
-    return value.isEmpty() ? Outcome.NONE : new Outcome.Taken(entry.pointer(), value, "");
+    return value.isEmpty() ? new Outcome.None() : new Outcome.Taken(entry.pointer(), value, "");
   }
 
   private Optional<Outcome> fitted(Set<String> terms, String plain) {
@@ -308,9 +412,13 @@ final class Resolver {
       return list(entry, plain);
     }
     if (entry.kind() instanceof FieldKind.Flag && word == null) {
-      return YES.contains(plain) ? Optional.of(true) : NO.contains(plain) ? Optional.of(false) : Optional.empty();
+      return YES.contains(plain)
+          ? Optional.of(true)
+          : NO.contains(plain) ? Optional.of(false) : Optional.empty();
     }
-    if (entry.kind() instanceof FieldKind.Many many && many.of() instanceof FieldKind.Text text && linked) {
+    if (entry.kind() instanceof FieldKind.Many many
+        && many.of() instanceof FieldKind.Text text
+        && linked) {
       return text.parse().apply(written.strip()).map(List::of);
     }
     if (entry.kind() instanceof FieldKind.Text text && linked) {
@@ -325,14 +433,14 @@ final class Resolver {
 
   private static Optional<Object> text(FieldKind.Text kind, Entry entry, String written) {
     boolean name = kind.pattern().isEmpty() && !written.isEmpty() && written.length() <= 60;
-    return name || !kind.pattern().isEmpty() && entry.words().isEmpty()
+    return name || (!kind.pattern().isEmpty() && entry.words().isEmpty())
         ? kind.parse().apply(written).map(value -> value)
         : Optional.empty();
   }
 
   private static Optional<Object> list(Entry entry, String plain) {
     List<Choice> choices = new ArrayList<>();
-    for (String part : plain.split(" (?:and|und|en|et|plus|sowie) ")) {
+    for (String part : plain.split(" (?:and|und|en|et|plus|sowie) ", 0)) {
       if (!addAll(choices, entry, part.strip())) {
         return Optional.empty();
       }
@@ -358,17 +466,34 @@ final class Resolver {
   Outcome statement(Set<String> terms, Context context) {
     List<Statement> found = vocabulary.statements(terms);
     List<Statement> left = found;
-    left = ifAny(left, left.stream().filter(s -> Context.within(s.entry().pointer(), context.nearby())).toList());
-    left = ifAny(left, left.stream().filter(s -> Context.within(s.entry().pointer(), context.heading())).toList());
-    Set<Pointer> places = left.stream().map(s -> s.entry().pointer()).collect(Collectors.toCollection(LinkedHashSet::new));
+    left =
+        ifAny(
+            left,
+            left.stream()
+                .filter(s -> Context.within(s.entry().pointer(), context.nearby()))
+                .toList());
+    left =
+        ifAny(
+            left,
+            left.stream()
+                .filter(s -> Context.within(s.entry().pointer(), context.heading()))
+                .toList());
+    Set<Pointer> places =
+        left.stream()
+            .map(s -> s.entry().pointer())
+            .collect(Collectors.toCollection(LinkedHashSet::new));
     if (places.size() == 1) {
       Statement one = left.get(0);
-      return new Outcome.Taken(one.entry().pointer(), Optional.of(one.value()), one.entry().unit().printed());
+      return new Outcome.Taken(
+          one.entry().pointer(), Optional.of(one.value()), one.entry().unit().printed());
     }
     return places.isEmpty()
-        ? Outcome.NONE
+        ? new Outcome.None()
         : new Outcome.Ask(
-            left.stream().map(s -> PasteReader.shown(s.entry().pointer()) + " " + shown(s.value())).distinct().toList());
+            left.stream()
+                .map(s -> PasteReader.shown(s.entry().pointer()) + " " + shown(s.value()))
+                .distinct()
+                .toList());
   }
 
   /** A value with its place, as a choice. */

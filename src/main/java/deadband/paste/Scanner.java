@@ -8,6 +8,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -50,16 +51,22 @@ final class Scanner {
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
   private static final Pattern WORD =
-      Pattern.compile("[A-Za-z]&[A-Za-z](?![A-Za-z])|\\p{L}[\\p{L}\\p{M}\\p{N}_]*(?:'\\p{L}+)?|[✓✔✗✘]");
+      Pattern.compile(
+          "[A-Za-z]&[A-Za-z](?![A-Za-z])|\\p{L}[\\p{L}\\p{M}\\p{N}_]*(?:'\\p{L}+)?|[✓✔✗✘]");
 
   private static final Pattern RANGE =
       Pattern.compile("(?: ?(?:-|\\.\\.|~) ?| (?:to|bis|tot|à|or|oder|of|ou) )(?=[-+]?\\d)");
 
   private static final Set<String> ABBREVIATIONS =
-      Set.of("min", "max", "approx", "ca", "no", "nr", "temp", "elec", "std", "resp", "ref", "sek", "sec", "hrs", "ltr", "el", "incl", "mind", "maxi", "mini", "env", "ltrs", "amp", "t", "p", "n", "o", "c");
+      Set.of(
+          "min", "max", "approx", "ca", "no", "nr", "temp", "elec", "std", "resp", "ref", "sek",
+          "sec", "hrs", "ltr", "el", "incl", "mind", "maxi", "mini", "env", "ltrs", "amp", "t", "p",
+          "n", "o", "c");
 
   private static final Set<String> JOINS =
-      Set.of("and", "but", "then", "while", "und", "aber", "dann", "sowie", "en", "maar", "et", "mais", "puis", "plus");
+      Set.of(
+          "and", "but", "then", "while", "und", "aber", "dann", "sowie", "en", "maar", "et", "mais",
+          "puis", "plus");
 
   private final String text;
   private final int end;
@@ -85,7 +92,8 @@ final class Scanner {
   /** A bullet or the number of a list item before the text. */
   private void bullet() {
     Matcher bullet =
-        Pattern.compile("\\s*(?:[-*•·▪◦○●►‣#]+\\s+|[•·▪◦○●►‣]|\\(?\\d{1,2}[.)]\\s+|\\(?[a-z][.)]\\s+)+")
+        Pattern.compile(
+                "\\s*(?:[-*•·▪◦○●►‣#]+\\s+|[•·▪◦○●►‣]|\\(?\\d{1,2}[.)]\\s+|\\(?[a-z][.)]\\s+)+")
             .matcher(text)
             .region(at, end);
     if (bullet.lookingAt()) {
@@ -181,7 +189,11 @@ final class Scanner {
     if (!bracket && !cell) {
       return false;
     }
-    Matcher unit = looking(Pattern.compile("[(\\[]? *(?:in )?(" + UnitWord.PATTERN.pattern() + ") *[)\\]]?", UnitWord.PATTERN.flags()));
+    Matcher unit =
+        looking(
+            Pattern.compile(
+                "[(\\[]? *(?:in )?(" + UnitWord.PATTERN.pattern() + ") *[)\\]]?",
+                UnitWord.PATTERN.flags()));
     if (unit == null || (bracket != (")]".indexOf(text.charAt(unit.end() - 1)) >= 0))) {
       return false;
     }
@@ -206,7 +218,9 @@ final class Scanner {
     int start = at;
     at = number.end();
     UnitWord unit = unit();
-    if (at < end && Character.isLetterOrDigit(text.charAt(at)) && Character.isLetterOrDigit(text.charAt(at - 1))) {
+    if (at < end
+        && Character.isLetterOrDigit(text.charAt(at))
+        && Character.isLetterOrDigit(text.charAt(at - 1))) {
       int word = at;
       while (word < end && Character.isLetterOrDigit(text.charAt(word))) {
         word++;
@@ -251,11 +265,13 @@ final class Scanner {
 
   private static BigDecimal plain(String digits) {
     int mark = Math.max(digits.lastIndexOf(','), digits.lastIndexOf('.'));
-    boolean grouped = digits.matches("\\d{1,3}(?:([.,'])\\d{3})(?:\\1\\d{3})+|\\d{1,3}(?:'\\d{3})+");
+    boolean grouped =
+        digits.matches("\\d{1,3}(?:([.,'])\\d{3})(?:\\1\\d{3})+|\\d{1,3}(?:'\\d{3})+");
     if (mark < 0 || grouped) {
       return new BigDecimal(digits.replaceAll("[.,']", ""));
     }
-    return new BigDecimal(digits.substring(0, mark).replaceAll("[.,']", "") + "." + digits.substring(mark + 1));
+    return new BigDecimal(
+        digits.substring(0, mark).replaceAll("[.,']", "") + "." + digits.substring(mark + 1));
   }
 
   /** The unit that follows a number, perhaps in the next cell. */
@@ -273,12 +289,17 @@ final class Scanner {
     if (!unit.lookingAt()) {
       return null;
     }
-    if (inCell && unit.end() < end && !text.substring(unit.end(), end).matches("(?s) *[\t|;,].*| *")) {
+    if (inCell
+        && unit.end() < end
+        && !text.substring(unit.end(), end).matches("(?s) *[\t|;,].*| *")) {
       return null;
     }
     String written = unit.group();
     Optional<UnitWord> word = UnitWord.of(written);
-    if (word.isEmpty() && from == at && written.length() == 1 && "ad".indexOf(written.charAt(0)) < 0) {
+    if (word.isEmpty()
+        && from == at
+        && written.length() == 1
+        && "ad".indexOf(written.charAt(0)) < 0) {
       word = UnitWord.of(written.toUpperCase(Locale.ROOT));
     }
     if (word.isPresent()) {
@@ -288,7 +309,8 @@ final class Scanner {
   }
 
   private @Nullable BigDecimal second() {
-    Matcher pair = Pattern.compile(" ?/ ?(\\d+(?:[.,]\\d+)?)(?![\\d/.,]\\d)").matcher(text).region(at, end);
+    Matcher pair =
+        Pattern.compile(" ?/ ?(\\d+(?:[.,]\\d+)?)(?![\\d/.,]\\d)").matcher(text).region(at, end);
     if (!pair.lookingAt()) {
       return null;
     }
@@ -321,7 +343,12 @@ final class Scanner {
     Amount second = last().amount();
     Optional<BigDecimal> one = minutes(first);
     Optional<BigDecimal> two = minutes(second);
-    if (one.isEmpty() || two.isEmpty() || first == null || second == null || first.unit() == second.unit() || one.get().compareTo(two.get()) < 0) {
+    if (one.isEmpty()
+        || two.isEmpty()
+        || first == null
+        || second == null
+        || Objects.equals(first.unit(), second.unit())
+        || one.get().compareTo(two.get()) < 0) {
       return;
     }
     Token before = tokens.get(count - 2);
@@ -372,12 +399,12 @@ final class Scanner {
   /** "startDelay" is two words, "l'eau" too, "pump's" is one. */
   private static String[] parts(String word) {
     if (word.matches("[a-z]+(?:[A-Z][a-z0-9]+)+")) {
-      return word.split("(?=[A-Z])");
+      return word.split("(?=[A-Z])", 0);
     }
     if (word.matches("(?i).*'s")) {
       return new String[] {word.substring(0, word.length() - 2)};
     }
-    return word.matches("(?i).*n't") ? new String[] {word} : word.split("['&_]");
+    return word.matches("(?i).*n't") ? new String[] {word} : word.split("['&_]", 0);
   }
 
   /** In small letters, without accents. */
@@ -421,8 +448,13 @@ final class Scanner {
 
   private Kind stop() {
     boolean sentence = at + 1 >= end || text.charAt(at + 1) == ' ';
-    boolean leader = at > 0 && text.charAt(at - 1) == '.' || at + 1 < end && text.charAt(at + 1) == '.';
-    boolean shortened = !tokens.isEmpty() && last().is(Kind.WORD) && last().end() == at && ABBREVIATIONS.contains(last().text());
+    boolean leader =
+        (at > 0 && text.charAt(at - 1) == '.') || (at + 1 < end && text.charAt(at + 1) == '.');
+    boolean shortened =
+        !tokens.isEmpty()
+            && last().is(Kind.WORD)
+            && last().end() == at
+            && ABBREVIATIONS.contains(last().text());
     return sentence && !leader && !shortened ? Kind.STOP : Kind.OTHER;
   }
 

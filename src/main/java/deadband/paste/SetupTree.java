@@ -54,7 +54,9 @@ final class SetupTree {
   private void put(Pointer pointer, Node node) {
     Map<String, Object> at = root;
     for (String token : pointer.parent().orElseThrow().tokens()) {
-      at = (Map<String, Object>) at.computeIfAbsent(token, key -> new LinkedHashMap<String, Object>());
+      at =
+          (Map<String, Object>)
+              at.computeIfAbsent(token, key -> new LinkedHashMap<String, Object>());
     }
     at.putIfAbsent(pointer.last(), node);
   }
@@ -94,7 +96,8 @@ final class SetupTree {
       return node;
     }
     Map<String, Object> members = (Map<String, Object>) value;
-    boolean list = !members.isEmpty() && members.keySet().stream().allMatch(name -> name.matches("\\d+"));
+    boolean list =
+        !members.isEmpty() && members.keySet().stream().allMatch(name -> name.matches("\\d+"));
     Node.Section section = section(members);
     return list
         ? new Node.Sequence(section.span(), section.members().stream().map(Member::value).toList())

@@ -49,7 +49,12 @@ final class Terms {
     if (length > 0) {
       List<String> concept = vocabulary.concept(words.subList(0, length));
       return new Term(
-          new TreeSet<>(concept), String.join(" ", words.subList(0, length)), at, at + length - 1, true, false);
+          new TreeSet<>(concept),
+          String.join(" ", words.subList(0, length)),
+          at,
+          at + length - 1,
+          true,
+          false);
     }
     if (!tokens.get(at).is(Kind.WORD)) {
       return null;
@@ -57,7 +62,8 @@ final class Terms {
     String word = words.get(0);
     boolean filler = vocabulary.isFiller(word);
     boolean known = filler || vocabulary.isKnown(word);
-    return new Term(filler ? Set.of() : Set.of(word), word, at, at, known, vocabulary.isDanger(word));
+    return new Term(
+        filler ? Set.of() : Set.of(word), word, at, at, known, vocabulary.isDanger(word));
   }
 
   /** "On: 3.2 kW" and "on/off" mean start and stop; elsewhere "on" is a preposition. */
@@ -68,13 +74,22 @@ final class Terms {
       return null;
     }
     Token after = at + 1 < tokens.size() ? tokens.get(at + 1) : null;
-    boolean first = at == 0 || !tokens.get(at - 1).is(Kind.WORD) || tokens.get(at - 1).text().matches("switch|relay|relais");
+    boolean first =
+        at == 0
+            || !tokens.get(at - 1).is(Kind.WORD)
+            || tokens.get(at - 1).text().matches("switch|relay|relais");
     boolean power =
-        after != null && after.amount() != null && after.amount().unit() != null
+        after != null
+            && after.amount() != null
+            && after.amount().unit() != null
             && after.amount().unit().written().matches("(?i)k?w|watt|°c|c");
-    boolean label = after != null && (after.is(Kind.LINK) || after.is(Kind.CELL) || after.is(Kind.SLASH) || power);
+    boolean label =
+        after != null
+            && (after.is(Kind.LINK) || after.is(Kind.CELL) || after.is(Kind.SLASH) || power);
     boolean paired = at > 0 && tokens.get(at - 1).is(Kind.SLASH) && !on;
-    return (first && label && !word.equals("an") && !word.equals("in")) || paired ? (on ? "start" : "stop") : null;
+    return (first && label && !word.equals("an") && !word.equals("in")) || paired
+        ? (on ? "start" : "stop")
+        : null;
   }
 
   /** The words from here on that no mark parts. */

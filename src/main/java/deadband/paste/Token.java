@@ -44,7 +44,10 @@ record Token(Kind kind, String text, int start, int end, @Nullable Amount amount
    * @param second the second number of a pair such as 3.2/0.3
    */
   record Amount(
-      List<BigDecimal> readings, @Nullable UnitWord unit, boolean range, @Nullable BigDecimal second) {
+      List<BigDecimal> readings,
+      @Nullable UnitWord unit,
+      boolean range,
+      @Nullable BigDecimal second) {
     boolean isClear() {
       return readings.size() == 1 && !range;
     }

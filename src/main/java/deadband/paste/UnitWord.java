@@ -15,8 +15,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A unit as people write it. One way of writing can mean several units ({@code °} a temperature or an
- * angle, {@code m} a length); the value it is written for decides.
+ * A unit as people write it. One way of writing can mean several units ({@code °} a temperature or
+ * an angle, {@code m} a length); the value it is written for decides.
  *
  * @param written how it is written
  * @param exact whether capitals matter
@@ -91,24 +91,101 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
     put(all, Unit.KILOWATT_HOUR, "1", "kwh", "kilowatt hours");
     put(all, Unit.KILOWATT_HOUR, "0.001", "wh");
     put(
-        all, Unit.KILOWATT_HOUR_A_DAY, "1", "kwh/day", "kwh/d", "kwh/24h", "kwh/24 h", "kwh per day",
-        "kwh a day", "kwh in 24 h", "kwh/tag", "kwh pro tag", "kwh/dag", "kwh per dag", "kwh/jour",
-        "kwh par jour", "kwh per 24 h", "kwh_per_day", "kwh in 24h", "kwh per 24h", "kwh/j", "kwh / day",
-        "kwh / 24 h", "kwh / 24h");
-    put(all, Unit.CELSIUS, "1", "°c", "° c", "degc", "deg c", "celsius", "degrees c", "degrees celsius",
-        "deg", "degrees", "degree", "grad", "graden", "degrés", "°", "ºc", "º", "grad celsius", "graden c", "c°");
+        all,
+        Unit.KILOWATT_HOUR_A_DAY,
+        "1",
+        "kwh/day",
+        "kwh/d",
+        "kwh/24h",
+        "kwh/24 h",
+        "kwh per day",
+        "kwh a day",
+        "kwh in 24 h",
+        "kwh/tag",
+        "kwh pro tag",
+        "kwh/dag",
+        "kwh per dag",
+        "kwh/jour",
+        "kwh par jour",
+        "kwh per 24 h",
+        "kwh_per_day",
+        "kwh in 24h",
+        "kwh per 24h",
+        "kwh/j",
+        "kwh / day",
+        "kwh / 24 h",
+        "kwh / 24h");
+    put(
+        all,
+        Unit.CELSIUS,
+        "1",
+        "°c",
+        "° c",
+        "degc",
+        "deg c",
+        "celsius",
+        "degrees c",
+        "degrees celsius",
+        "deg",
+        "degrees",
+        "degree",
+        "grad",
+        "graden",
+        "degrés",
+        "°",
+        "ºc",
+        "º",
+        "grad celsius",
+        "graden c",
+        "c°");
     exact(all, Unit.CELSIUS, "1", "C");
     fahrenheit(all, "°f", "° f", "degf", "deg f", "fahrenheit", "degrees f", "degrees fahrenheit");
     fahrenheit(all, "F");
     put(all, Unit.KELVIN, "1", "kelvin");
     exact(all, Unit.KELVIN, "1", "K");
-    put(all, Unit.MINUTE, "1", "min", "mins", "min.", "minute", "minutes", "minuten", "minuut", "mn");
     put(
-        all, Unit.MINUTE, "0.0166666666666666667", "sec", "secs", "second", "seconds", "sek", "sekunden",
-        "seconden", "seconde", "secondes", "sec.", "sek.");
+        all,
+        Unit.MINUTE,
+        "1",
+        "min",
+        "mins",
+        "min.",
+        "minute",
+        "minutes",
+        "minuten",
+        "minuut",
+        "mn");
+    put(
+        all,
+        Unit.MINUTE,
+        "0.0166666666666666667",
+        "sec",
+        "secs",
+        "second",
+        "seconds",
+        "sek",
+        "sekunden",
+        "seconden",
+        "seconde",
+        "secondes",
+        "sec.",
+        "sek.");
     exact(all, Unit.MINUTE, "0.0166666666666666667", "s");
-    put(all, Unit.MINUTE, "60", "hr", "hrs", "hour", "hours", "std", "stunden", "stunde", "uur", "heure",
-        "heures", "std.");
+    put(
+        all,
+        Unit.MINUTE,
+        "60",
+        "hr",
+        "hrs",
+        "hour",
+        "hours",
+        "std",
+        "stunden",
+        "stunde",
+        "uur",
+        "heure",
+        "heures",
+        "std.");
     exact(all, Unit.MINUTE, "60", "h");
     put(all, Unit.DAY, "1", "day", "days", "tage", "tag", "tagen", "dag", "dagen", "jour", "jours");
     exact(all, Unit.DAY, "1", "d");
@@ -118,10 +195,48 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
     put(all, Unit.MILLIMETRE, "1000", "metre", "metres", "meter", "meters", "mètre", "mètres");
     exact(all, Unit.MILLIMETRE, "1000", "m");
     put(all, Unit.MILLIMETRE, "25.4", "inch", "inches");
-    put(all, Unit.SQUARE_MILLIMETRE, "1", "mm²", "mm2", "mm^2", "sqmm", "sq mm", "square mm", "qmm", "mm sq",
-        "mmq", "millimetres squared", "square millimetres");
-    put(all, Unit.SQUARE_METRE, "1", "m²", "m2", "m^2", "sqm", "sq m", "qm", "square metres", "square metre", "m sq");
-    put(all, Unit.LITRE, "1", "l", "lt", "ltr", "ltrs", "litre", "litres", "liter", "liters", "liters.", "lit");
+    put(
+        all,
+        Unit.SQUARE_MILLIMETRE,
+        "1",
+        "mm²",
+        "mm2",
+        "mm^2",
+        "sqmm",
+        "sq mm",
+        "square mm",
+        "qmm",
+        "mm sq",
+        "mmq",
+        "millimetres squared",
+        "square millimetres");
+    put(
+        all,
+        Unit.SQUARE_METRE,
+        "1",
+        "m²",
+        "m2",
+        "m^2",
+        "sqm",
+        "sq m",
+        "qm",
+        "square metres",
+        "square metre",
+        "m sq");
+    put(
+        all,
+        Unit.LITRE,
+        "1",
+        "l",
+        "lt",
+        "ltr",
+        "ltrs",
+        "litre",
+        "litres",
+        "liter",
+        "liters",
+        "liters.",
+        "lit");
     put(all, Unit.LITRE, "1000", "m³", "m3");
     exact(all, Unit.AMPERE, "1", "A");
     put(all, Unit.AMPERE, "1", "amp", "amps", "ampere", "amperes", "ampère");
@@ -132,8 +247,25 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
     also(all, Unit.METRE, "1", "metre", "metres", "meter", "meters", "mètre", "mètres", "m");
     also(all, Unit.METRE, "0.01", "cm");
     also(all, Unit.DEGREE, "1", "°", "deg", "degrees", "degree", "grad", "graden", "degrés", "º");
-    for (String celsius : List.of("°c", "° c", "deg c", "degc", "celsius", "degrees c", "degrees", "deg",
-        "degree", "grad", "graden", "degrés", "°", "C", "degrees celsius", "ºc", "º")) {
+    for (String celsius :
+        List.of(
+            "°c",
+            "° c",
+            "deg c",
+            "degc",
+            "celsius",
+            "degrees c",
+            "degrees",
+            "deg",
+            "degree",
+            "grad",
+            "graden",
+            "degrés",
+            "°",
+            "C",
+            "degrees celsius",
+            "ºc",
+            "º")) {
       also(all, Unit.KELVIN, "1", celsius);
     }
     also(all, Unit.DAY, "0.0416666666666666667", "hours", "h", "hour", "stunden", "uur", "heures");
@@ -146,7 +278,8 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
     }
   }
 
-  private static void exact(Map<String, UnitWord> all, Unit unit, String factor, String... written) {
+  private static void exact(
+      Map<String, UnitWord> all, Unit unit, String factor, String... written) {
     for (String word : written) {
       all.put(word, new UnitWord(word, true, List.of(way(unit, factor))));
     }

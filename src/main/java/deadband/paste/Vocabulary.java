@@ -65,13 +65,68 @@ final class Vocabulary {
   /** Terms that many things have: they name a value only together with its section. */
   private static final Set<String> GENERAL =
       Set.of(
-          "start", "stop", "delay", "minimum", "maximum", "limit", "target", "height", "volume",
-          "capacity", "rating", "hysteresis", "hold", "every", "sensor", "class", "area", "bottom",
-          "upper", "length", "phases", "phase", "cable", "breaker", "flex", "rcd", "thermostat",
-          "cutout", "own", "output", "input", "mixed", "voltage", "run", "off", "contact", "blocked",
-          "timer", "position", "declared", "programme", "enabled", "state", "type", "element",
-          "measured", "displayed", "loss", "margin", "priority", "before", "startsperhour", "base",
-          "voltfree", "signal", "valve", "standard", "by", "from", "at", "surplus", "export");
+          "start",
+          "stop",
+          "delay",
+          "minimum",
+          "maximum",
+          "limit",
+          "target",
+          "height",
+          "volume",
+          "capacity",
+          "rating",
+          "hysteresis",
+          "hold",
+          "every",
+          "sensor",
+          "class",
+          "area",
+          "bottom",
+          "upper",
+          "length",
+          "phases",
+          "phase",
+          "cable",
+          "breaker",
+          "flex",
+          "rcd",
+          "thermostat",
+          "cutout",
+          "own",
+          "output",
+          "input",
+          "mixed",
+          "voltage",
+          "run",
+          "off",
+          "contact",
+          "blocked",
+          "timer",
+          "position",
+          "declared",
+          "programme",
+          "enabled",
+          "state",
+          "type",
+          "element",
+          "measured",
+          "displayed",
+          "loss",
+          "margin",
+          "priority",
+          "before",
+          "startsperhour",
+          "base",
+          "voltfree",
+          "signal",
+          "valve",
+          "standard",
+          "by",
+          "from",
+          "at",
+          "surplus",
+          "export");
 
   private static final Vocabulary ALL = new Vocabulary();
 
@@ -90,7 +145,7 @@ final class Vocabulary {
     for (String line : WordLists.lines("fillers.txt")) {
       Set<String> words = line.startsWith("dangers:") ? dangers : fillers;
       String list = line.substring(line.indexOf(':') + 1).strip();
-      Arrays.stream(list.split("\\s+")).map(Scanner::normal).forEach(words::add);
+      Arrays.stream(list.split("\\s+", 0)).map(Scanner::normal).forEach(words::add);
     }
     WordLists.lines("concepts.txt").forEach(this::concept);
     WordLists.lines("values.txt").forEach(this::value);
@@ -109,9 +164,9 @@ final class Vocabulary {
 
   private void concept(String line) {
     int colon = line.indexOf(':');
-    List<String> terms = List.of(line.substring(0, colon).split(" "));
+    List<String> terms = List.of(line.substring(0, colon).split(" ", 0));
     known.addAll(terms);
-    for (String written : line.substring(colon + 1).split(";")) {
+    for (String written : line.substring(colon + 1).split(";", 0)) {
       String phrase = plain(written);
       List<String> before = concepts.putIfAbsent(phrase, terms);
       if (before != null && !before.equals(terms)) {
@@ -135,7 +190,7 @@ final class Vocabulary {
     }
     Pointer pointer = Pointer.parse(parts.group("place"));
     List<String> phrases =
-        Arrays.stream(Objects.requireNonNullElse(parts.group("phrases"), "").split(";"))
+        Arrays.stream(Objects.requireNonNullElse(parts.group("phrases"), "").split(";", 0))
             .map(String::strip)
             .filter(phrase -> !phrase.isEmpty())
             .toList();
@@ -155,7 +210,9 @@ final class Vocabulary {
 
   private Entry entry(Pointer pointer, FieldKind kind, Matcher parts, List<String> written) {
     Set<Set<String>> phrases = new LinkedHashSet<>();
-    written.stream().filter(phrase -> !phrase.equals("-")).forEach(phrase -> phrases.add(terms(phrase)));
+    written.stream()
+        .filter(phrase -> !phrase.equals("-"))
+        .forEach(phrase -> phrases.add(terms(phrase)));
     phrases.add(terms(ownName(pointer.last())));
     phrases.remove(Set.<String>of());
     if (written.contains("-")) {
@@ -179,7 +236,7 @@ final class Vocabulary {
     Unit unit = Unit.of(name);
     String stem =
         unit == Unit.NONE ? name : name.substring(0, name.length() - unit.suffix().length() - 1);
-    return String.join(" ", stem.split("(?=[A-Z])"));
+    return String.join(" ", stem.split("(?=[A-Z])", 0));
   }
 
   private static Optional<String> describedAs(Pointer pointer) {
@@ -203,7 +260,9 @@ final class Vocabulary {
   }
 
   private static Object meant(FieldKind kind, String word) {
-    if (word.equals("none") && kind instanceof FieldKind.Many many && !(many.of() instanceof FieldKind.Word)) {
+    if (word.equals("none")
+        && kind instanceof FieldKind.Many many
+        && !(many.of() instanceof FieldKind.Word)) {
       return List.of();
     }
     if (kind instanceof FieldKind.Flag) {
@@ -233,18 +292,18 @@ final class Vocabulary {
     if (tokens.size() < 2 || !tokens.get(0).equals("outlets")) {
       return pointer;
     }
-    return Pointer.parse(
-        "/outlets/0" + (tokens.size() > 2 ? "/" + tokens.get(2) : ""));
+    return Pointer.parse("/outlets/0" + (tokens.size() > 2 ? "/" + tokens.get(2) : ""));
   }
 
   /** The terms of a phrase, fillers left out. */
   Set<String> terms(String phrase) {
-    List<String> words = List.of(plain(phrase).split(" "));
+    List<String> words = List.of(plain(phrase).split(" ", 0));
     Set<String> terms = new TreeSet<>();
     for (int at = 0; at < words.size(); ) {
       int length = longest(words, at);
       if (length > 0) {
-        terms.addAll(concepts.getOrDefault(String.join(" ", words.subList(at, at + length)), List.of()));
+        terms.addAll(
+            concepts.getOrDefault(String.join(" ", words.subList(at, at + length)), List.of()));
       } else if (!fillers.contains(words.get(at))) {
         terms.add(words.get(at));
       }

@@ -31,23 +31,24 @@ public final class Written {
   private Written() {}
 
   /** A number as it is written. */
-  public sealed interface Number {
+  public sealed interface Figure {
 
     /** One number, in the unit asked for. */
-    record One(double value) implements Number {}
+    record One(double value) implements Figure {}
 
     /** A comma that may stand before decimals or between thousands. */
-    record Either(double decimal, double thousands) implements Number {}
+    record Either(double decimal, double thousands) implements Figure {}
 
     /** From one number to another. */
-    record Range(double from, double to) implements Number {}
+    record Range(double from, double to) implements Figure {}
   }
 
   /** The number that a text is and nothing more, its unit converted; empty where it is none. */
-  public static Optional<Number> number(String text, Unit unit) {
+  public static Optional<Figure> number(String text, Unit unit) {
     String clean = CleanText.of(text).text();
     List<Token> tokens = Scanner.of(clean, 0, clean.length());
-    Amount amount = tokens.size() == 1 && tokens.get(0).is(Kind.AMOUNT) ? tokens.get(0).amount() : null;
+    Amount amount =
+        tokens.size() == 1 && tokens.get(0).is(Kind.AMOUNT) ? tokens.get(0).amount() : null;
     if (amount == null || amount.second() != null) {
       return Optional.empty();
     }
@@ -57,17 +58,22 @@ public final class Written {
           amount.unit() == null
               ? Optional.of(reading)
               : amount.unit().to(unit).map(way -> way.of(reading));
-      value.map(BigDecimal::doubleValue).map(v -> unit == Unit.NONE ? v : unit.round(v)).ifPresent(values::add);
+      value
+          .map(BigDecimal::doubleValue)
+          .map(v -> unit == Unit.NONE ? v : unit.round(v))
+          .ifPresent(values::add);
     }
-    return values.size() < amount.readings().size() ? Optional.empty() : Optional.of(number(clean, amount, values));
+    return values.size() < amount.readings().size()
+        ? Optional.empty()
+        : Optional.of(number(clean, amount, values));
   }
 
-  private static Number number(String text, Amount amount, List<Double> values) {
+  private static Figure number(String text, Amount amount, List<Double> values) {
     if (amount.range()) {
-      return new Number.Range(values.get(0), values.get(1));
+      return new Figure.Range(values.get(0), values.get(1));
     }
     boolean comma = values.size() > 1 && text.indexOf(',') >= 0;
-    return comma ? new Number.Either(values.get(0), values.get(1)) : new Number.One(values.get(0));
+    return comma ? new Figure.Either(values.get(0), values.get(1)) : new Figure.One(values.get(0));
   }
 
   /** The yes or no that a text says. */

@@ -77,7 +77,7 @@ public final class Corrections {
     if (pointer == null
         || !(Written.kind(pointer).orElse(null) instanceof FieldKind.Num kind)
         || !(Written.number(problem.source().slice(span), kind.unit()).orElse(null)
-            instanceof Written.Number.One one)
+            instanceof Written.Figure.One one)
         || !kind.admits(one.value())) {
       return problem;
     }

@@ -33,7 +33,9 @@ public final class PastedSetup {
         .forEach(
             one ->
                 file.note(
-                    "ambiguous", one.line(), one.text() + ": " + String.join(" or ", one.choices())));
+                    "ambiguous",
+                    one.line(),
+                    one.text() + ": " + String.join(" or ", one.choices())));
     return file.out.toString();
   }
 

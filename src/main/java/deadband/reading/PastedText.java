@@ -146,7 +146,8 @@ final class PastedText {
       return new Node.Section(span, members);
     }
     if (node instanceof Node.Sequence list) {
-      return new Node.Sequence(span, list.items().stream().map(item -> moved(item, clean)).toList());
+      return new Node.Sequence(
+          span, list.items().stream().map(item -> moved(item, clean)).toList());
     }
     if (node instanceof Node.Text text) {
       return new Node.Text(span, text.value());

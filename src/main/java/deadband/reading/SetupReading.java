@@ -100,7 +100,9 @@ public sealed interface SetupReading {
     ShapeReader reader = new ShapeReader(document.source());
     Setup setup = reader.read(document.root());
     List<Problem> problems = new ArrayList<>(read.problems());
-    reader.problems().stream().filter(p -> !isToldAlready(p, read.problems())).forEach(problems::add);
+    reader.problems().stream()
+        .filter(p -> !isToldAlready(p, read.problems()))
+        .forEach(problems::add);
     if (problems.isEmpty()) {
       return new Read(document, setup, pasted);
     }

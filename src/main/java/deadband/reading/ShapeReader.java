@@ -104,7 +104,9 @@ final class ShapeReader {
     List<Pointer> places = Written.places(member.name(), at.parent().orElseThrow());
     if (!places.isEmpty()) {
       String right =
-          places.stream().map(Pointer::dotted).collect(Collectors.joining(" or ", "enter it as ", ""));
+          places.stream()
+              .map(Pointer::dotted)
+              .collect(Collectors.joining(" or ", "enter it as ", ""));
       problems.add(
           Problem.of(source, Kind.OTHER_SECTION, "\"" + member.name() + "\"", right)
               .at(at, member.nameSpan()));
@@ -213,13 +215,20 @@ final class ShapeReader {
   private Optional<Object> notAList(Node node, FieldKind.Many kind, Pointer at) {
     boolean absent =
         node instanceof Node.Section section
-            ? section.get(Shape.FITTED).map(Literal::of).map(Literal::json).orElse("").equals("false")
+            ? section
+                .get(Shape.FITTED)
+                .map(Literal::of)
+                .map(Literal::json)
+                .orElse("")
+                .equals("false")
             : fitted(node).equals(Optional.of(false));
     if (absent) {
       return corrected(Kind.WRONG_KIND, node, at, "[]");
     }
     boolean item =
-        node instanceof Node.Section ? kind.of() instanceof FieldKind.Section : node instanceof Node.Text;
+        node instanceof Node.Section
+            ? kind.of() instanceof FieldKind.Section
+            : node instanceof Node.Text;
     return item
         ? corrected(Kind.WRONG_KIND, node, at, "[ " + source.slice(node.span()) + " ]")
         : wrongKind(node, at, "a list, [ … ]");
@@ -315,13 +324,15 @@ final class ShapeReader {
 
   /** A number in quotes, perhaps with its unit. */
   private Optional<Object> written(Node node, FieldKind.Num kind, Pointer at) {
-    Optional<Written.Number> meant =
-        node instanceof Node.Text text ? Written.number(text.value(), kind.unit()) : Optional.empty();
-    Written.Number number = meant.orElse(null);
-    if (number instanceof Written.Number.One one && kind.admits(one.value())) {
+    Optional<Written.Figure> meant =
+        node instanceof Node.Text text
+            ? Written.number(text.value(), kind.unit())
+            : Optional.empty();
+    Written.Figure number = meant.orElse(null);
+    if (number instanceof Written.Figure.One one && kind.admits(one.value())) {
       return corrected(Kind.NUMBER_QUOTED, node, at, decimal(one.value()));
     }
-    if (number instanceof Written.Number.Either either) {
+    if (number instanceof Written.Figure.Either either) {
       String right =
           decimal(either.decimal())
               + " or "
@@ -329,7 +340,7 @@ final class ShapeReader {
               + ": write the one that is meant without a comma";
       return wrong(Kind.COMMA_AMBIGUOUS, node, at, right);
     }
-    return number instanceof Written.Number.Range range
+    return number instanceof Written.Figure.Range range
         ? wrong(
             Kind.RANGE_WRITTEN,
             node,

@@ -80,8 +80,7 @@ public final class PasteText {
   /** Lines that contradict one another once, with all their places. */
   private static List<String> ambiguous(List<Ambiguous> all) {
     Map<List<String>, List<Ambiguous>> byChoices = new LinkedHashMap<>();
-    all.forEach(
-        one -> byChoices.computeIfAbsent(one.choices(), key -> new ArrayList<>()).add(one));
+    all.forEach(one -> byChoices.computeIfAbsent(one.choices(), key -> new ArrayList<>()).add(one));
     List<String> entries = new ArrayList<>();
     byChoices.forEach((choices, lines) -> entries.add(ambiguous(choices, lines)));
     return entries;
@@ -93,6 +92,10 @@ public final class PasteText {
         numbers.size() == 1
             ? "line " + numbers.get(0) + ": " + lines.get(0).text()
             : "lines " + String.join(", ", numbers.stream().map(String::valueOf).toList());
-    return where + ": " + (choices.size() == 1 ? "is it " : "is it one of ") + String.join(" | ", choices) + "?";
+    return where
+        + ": "
+        + (choices.size() == 1 ? "is it " : "is it one of ")
+        + String.join(" | ", choices)
+        + "?";
   }
 }

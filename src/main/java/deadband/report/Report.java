@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param document the file as it was read; says where each value stands
  * @param pasted how a text that is no setup file was understood; null for a setup file
  */
-public record Report(
-    Document document, Setup setup, Judgement judgement, @Nullable Pasted pasted) {
+public record Report(Document document, Setup setup, Judgement judgement, @Nullable Pasted pasted) {
 
   /** A setup file that was judged. */
   public Report(Document document, Setup setup, Judgement judgement) {

@@ -81,7 +81,9 @@ public record Setup(
         @Asked(value = "What was observed on site?", where = Asked.Where.LOOK)
         Observed observed,
     @Described("values far from any usual one that are right, as JSON Pointers")
-        @Asked(value = "Which unusual values were checked and are right?", where = Asked.Where.PAPERS)
+        @Asked(
+            value = "Which unusual values were checked and are right?",
+            where = Asked.Where.PAPERS)
         Entered<List<Pointer>> confirmed) {
 
   /**

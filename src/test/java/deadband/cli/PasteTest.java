@@ -52,7 +52,8 @@ class PasteTest {
     String json = check("--format", "json", MAIL).out();
 
     assertThat(json)
-        .containsSubsequence("\"understood\"", "\"line\": 14", "\"/relay/startDelay_min\"", "\"value\": 3")
+        .containsSubsequence(
+            "\"understood\"", "\"line\": 14", "\"/relay/startDelay_min\"", "\"value\": 3")
         .containsSubsequence("\"notUnderstood\"", "\"line\": 21", "Is a 5 min delay better?")
         .containsSubsequence("\"ambiguous\"", "\"choices\"", "diverter.limit_C 60 °C");
   }
@@ -65,7 +66,8 @@ class PasteTest {
     CommandLineRun file = check(saved.toString());
 
     assertThat(first.exit()).isEqualTo(1);
-    assertThat(Files.readString(saved)).containsPattern("\"startDelay_min\": 3,?  // line 14: start delay 180 s");
+    assertThat(Files.readString(saved))
+        .containsPattern("\"startDelay_min\": 3,?  // line 14: start delay 180 s");
     assertThat(again.exit()).isEqualTo(2);
     assertThat(again.err()).contains("already exists; use --overwrite");
     assertThat(file.exit()).isEqualTo(1);
@@ -74,7 +76,9 @@ class PasteTest {
 
   @Test
   void aSetupFileIsNotSavedAgain() {
-    CommandLineRun run = check("--save", folder.resolve("x.json").toString(), "sample-configs/good/mill-cottage.json");
+    CommandLineRun run =
+        check(
+            "--save", folder.resolve("x.json").toString(), "sample-configs/good/mill-cottage.json");
 
     assertThat(run.exit()).isEqualTo(2);
     assertThat(run.err()).contains("is a setup file already");
@@ -84,10 +88,14 @@ class PasteTest {
   void aProposalForATextIsWrittenAsASetupFile() throws IOException {
     Path out = folder.resolve("proposed.json");
     CommandLineRun run =
-        CommandLineRun.of("propose", "--no-day-run", "--as-of", "2026-05-31", "--out", out.toString(), MAIL);
+        CommandLineRun.of(
+            "propose", "--no-day-run", "--as-of", "2026-05-31", "--out", out.toString(), MAIL);
 
     assertThat(run.out()).contains("understood      line 8", "relay.stop_kW");
-    assertThat(Files.readString(out)).startsWith("{").contains("// line 13").doesNotContain("\"stop_kW\": 2.9");
+    assertThat(Files.readString(out))
+        .startsWith("{")
+        .contains("// line 13")
+        .doesNotContain("\"stop_kW\": 2.9");
   }
 
   @Test
@@ -99,7 +107,8 @@ class PasteTest {
     Path fixed = folder.resolve("home.fixed.json");
 
     assertThat(run.exit()).isEqualTo(3);
-    assertThat(run.err()).contains("1 correction", "line 1, column 26  /relay/start_kW  \"3,2 kW\" -> 3.2");
+    assertThat(run.err())
+        .contains("1 correction", "line 1, column 26  /relay/start_kW  \"3,2 kW\" -> 3.2");
     assertThat(Files.readString(fixed)).isEqualTo(text.replace("\"3,2 kW\"", "3.2"));
     assertThat(Files.readString(file)).isEqualTo(text);
     assertThat(check("--fix", file.toString()).exit()).isEqualTo(5);

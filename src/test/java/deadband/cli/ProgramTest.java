@@ -365,7 +365,7 @@ class ProgramTest {
 
     assertThat(brief.exit()).isEqualTo(3);
     assertThat(brief.out().lines().filter(line -> line.matches("\\S.*")))
-        .extracting(line -> line.split("  ")[0])
+        .extracting(line -> line.split("  ", 0)[0])
         .containsExactly("verdict", "not read", "not-ready", "ready", "total");
     assertThat(brief.out().replaceAll("\\s+", " "))
         .contains("not-ready 0 1 0 0 0 0 gap-below-heat-pump-draw, " + FAULTY)

@@ -14,8 +14,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two hundred pasted texts: at least 95 % of what they say is read right, and nothing is read wrong,
- * since a wrong reading is worse than none.
+ * Two hundred pasted texts: at least 95 % of what they say is read right, and nothing is read
+ * wrong, since a wrong reading is worse than none.
  */
 class PasteCorpusTest {
 
@@ -33,7 +33,8 @@ class PasteCorpusTest {
     void add(String title, Map<String, String> says, Map<String, String> read) {
       texts++;
       said += says.size();
-      says.forEach((place, value) -> count(title + " " + place + " " + value, value, read.get(place)));
+      says.forEach(
+          (place, value) -> count(title + " " + place + " " + value, value, read.get(place)));
       read.forEach(
           (place, value) -> {
             if (!value.equals(says.get(place))) {
@@ -52,7 +53,9 @@ class PasteCorpusTest {
 
     void hold(String corpus) {
       String figures =
-          String.format("%s: %d texts, %d values, %d right, %d wrong", corpus, texts, said, right, wrong.size());
+          String.format(
+              "%s: %d texts, %d values, %d right, %d wrong",
+              corpus, texts, said, right, wrong.size());
       System.out.println(figures);
       assertThat(wrong).as(figures).isEmpty();
       assertThat(right).as(figures + missed).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * said));
@@ -62,11 +65,12 @@ class PasteCorpusTest {
   @Test
   void textsWrittenByHandAreReadRight() throws IOException {
     Count count = new Count();
-    String[] texts = Files.readString(BY_HAND).split("(?m)^== text ");
+    String[] texts = Files.readString(BY_HAND).split("(?m)^== text ", 0);
     for (int i = 1; i < texts.length; i++) {
       String title = texts[i].lines().findFirst().orElseThrow();
       int says = texts[i].indexOf("== reads");
-      count.add(title, said(texts[i].substring(says)), read(texts[i].substring(title.length(), says)));
+      count.add(
+          title, said(texts[i].substring(says)), read(texts[i].substring(title.length(), says)));
     }
 
     assertThat(count.texts).isGreaterThanOrEqualTo(50);
@@ -91,8 +95,7 @@ class PasteCorpusTest {
     PasteReader.read(Source.of("mail.txt", text))
         .understood()
         .forEach(
-            one ->
-                read.put(one.pointer().toString(), PasteReader.shown(one.value()).orElse("?")));
+            one -> read.put(one.pointer().toString(), PasteReader.shown(one.value()).orElse("?")));
     return read;
   }
 

@@ -19,70 +19,389 @@ final class WrittenHome {
   /** What a person writes of one value. */
   private record Line(String place, double value, String label, String unit, double written) {}
 
-  private record Said(String place, String unit, double least, double step, int steps, String... names) {}
+  private record Said(
+      String place, String unit, double least, double step, int steps, String... names) {}
 
   private static final List<Said> ENGLISH =
       List.of(
-          new Said("/relay/start_kW", "kW", 2.2, 0.1, 20, "relay start", "surplus relay starts at", "relay switch-on point"),
-          new Said("/relay/stop_kW", "kW", 0.1, 0.1, 9, "relay stop", "surplus relay stops at", "relay switch-off point"),
-          new Said("/relay/startDelay_min", "min", 2, 1, 9, "relay start delay", "relay on delay", "relay delay before start"),
-          new Said("/relay/stopDelay_min", "min", 2, 1, 7, "relay stop delay", "relay off delay", "relay delay before stop"),
-          new Said("/tank/volume_L", "L", 150, 10, 40, "tank volume", "cylinder size", "hot water tank volume"),
-          new Said("/tank/height_mm", "mm", 1200, 10, 80, "tank height", "cylinder height", "height of the tank"),
-          new Said("/immersion/power_kW", "kW", 2, 0.1, 12, "immersion heater power", "immersion", "immersion element rated power"),
-          new Said("/immersion/thermostat_C", "°C", 60, 1, 8, "immersion thermostat", "immersion heater thermostat", "thermostat of the immersion"),
-          new Said("/diverter/limit_C", "°C", 58, 1, 8, "diverter tank limit", "diverter limit", "PV diverter temperature limit"),
-          new Said("/diverter/hysteresis_K", "K", 1, 1, 5, "diverter hysteresis", "hysteresis of the diverter", "PV diverter differential"),
-          new Said("/heatPump/hotWaterInput_kW", "kW", 1.5, 0.1, 20, "heat pump power input", "heat pump electrical input on hot water", "HP draws"),
-          new Said("/heatPump/maximumFlow_C", "°C", 58, 1, 15, "heat pump max flow temperature", "maximum flow temp of the heat pump", "HP max flow"),
-          new Said("/heatPump/minimumRun_min", "min", 5, 1, 12, "heat pump minimum run time", "HP min run", "minimum run of the heat pump"),
-          new Said("/heatPump/everyday/start_C", "°C", 42, 1, 8, "heat pump everyday start", "everyday hot water start temperature", "normal programme start"),
-          new Said("/heatPump/everyday/stop_C", "°C", 51, 1, 5, "heat pump everyday stop", "everyday hot water stop temperature", "normal programme stop"),
-          new Said("/heatPump/surplus/stop_C", "°C", 57, 1, 5, "heat pump surplus stop", "surplus programme stop temperature", "surplus hot water stop"),
+          new Said(
+              "/relay/start_kW",
+              "kW",
+              2.2,
+              0.1,
+              20,
+              "relay start",
+              "surplus relay starts at",
+              "relay switch-on point"),
+          new Said(
+              "/relay/stop_kW",
+              "kW",
+              0.1,
+              0.1,
+              9,
+              "relay stop",
+              "surplus relay stops at",
+              "relay switch-off point"),
+          new Said(
+              "/relay/startDelay_min",
+              "min",
+              2,
+              1,
+              9,
+              "relay start delay",
+              "relay on delay",
+              "relay delay before start"),
+          new Said(
+              "/relay/stopDelay_min",
+              "min",
+              2,
+              1,
+              7,
+              "relay stop delay",
+              "relay off delay",
+              "relay delay before stop"),
+          new Said(
+              "/tank/volume_L",
+              "L",
+              150,
+              10,
+              40,
+              "tank volume",
+              "cylinder size",
+              "hot water tank volume"),
+          new Said(
+              "/tank/height_mm",
+              "mm",
+              1200,
+              10,
+              80,
+              "tank height",
+              "cylinder height",
+              "height of the tank"),
+          new Said(
+              "/immersion/power_kW",
+              "kW",
+              2,
+              0.1,
+              12,
+              "immersion heater power",
+              "immersion",
+              "immersion element rated power"),
+          new Said(
+              "/immersion/thermostat_C",
+              "°C",
+              60,
+              1,
+              8,
+              "immersion thermostat",
+              "immersion heater thermostat",
+              "thermostat of the immersion"),
+          new Said(
+              "/diverter/limit_C",
+              "°C",
+              58,
+              1,
+              8,
+              "diverter tank limit",
+              "diverter limit",
+              "PV diverter temperature limit"),
+          new Said(
+              "/diverter/hysteresis_K",
+              "K",
+              1,
+              1,
+              5,
+              "diverter hysteresis",
+              "hysteresis of the diverter",
+              "PV diverter differential"),
+          new Said(
+              "/heatPump/hotWaterInput_kW",
+              "kW",
+              1.5,
+              0.1,
+              20,
+              "heat pump power input",
+              "heat pump electrical input on hot water",
+              "HP draws"),
+          new Said(
+              "/heatPump/maximumFlow_C",
+              "°C",
+              58,
+              1,
+              15,
+              "heat pump max flow temperature",
+              "maximum flow temp of the heat pump",
+              "HP max flow"),
+          new Said(
+              "/heatPump/minimumRun_min",
+              "min",
+              5,
+              1,
+              12,
+              "heat pump minimum run time",
+              "HP min run",
+              "minimum run of the heat pump"),
+          new Said(
+              "/heatPump/everyday/start_C",
+              "°C",
+              42,
+              1,
+              8,
+              "heat pump everyday start",
+              "everyday hot water start temperature",
+              "normal programme start"),
+          new Said(
+              "/heatPump/everyday/stop_C",
+              "°C",
+              51,
+              1,
+              5,
+              "heat pump everyday stop",
+              "everyday hot water stop temperature",
+              "normal programme stop"),
+          new Said(
+              "/heatPump/surplus/stop_C",
+              "°C",
+              57,
+              1,
+              5,
+              "heat pump surplus stop",
+              "surplus programme stop temperature",
+              "surplus hot water stop"),
           new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "PV peak power", "solar array", "PV"),
-          new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "inverter", "solar inverter", "PV inverter rating"),
-          new Said("/house/baseLoad_kW", "kW", 0.2, 0.05, 8, "base load", "house base load", "background load"),
-          new Said("/heatPump/disinfection/target_C", "°C", 60, 1, 5, "legionella cycle target", "disinfection target temperature", "anti-legionella temperature"),
-          new Said("/heatPump/disinfection/every_days", "days", 7, 1, 7, "legionella cycle every", "disinfection interval", "disinfection every"),
-          new Said("/tank/coil/area_m2", "m²", 1.5, 0.1, 20, "coil area", "tank coil surface", "heat exchanger area"),
-          new Said("/immersion/circuit/breaker_A", "A", 16, 4, 3, "immersion circuit breaker", "immersion breaker", "breaker for the immersion heater"),
-          new Said("/immersion/circuit/length_m", "m", 6, 1, 20, "immersion cable length", "immersion circuit length", "length of the immersion cable"));
+          new Said(
+              "/solar/inverter_kW",
+              "kW",
+              3,
+              0.5,
+              12,
+              "inverter",
+              "solar inverter",
+              "PV inverter rating"),
+          new Said(
+              "/house/baseLoad_kW",
+              "kW",
+              0.2,
+              0.05,
+              8,
+              "base load",
+              "house base load",
+              "background load"),
+          new Said(
+              "/heatPump/disinfection/target_C",
+              "°C",
+              60,
+              1,
+              5,
+              "legionella cycle target",
+              "disinfection target temperature",
+              "anti-legionella temperature"),
+          new Said(
+              "/heatPump/disinfection/every_days",
+              "days",
+              7,
+              1,
+              7,
+              "legionella cycle every",
+              "disinfection interval",
+              "disinfection every"),
+          new Said(
+              "/tank/coil/area_m2",
+              "m²",
+              1.5,
+              0.1,
+              20,
+              "coil area",
+              "tank coil surface",
+              "heat exchanger area"),
+          new Said(
+              "/immersion/circuit/breaker_A",
+              "A",
+              16,
+              4,
+              3,
+              "immersion circuit breaker",
+              "immersion breaker",
+              "breaker for the immersion heater"),
+          new Said(
+              "/immersion/circuit/length_m",
+              "m",
+              6,
+              1,
+              20,
+              "immersion cable length",
+              "immersion circuit length",
+              "length of the immersion cable"));
 
   private static final List<Said> GERMAN =
       List.of(
-          new Said("/relay/start_kW", "kW", 2.2, 0.1, 20, "Einschaltschwelle Relais", "Relais Einschaltpunkt"),
-          new Said("/relay/stop_kW", "kW", 0.1, 0.1, 9, "Ausschaltschwelle Relais", "Relais Ausschaltpunkt"),
-          new Said("/relay/startDelay_min", "Minuten", 2, 1, 9, "Einschaltverzögerung Relais", "Relais Einschaltverzögerung"),
-          new Said("/tank/volume_L", "Liter", 150, 10, 40, "Speichervolumen", "Inhalt Warmwasserspeicher"),
+          new Said(
+              "/relay/start_kW",
+              "kW",
+              2.2,
+              0.1,
+              20,
+              "Einschaltschwelle Relais",
+              "Relais Einschaltpunkt"),
+          new Said(
+              "/relay/stop_kW",
+              "kW",
+              0.1,
+              0.1,
+              9,
+              "Ausschaltschwelle Relais",
+              "Relais Ausschaltpunkt"),
+          new Said(
+              "/relay/startDelay_min",
+              "Minuten",
+              2,
+              1,
+              9,
+              "Einschaltverzögerung Relais",
+              "Relais Einschaltverzögerung"),
+          new Said(
+              "/tank/volume_L",
+              "Liter",
+              150,
+              10,
+              40,
+              "Speichervolumen",
+              "Inhalt Warmwasserspeicher"),
           new Said("/immersion/power_kW", "kW", 2, 0.1, 12, "Heizstab Leistung", "Heizstab"),
-          new Said("/heatPump/hotWaterInput_kW", "kW", 1.5, 0.1, 20, "Leistungsaufnahme Wärmepumpe", "Wärmepumpe Leistungsaufnahme"),
-          new Said("/heatPump/minimumRun_min", "Minuten", 5, 1, 12, "Mindestlaufzeit Wärmepumpe", "Mindestlaufzeit"),
-          new Said("/heatPump/maximumFlow_C", "°C", 58, 1, 12, "maximale Vorlauftemperatur", "Vorlauftemperatur maximal"),
+          new Said(
+              "/heatPump/hotWaterInput_kW",
+              "kW",
+              1.5,
+              0.1,
+              20,
+              "Leistungsaufnahme Wärmepumpe",
+              "Wärmepumpe Leistungsaufnahme"),
+          new Said(
+              "/heatPump/minimumRun_min",
+              "Minuten",
+              5,
+              1,
+              12,
+              "Mindestlaufzeit Wärmepumpe",
+              "Mindestlaufzeit"),
+          new Said(
+              "/heatPump/maximumFlow_C",
+              "°C",
+              58,
+              1,
+              12,
+              "maximale Vorlauftemperatur",
+              "Vorlauftemperatur maximal"),
           new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "Photovoltaik", "PV-Anlage"),
           new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "Wechselrichter", "PV Wechselrichter"),
           new Said("/house/baseLoad_kW", "kW", 0.2, 0.05, 8, "Grundlast", "Grundlast Haus"));
 
   private static final List<Said> DUTCH =
       List.of(
-          new Said("/relay/start_kW", "kW", 2.2, 0.1, 20, "relais inschakelwaarde", "inschakeldrempel relais"),
-          new Said("/relay/stop_kW", "kW", 0.1, 0.1, 9, "relais uitschakelwaarde", "uitschakeldrempel relais"),
-          new Said("/relay/startDelay_min", "minuten", 2, 1, 9, "inschakelvertraging relais", "relais inschakelvertraging"),
+          new Said(
+              "/relay/start_kW",
+              "kW",
+              2.2,
+              0.1,
+              20,
+              "relais inschakelwaarde",
+              "inschakeldrempel relais"),
+          new Said(
+              "/relay/stop_kW",
+              "kW",
+              0.1,
+              0.1,
+              9,
+              "relais uitschakelwaarde",
+              "uitschakeldrempel relais"),
+          new Said(
+              "/relay/startDelay_min",
+              "minuten",
+              2,
+              1,
+              9,
+              "inschakelvertraging relais",
+              "relais inschakelvertraging"),
           new Said("/tank/volume_L", "liter", 150, 10, 40, "inhoud boilervat", "boilervat"),
-          new Said("/immersion/power_kW", "kW", 2, 0.1, 12, "elektrisch verwarmingselement", "verwarmingselement vermogen"),
-          new Said("/heatPump/hotWaterInput_kW", "kW", 1.5, 0.1, 20, "warmtepomp opgenomen vermogen", "opgenomen vermogen van de warmtepomp"),
-          new Said("/heatPump/minimumRun_min", "minuten", 5, 1, 12, "minimale looptijd warmtepomp", "minimale draaitijd"),
+          new Said(
+              "/immersion/power_kW",
+              "kW",
+              2,
+              0.1,
+              12,
+              "elektrisch verwarmingselement",
+              "verwarmingselement vermogen"),
+          new Said(
+              "/heatPump/hotWaterInput_kW",
+              "kW",
+              1.5,
+              0.1,
+              20,
+              "warmtepomp opgenomen vermogen",
+              "opgenomen vermogen van de warmtepomp"),
+          new Said(
+              "/heatPump/minimumRun_min",
+              "minuten",
+              5,
+              1,
+              12,
+              "minimale looptijd warmtepomp",
+              "minimale draaitijd"),
           new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "zonnepanelen", "PV-installatie"),
           new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "omvormer", "omvormer vermogen"));
 
   private static final List<Said> FRENCH =
       List.of(
-          new Said("/relay/start_kW", "kW", 2.2, 0.1, 20, "seuil d'enclenchement du relais", "relais, seuil d’enclenchement"),
-          new Said("/relay/stop_kW", "kW", 0.1, 0.1, 9, "seuil d'arrêt du relais", "relais, seuil d’arrêt"),
-          new Said("/relay/startDelay_min", "minutes", 2, 1, 9, "temporisation d'enclenchement du relais", "délai d'enclenchement du relais"),
-          new Said("/tank/volume_L", "litres", 150, 10, 40, "volume du ballon", "ballon d'eau chaude"),
-          new Said("/immersion/power_kW", "kW", 2, 0.1, 12, "thermoplongeur", "puissance du thermoplongeur"),
-          new Said("/heatPump/hotWaterInput_kW", "kW", 1.5, 0.1, 20, "puissance absorbée de la pompe à chaleur", "PAC, puissance absorbée"),
-          new Said("/heatPump/maximumFlow_C", "°C", 58, 1, 12, "température de départ maximale", "départ maximal de la PAC"),
+          new Said(
+              "/relay/start_kW",
+              "kW",
+              2.2,
+              0.1,
+              20,
+              "seuil d'enclenchement du relais",
+              "relais, seuil d’enclenchement"),
+          new Said(
+              "/relay/stop_kW",
+              "kW",
+              0.1,
+              0.1,
+              9,
+              "seuil d'arrêt du relais",
+              "relais, seuil d’arrêt"),
+          new Said(
+              "/relay/startDelay_min",
+              "minutes",
+              2,
+              1,
+              9,
+              "temporisation d'enclenchement du relais",
+              "délai d'enclenchement du relais"),
+          new Said(
+              "/tank/volume_L", "litres", 150, 10, 40, "volume du ballon", "ballon d'eau chaude"),
+          new Said(
+              "/immersion/power_kW",
+              "kW",
+              2,
+              0.1,
+              12,
+              "thermoplongeur",
+              "puissance du thermoplongeur"),
+          new Said(
+              "/heatPump/hotWaterInput_kW",
+              "kW",
+              1.5,
+              0.1,
+              20,
+              "puissance absorbée de la pompe à chaleur",
+              "PAC, puissance absorbée"),
+          new Said(
+              "/heatPump/maximumFlow_C",
+              "°C",
+              58,
+              1,
+              12,
+              "température de départ maximale",
+              "départ maximal de la PAC"),
           new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "onduleur", "puissance de l'onduleur"));
 
   private final Random random;
@@ -152,7 +471,9 @@ final class WrittenHome {
 
   private void lines(List<Said> all, String form, boolean comma) {
     for (Line line : drawn(all)) {
-      text.append(String.format(Locale.ROOT, form, line.label(), number(line.written(), comma), line.unit()));
+      text.append(
+          String.format(
+              Locale.ROOT, form, line.label(), number(line.written(), comma), line.unit()));
     }
   }
 
@@ -186,7 +507,9 @@ final class WrittenHome {
     int count = 0;
     for (Line line : drawn(ENGLISH)) {
       text.append(count == 0 ? "" : count % 4 == 0 ? ".\n" : ", ");
-      text.append("the ").append(line.label()).append(line.label().matches(".*( at|draws|every)") ? " " : " is ");
+      text.append("the ")
+          .append(line.label())
+          .append(line.label().matches(".*( at|draws|every)") ? " " : " is ");
       text.append(number(line.written(), false)).append(' ').append(line.unit());
       count++;
     }

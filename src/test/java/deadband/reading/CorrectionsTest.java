@@ -119,7 +119,8 @@ class CorrectionsTest {
 
   @Test
   void commentsAndLayoutStayAsTheyAre() {
-    String text = "{ // mine\n  \"relay\": { \"start_kW\": \"3,2\", /* menu */ \"stop_kW\": 60-62 }\n}\n";
+    String text =
+        "{ // mine\n  \"relay\": { \"start_kW\": \"3,2\", /* menu */ \"stop_kW\": 60-62 }\n}\n";
     Corrections.Corrected corrected = Corrections.of(unreadable(text));
 
     assertThat(corrected.text()).isEqualTo(text.replace("\"3,2\"", "3.2"));

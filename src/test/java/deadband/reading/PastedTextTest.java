@@ -25,12 +25,17 @@ class PastedTextTest {
 
   @Test
   void aValueKnowsItsLineInTheText() {
-    SetupReading.Read read = read("mail.txt", "Hello,\r\n\r\n> relay start 3200 W\r\nstop 0,3 kW\r\n");
+    SetupReading.Read read =
+        read("mail.txt", "Hello,\r\n\r\n> relay start 3200 W\r\nstop 0,3 kW\r\n");
 
     assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
     assertThat(line(read, "/relay/start_kW")).isEqualTo(3);
     assertThat(line(read, "/relay/stop_kW")).isEqualTo(4);
-    assertThat(read.document().source().excerpt(read.document().find(Pointer.parse("/relay/start_kW")).orElseThrow().span()))
+    assertThat(
+            read.document()
+                .source()
+                .excerpt(
+                    read.document().find(Pointer.parse("/relay/start_kW")).orElseThrow().span()))
         .isEqualTo("3200 W");
   }
 
@@ -46,7 +51,8 @@ class PastedTextTest {
     SetupReading.Read read = read("mail.txt", text);
 
     assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
-    int line = (int) text.substring(0, text.indexOf("3.2")).chars().filter(c -> c == '\n').count() + 1;
+    int line =
+        (int) text.substring(0, text.indexOf("3.2")).chars().filter(c -> c == '\n').count() + 1;
     assertThat(line(read, "/relay/start_kW")).isEqualTo(line);
     assertThat(read.paste()).isPresent();
   }
@@ -54,7 +60,11 @@ class PastedTextTest {
   @Test
   void whatStandsAroundTheJsonIsListedAndNotTaken() {
     Pasted pasted =
-        read("mail.txt", "Hello,\nThe start is 3.4 kW now:\n{ \"relay\": { \"start_kW\": 3.2 } }\nBye").paste().orElseThrow();
+        read(
+                "mail.txt",
+                "Hello,\nThe start is 3.4 kW now:\n{ \"relay\": { \"start_kW\": 3.2 } }\nBye")
+            .paste()
+            .orElseThrow();
 
     assertThat(pasted.notUnderstood()).extracting(Pasted.NotUnderstood::line).contains(2);
     assertThat(pasted.understood()).isEmpty();
@@ -73,11 +83,19 @@ class PastedTextTest {
   @ParameterizedTest
   @ValueSource(strings = {"home.json", "HOME.JSONC"})
   void aFileNamedAsASetupIsOne(String name) {
-    assertThat(SetupReading.ofText(name, "relay start 3 kW")).isInstanceOf(SetupReading.Unreadable.class);
+    assertThat(SetupReading.ofText(name, "relay start 3 kW"))
+        .isInstanceOf(SetupReading.Unreadable.class);
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"{ \"relay\": { \"start_kW\": 3.2 ", "// mine\n{ ]", "\"relay\": 3", "no settings here", ""})
+  @ValueSource(
+      strings = {
+        "{ \"relay\": { \"start_kW\": 3.2 ",
+        "// mine\n{ ]",
+        "\"relay\": 3",
+        "no settings here",
+        ""
+      })
   void whatBeginsAsJsonOrSaysNothingIsToldAsJson(String text) {
     SetupReading reading = SetupReading.ofText("standard input", text);
 
@@ -99,7 +117,8 @@ class PastedTextTest {
     assertThat(file)
         .contains("\"start_kW\": 3.2,  // line 2: relay start 3,2 kW */")
         .contains("\"height_mm\": null")
-        .contains("// ambiguous, line 10: start 45 °C: heatPump.everyday.start_C 45 °C or heatPump.surplus.start_C 45 °C");
+        .contains(
+            "// ambiguous, line 10: start 45 °C: heatPump.everyday.start_C 45 °C or heatPump.surplus.start_C 45 °C");
     assertThat(again.document().without(Pointer.parse("/deadband"))).isNotEmpty();
     assertThat(read.document().root().members())
         .allSatisfy(
@@ -110,7 +129,8 @@ class PastedTextTest {
 
   @Test
   void twoValuesOfOneNameAreAskedAboutAndNeitherIsTaken() {
-    SetupReading.Read read = read("mail.txt", "relay start 3 kW\nrelay stop 0.3 kW\nrelay start 3.2 kW\n");
+    SetupReading.Read read =
+        read("mail.txt", "relay start 3 kW\nrelay stop 0.3 kW\nrelay start 3.2 kW\n");
 
     assertThat(read.setup().relay().start_kW().isEntered()).isFalse();
     assertThat(read.setup().relay().stop_kW().value()).isEqualTo(0.3);
