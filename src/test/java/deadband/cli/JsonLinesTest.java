@@ -232,7 +232,7 @@ class JsonLinesTest {
     Path answers = folder.resolve("answers");
 
     Process run =
-        process("-Xmx48m", "--no-remedies", "--fail-on=never", homes.toString())
+        process("-Xmx64m", "--no-remedies", "--fail-on=never", homes.toString())
             .redirectOutput(answers.toFile())
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();

@@ -20,11 +20,16 @@ final class WrittenHome {
   private record Line(String place, double value, String label, String unit, double written) {}
 
   private record Said(
-      String place, String unit, double least, double step, int steps, String... names) {}
+      String place, String unit, double least, double step, int steps, List<String> names) {}
+
+  private static Said said(
+      String place, String unit, double least, double step, int steps, String... names) {
+    return new Said(place, unit, least, step, steps, List.of(names));
+  }
 
   private static final List<Said> ENGLISH =
       List.of(
-          new Said(
+          said(
               "/relay/start_kW",
               "kW",
               2.2,
@@ -33,7 +38,7 @@ final class WrittenHome {
               "relay start",
               "surplus relay starts at",
               "relay switch-on point"),
-          new Said(
+          said(
               "/relay/stop_kW",
               "kW",
               0.1,
@@ -42,7 +47,7 @@ final class WrittenHome {
               "relay stop",
               "surplus relay stops at",
               "relay switch-off point"),
-          new Said(
+          said(
               "/relay/startDelay_min",
               "min",
               2,
@@ -51,7 +56,7 @@ final class WrittenHome {
               "relay start delay",
               "relay on delay",
               "relay delay before start"),
-          new Said(
+          said(
               "/relay/stopDelay_min",
               "min",
               2,
@@ -60,7 +65,7 @@ final class WrittenHome {
               "relay stop delay",
               "relay off delay",
               "relay delay before stop"),
-          new Said(
+          said(
               "/tank/volume_L",
               "L",
               150,
@@ -69,7 +74,7 @@ final class WrittenHome {
               "tank volume",
               "cylinder size",
               "hot water tank volume"),
-          new Said(
+          said(
               "/tank/height_mm",
               "mm",
               1200,
@@ -78,7 +83,7 @@ final class WrittenHome {
               "tank height",
               "cylinder height",
               "height of the tank"),
-          new Said(
+          said(
               "/immersion/power_kW",
               "kW",
               2,
@@ -87,7 +92,7 @@ final class WrittenHome {
               "immersion heater power",
               "immersion",
               "immersion element rated power"),
-          new Said(
+          said(
               "/immersion/thermostat_C",
               "°C",
               60,
@@ -96,7 +101,7 @@ final class WrittenHome {
               "immersion thermostat",
               "immersion heater thermostat",
               "thermostat of the immersion"),
-          new Said(
+          said(
               "/diverter/limit_C",
               "°C",
               58,
@@ -105,7 +110,7 @@ final class WrittenHome {
               "diverter tank limit",
               "diverter limit",
               "PV diverter temperature limit"),
-          new Said(
+          said(
               "/diverter/hysteresis_K",
               "K",
               1,
@@ -114,7 +119,7 @@ final class WrittenHome {
               "diverter hysteresis",
               "hysteresis of the diverter",
               "PV diverter differential"),
-          new Said(
+          said(
               "/heatPump/hotWaterInput_kW",
               "kW",
               1.5,
@@ -123,7 +128,7 @@ final class WrittenHome {
               "heat pump power input",
               "heat pump electrical input on hot water",
               "HP draws"),
-          new Said(
+          said(
               "/heatPump/maximumFlow_C",
               "°C",
               58,
@@ -132,7 +137,7 @@ final class WrittenHome {
               "heat pump max flow temperature",
               "maximum flow temp of the heat pump",
               "HP max flow"),
-          new Said(
+          said(
               "/heatPump/minimumRun_min",
               "min",
               5,
@@ -141,7 +146,7 @@ final class WrittenHome {
               "heat pump minimum run time",
               "HP min run",
               "minimum run of the heat pump"),
-          new Said(
+          said(
               "/heatPump/everyday/start_C",
               "°C",
               42,
@@ -150,7 +155,7 @@ final class WrittenHome {
               "heat pump everyday start",
               "everyday hot water start temperature",
               "normal programme start"),
-          new Said(
+          said(
               "/heatPump/everyday/stop_C",
               "°C",
               51,
@@ -159,7 +164,7 @@ final class WrittenHome {
               "heat pump everyday stop",
               "everyday hot water stop temperature",
               "normal programme stop"),
-          new Said(
+          said(
               "/heatPump/surplus/stop_C",
               "°C",
               57,
@@ -168,8 +173,8 @@ final class WrittenHome {
               "heat pump surplus stop",
               "surplus programme stop temperature",
               "surplus hot water stop"),
-          new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "PV peak power", "solar array", "PV"),
-          new Said(
+          said("/solar/peak_kW", "kWp", 3, 0.5, 20, "PV peak power", "solar array", "PV"),
+          said(
               "/solar/inverter_kW",
               "kW",
               3,
@@ -178,7 +183,7 @@ final class WrittenHome {
               "inverter",
               "solar inverter",
               "PV inverter rating"),
-          new Said(
+          said(
               "/house/baseLoad_kW",
               "kW",
               0.2,
@@ -187,7 +192,7 @@ final class WrittenHome {
               "base load",
               "house base load",
               "background load"),
-          new Said(
+          said(
               "/heatPump/disinfection/target_C",
               "°C",
               60,
@@ -196,7 +201,7 @@ final class WrittenHome {
               "legionella cycle target",
               "disinfection target temperature",
               "anti-legionella temperature"),
-          new Said(
+          said(
               "/heatPump/disinfection/every_days",
               "days",
               7,
@@ -205,7 +210,7 @@ final class WrittenHome {
               "legionella cycle every",
               "disinfection interval",
               "disinfection every"),
-          new Said(
+          said(
               "/tank/coil/area_m2",
               "m²",
               1.5,
@@ -214,7 +219,7 @@ final class WrittenHome {
               "coil area",
               "tank coil surface",
               "heat exchanger area"),
-          new Said(
+          said(
               "/immersion/circuit/breaker_A",
               "A",
               16,
@@ -223,7 +228,7 @@ final class WrittenHome {
               "immersion circuit breaker",
               "immersion breaker",
               "breaker for the immersion heater"),
-          new Said(
+          said(
               "/immersion/circuit/length_m",
               "m",
               6,
@@ -235,7 +240,7 @@ final class WrittenHome {
 
   private static final List<Said> GERMAN =
       List.of(
-          new Said(
+          said(
               "/relay/start_kW",
               "kW",
               2.2,
@@ -243,7 +248,7 @@ final class WrittenHome {
               20,
               "Einschaltschwelle Relais",
               "Relais Einschaltpunkt"),
-          new Said(
+          said(
               "/relay/stop_kW",
               "kW",
               0.1,
@@ -251,7 +256,7 @@ final class WrittenHome {
               9,
               "Ausschaltschwelle Relais",
               "Relais Ausschaltpunkt"),
-          new Said(
+          said(
               "/relay/startDelay_min",
               "Minuten",
               2,
@@ -259,7 +264,7 @@ final class WrittenHome {
               9,
               "Einschaltverzögerung Relais",
               "Relais Einschaltverzögerung"),
-          new Said(
+          said(
               "/tank/volume_L",
               "Liter",
               150,
@@ -267,8 +272,8 @@ final class WrittenHome {
               40,
               "Speichervolumen",
               "Inhalt Warmwasserspeicher"),
-          new Said("/immersion/power_kW", "kW", 2, 0.1, 12, "Heizstab Leistung", "Heizstab"),
-          new Said(
+          said("/immersion/power_kW", "kW", 2, 0.1, 12, "Heizstab Leistung", "Heizstab"),
+          said(
               "/heatPump/hotWaterInput_kW",
               "kW",
               1.5,
@@ -276,7 +281,7 @@ final class WrittenHome {
               20,
               "Leistungsaufnahme Wärmepumpe",
               "Wärmepumpe Leistungsaufnahme"),
-          new Said(
+          said(
               "/heatPump/minimumRun_min",
               "Minuten",
               5,
@@ -284,7 +289,7 @@ final class WrittenHome {
               12,
               "Mindestlaufzeit Wärmepumpe",
               "Mindestlaufzeit"),
-          new Said(
+          said(
               "/heatPump/maximumFlow_C",
               "°C",
               58,
@@ -292,13 +297,13 @@ final class WrittenHome {
               12,
               "maximale Vorlauftemperatur",
               "Vorlauftemperatur maximal"),
-          new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "Photovoltaik", "PV-Anlage"),
-          new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "Wechselrichter", "PV Wechselrichter"),
-          new Said("/house/baseLoad_kW", "kW", 0.2, 0.05, 8, "Grundlast", "Grundlast Haus"));
+          said("/solar/peak_kW", "kWp", 3, 0.5, 20, "Photovoltaik", "PV-Anlage"),
+          said("/solar/inverter_kW", "kW", 3, 0.5, 12, "Wechselrichter", "PV Wechselrichter"),
+          said("/house/baseLoad_kW", "kW", 0.2, 0.05, 8, "Grundlast", "Grundlast Haus"));
 
   private static final List<Said> DUTCH =
       List.of(
-          new Said(
+          said(
               "/relay/start_kW",
               "kW",
               2.2,
@@ -306,7 +311,7 @@ final class WrittenHome {
               20,
               "relais inschakelwaarde",
               "inschakeldrempel relais"),
-          new Said(
+          said(
               "/relay/stop_kW",
               "kW",
               0.1,
@@ -314,7 +319,7 @@ final class WrittenHome {
               9,
               "relais uitschakelwaarde",
               "uitschakeldrempel relais"),
-          new Said(
+          said(
               "/relay/startDelay_min",
               "minuten",
               2,
@@ -322,8 +327,8 @@ final class WrittenHome {
               9,
               "inschakelvertraging relais",
               "relais inschakelvertraging"),
-          new Said("/tank/volume_L", "liter", 150, 10, 40, "inhoud boilervat", "boilervat"),
-          new Said(
+          said("/tank/volume_L", "liter", 150, 10, 40, "inhoud boilervat", "boilervat"),
+          said(
               "/immersion/power_kW",
               "kW",
               2,
@@ -331,7 +336,7 @@ final class WrittenHome {
               12,
               "elektrisch verwarmingselement",
               "verwarmingselement vermogen"),
-          new Said(
+          said(
               "/heatPump/hotWaterInput_kW",
               "kW",
               1.5,
@@ -339,7 +344,7 @@ final class WrittenHome {
               20,
               "warmtepomp opgenomen vermogen",
               "opgenomen vermogen van de warmtepomp"),
-          new Said(
+          said(
               "/heatPump/minimumRun_min",
               "minuten",
               5,
@@ -347,12 +352,12 @@ final class WrittenHome {
               12,
               "minimale looptijd warmtepomp",
               "minimale draaitijd"),
-          new Said("/solar/peak_kW", "kWp", 3, 0.5, 20, "zonnepanelen", "PV-installatie"),
-          new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "omvormer", "omvormer vermogen"));
+          said("/solar/peak_kW", "kWp", 3, 0.5, 20, "zonnepanelen", "PV-installatie"),
+          said("/solar/inverter_kW", "kW", 3, 0.5, 12, "omvormer", "omvormer vermogen"));
 
   private static final List<Said> FRENCH =
       List.of(
-          new Said(
+          said(
               "/relay/start_kW",
               "kW",
               2.2,
@@ -360,7 +365,7 @@ final class WrittenHome {
               20,
               "seuil d'enclenchement du relais",
               "relais, seuil d’enclenchement"),
-          new Said(
+          said(
               "/relay/stop_kW",
               "kW",
               0.1,
@@ -368,7 +373,7 @@ final class WrittenHome {
               9,
               "seuil d'arrêt du relais",
               "relais, seuil d’arrêt"),
-          new Said(
+          said(
               "/relay/startDelay_min",
               "minutes",
               2,
@@ -376,9 +381,8 @@ final class WrittenHome {
               9,
               "temporisation d'enclenchement du relais",
               "délai d'enclenchement du relais"),
-          new Said(
-              "/tank/volume_L", "litres", 150, 10, 40, "volume du ballon", "ballon d'eau chaude"),
-          new Said(
+          said("/tank/volume_L", "litres", 150, 10, 40, "volume du ballon", "ballon d'eau chaude"),
+          said(
               "/immersion/power_kW",
               "kW",
               2,
@@ -386,7 +390,7 @@ final class WrittenHome {
               12,
               "thermoplongeur",
               "puissance du thermoplongeur"),
-          new Said(
+          said(
               "/heatPump/hotWaterInput_kW",
               "kW",
               1.5,
@@ -394,7 +398,7 @@ final class WrittenHome {
               20,
               "puissance absorbée de la pompe à chaleur",
               "PAC, puissance absorbée"),
-          new Said(
+          said(
               "/heatPump/maximumFlow_C",
               "°C",
               58,
@@ -402,7 +406,7 @@ final class WrittenHome {
               12,
               "température de départ maximale",
               "départ maximal de la PAC"),
-          new Said("/solar/inverter_kW", "kW", 3, 0.5, 12, "onduleur", "puissance de l'onduleur"));
+          said("/solar/inverter_kW", "kW", 3, 0.5, 12, "onduleur", "puissance de l'onduleur"));
 
   private final Random random;
   private final Map<String, BigDecimal> values = new TreeMap<>();
@@ -458,7 +462,7 @@ final class WrittenHome {
         continue;
       }
       double value = said.least() + said.step() * random.nextInt(said.steps());
-      String name = said.names()[random.nextInt(said.names().length)];
+      String name = said.names().get(random.nextInt(said.names().size()));
       lines.add(new Line(said.place(), value, name, said.unit(), value));
       values.put(said.place(), decimal(value));
     }
