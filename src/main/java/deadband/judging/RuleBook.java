@@ -33,9 +33,7 @@ import org.kie.api.conf.KieBaseMutabilityOption;
 import org.kie.api.definition.KiePackage;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.KieSessionConfiguration;
 import org.kie.api.runtime.KieSessionsPool;
-import org.kie.api.runtime.conf.ThreadSafeOption;
 import org.kie.api.runtime.rule.AgendaFilter;
 
 /**
@@ -52,9 +50,6 @@ public final class RuleBook {
 
   /** More firings than any set of homes and rules needs; a rule that feeds itself reaches it. */
   private static final int MOST_FIRINGS = 100_000;
-
-  /** A session is used by one thread, so that what is inserted need not wait in a queue. */
-  private static final KieSessionConfiguration ONE_THREAD = oneThread();
 
   private static final String RULES = RuleBook.class.getPackageName() + ".rules.";
   private static final String MODELS = "META-INF/kie/deadband/deadband/drools-model";
@@ -81,12 +76,6 @@ public final class RuleBook {
         .flatMap(topic -> topic.getRules().stream())
         .map(RuleBook::check)
         .toList();
-  }
-
-  private static KieSessionConfiguration oneThread() {
-    KieSessionConfiguration configuration = RuleBaseFactory.newKnowledgeSessionConfiguration();
-    configuration.setOption(ThreadSafeOption.NO);
-    return configuration;
   }
 
   /** The rule book that is built in. */
@@ -178,7 +167,7 @@ public final class RuleBook {
    */
   private static List<Match> fired(
       KieSessionsPool sessions, Collection<? extends Fact> facts, Consumer<String> firing) {
-    KieSession session = sessions.newKieSession(ONE_THREAD);
+    KieSession session = sessions.newKieSession();
     AgendaFilter filter =
         match -> {
           firing.accept(match.getRule().getName());
