@@ -106,9 +106,19 @@ class PastedTextTest {
   @Test
   void theFileMadeOfATextSaysTheSameWithItsLines() {
     String text =
-        "Site: Alder Mews\nrelay start 3,2 kW */ \n\nBath mixed to 41 °C\nkitchen blended: no\n"
-            + "Relay counts: export, immersion\neveryday blocked 22:00-06:00\nTank height: tbc\n"
-            + "No battery\nstart 45 °C\nAs found: stop 2.7 kW\n";
+        """
+        Site: Alder Mews
+        relay start 3,2 kW */\s
+
+        Bath mixed to 41 °C
+        kitchen blended: no
+        Relay counts: export, immersion
+        everyday blocked 22:00-06:00
+        Tank height: tbc
+        No battery
+        start 45 °C
+        As found: stop 2.7 kW
+        """;
     SetupReading.Read read = read("mail.txt", text);
     String file = PastedSetup.text(read.paste().orElseThrow());
     SetupReading.Read again = read("home.json", file);
