@@ -13,7 +13,10 @@ import deadband.judging.Judgement;
 import deadband.limits.Limits;
 import deadband.paste.Pasted;
 import deadband.reading.SetupReading;
+import deadband.remedy.Proposal;
+import deadband.remedy.Proposer;
 import deadband.report.BriefTable;
+import deadband.report.JobRecord;
 import deadband.report.JsonReport;
 import deadband.report.Layout;
 import deadband.report.PasteText;
@@ -28,6 +31,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -67,8 +71,16 @@ final class CheckCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text (default), json or jsonl")
+      description = "text (default), json, jsonl, html or markdown")
   private Format format = Format.TEXT;
+
+  @Option(
+      names = "--out",
+      paramLabel = "PATH",
+      description =
+          "writes the record in html or markdown to this file; of several setups to this folder, a"
+              + " page each and an index")
+  private @Nullable Path out;
 
   @Option(
       names = "--fail-on",
@@ -125,9 +137,27 @@ final class CheckCommand implements Callable<Integer> {
 
   /** How a report is written. */
   enum Format {
-    TEXT,
-    JSON,
-    JSONL
+    TEXT(""),
+    JSON(""),
+    JSONL(""),
+    HTML(".html"),
+    MARKDOWN(".md");
+
+    private final String ending;
+
+    Format(String ending) {
+      this.ending = ending;
+    }
+
+    /** How the name of such a page ends. */
+    String ending() {
+      return ending;
+    }
+
+    /** Whether it is the record to sign, a page for each setup. */
+    boolean isPage() {
+      return this == HTML || this == MARKDOWN;
+    }
   }
 
   @Override
@@ -135,6 +165,61 @@ final class CheckCommand implements Callable<Integer> {
     if (brief && (all || format != Format.TEXT)) {
       throw Refusal.wrongUse("--brief is a text of its own; leave out --all and --format");
     }
+    if (out != null && !format.isPage()) {
+      throw Refusal.wrongUse(
+          "--out is for --format html or markdown; others go to standard output");
+    }
+    return format.isPage() ? records() : reports();
+  }
+
+  /** A record to sign of each setup. */
+  private int records() {
+    Inputs inputs = new Inputs(files, name, lines, console);
+    boolean folder = inputs.maybeSeveral();
+    if (folder && out == null) {
+      throw Refusal.wrongUse(
+          "several files make a page each: name a folder for them, as --out records");
+    }
+    Limits limits = judging.limits();
+    LocalDate date = judging.date();
+    Outputs writer = save.outputs().writer(console, paths(), folder ? null : out);
+    judging.warn(console);
+    Saving saving = save.saving(console, paths());
+    Closing closing = new Closing();
+    RecordFiles pages = new RecordFiles(console, writer, format, out, folder);
+    Judge judge = judging.judge(judging.dayRuns());
+    inputs.each(input -> record(saving.saved(input), judge, limits, date, pages, closing));
+    boolean written = pages.write();
+    console.out().flush();
+    closing.lines().forEach(console::tell);
+    boolean fixed = Fixing.all(fixes, writer, console);
+    return written && fixed && !saving.failed()
+        ? closing.exit()
+        : Math.max(closing.exit(), Exit.UNWRITABLE);
+  }
+
+  private boolean record(
+      Input input, Judge judge, Limits limits, LocalDate date, RecordFiles pages, Closing closing) {
+    SetupReading reading = input.reading().get();
+    if (reading instanceof SetupReading.Unreadable unreadable) {
+      pages.unreadable(unreadable.name(), unreadable(unreadable));
+      unreadable(unreadable, input, closing);
+      return true;
+    }
+    SetupReading.Read read = (SetupReading.Read) reading;
+    try {
+      Proposal proposal = new Proposer(judge, limits, date, List.of()).propose(read.setup());
+      Report report = new Report(read.document(), read.setup(), proposal.before(), read.pasted());
+      Judgement judgement = pages.add(new JobRecord(report, proposal, limits, Version.number()));
+      closing.judged(input.path(), judgement, failOn.exit(judgement.verdict()));
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      pages.unreadable(read.name(), Printable.of(why(fault)) + "\n");
+      closing.faulty();
+    }
+    return true;
+  }
+
+  private int reports() {
     Limits limits = judging.limits();
     LocalDate date = judging.date();
     DayRuns runs = judging.dayRuns();
@@ -260,6 +345,7 @@ final class CheckCommand implements Callable<Integer> {
               : understood(report) + TextReport.of(report, console.layout(colour), all);
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
+      case HTML, MARKDOWN -> throw new IllegalStateException("a page is no line of a report");
     };
   }
 
@@ -273,7 +359,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private String unreadable(SetupReading.Unreadable file) {
     return switch (format) {
-      case TEXT -> ProblemText.of(file.problems(), console.layout(colour).width());
+      case TEXT, HTML, MARKDOWN -> ProblemText.of(file.problems(), console.layout(colour).width());
       case JSON -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), true);
       case JSONL -> JsonReport.unreadable(file.name(), file.problems(), Version.number(), false);
     };
@@ -282,15 +368,18 @@ final class CheckCommand implements Callable<Integer> {
   /** One file's fault is its own: it is said in its place, and the others are judged. */
   private String faulty(SetupReading.Read read, Throwable fault) {
     String file = read.document().name();
-    String says =
-        fault instanceof HouseRuleFailure
-            ? "a house rule failed while it was run: " + fault.getMessage()
-            : Fault.of(fault);
+    String says = why(fault);
     if (format == Format.TEXT) {
       return Printable.of(file + ": not judged, " + says) + "\n";
     }
     Problem problem =
         Problem.of(Source.named(file), Problem.Kind.FAULT, says, "a report of this line");
     return JsonReport.unreadable(file, List.of(problem), Version.number(), format == Format.JSON);
+  }
+
+  private static String why(Throwable fault) {
+    return fault instanceof HouseRuleFailure
+        ? "a house rule failed while it was run: " + fault.getMessage()
+        : Fault.of(fault);
   }
 }

@@ -89,6 +89,11 @@ record Console(
     err.println(Printable.of(line));
   }
 
+  /** Lines on standard error that are laid out already. */
+  void tellLines(String lines) {
+    err.print(lines);
+  }
+
   /** Writes out what is still held back; whether standard output took everything. */
   boolean flush() {
     boolean whole = !out.checkError();

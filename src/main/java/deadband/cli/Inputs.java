@@ -43,6 +43,17 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
     return true;
   }
 
+  /** Whether they may be more than one, however many there are. */
+  boolean maybeSeveral() {
+    return words.size() > 1
+        || words.stream()
+            .anyMatch(
+                word ->
+                    word.equals(SetupInput.STANDARD_INPUT)
+                        ? lines
+                        : Files.isDirectory(Path.of(word)) || holdsLines(Path.of(word)));
+  }
+
   private boolean each(String word, Predicate<Input> taken) {
     if (word.equals(SetupInput.STANDARD_INPUT)) {
       return lines

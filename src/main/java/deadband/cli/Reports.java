@@ -36,6 +36,7 @@ final class Reports implements AutoCloseable {
       case TEXT -> write(several ? "\n" + report : report);
       case JSONL -> write(report + "\n");
       case JSON -> hold(report);
+      case HTML, MARKDOWN -> throw new IllegalStateException("a page goes to its own file");
     };
   }
 

@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -206,23 +205,9 @@ final class SimulateCommand implements Callable<Integer> {
 
   private static DayChart.Markings markings(
       SetupReading.Read read, DayModel model, Programme programme) {
-    Setup setup = read.setup();
-    boolean heats = setup.diverter().limit_C().isEntered();
-    String job = setup.site().reference().optional().orElse(read.document().name());
-    return new DayChart.Markings(
-        "day",
-        job + ", " + programme.name() + ", " + programme.date(),
-        OptionalDouble.of(model.installation().relay().start_kW()),
-        OptionalDouble.of(model.installation().relay().stop_kW()),
-        heats
-            ? OptionalDouble.of(model.installation().diverter().opening_C())
-            : OptionalDouble.empty(),
-        setup
-            .blending()
-            .hotSupplyMax_C()
-            .optional()
-            .map(OptionalDouble::of)
-            .orElse(OptionalDouble.empty()));
+    String job = read.setup().site().reference().optional().orElse(read.document().name());
+    return DayChart.Markings.of(
+        read.setup(), model, "day", job + ", " + programme.name() + ", " + programme.date());
   }
 
   private static DayReport report(

@@ -2,8 +2,11 @@ package deadband.report;
 
 import deadband.dayrun.Recording;
 import deadband.dayrun.Recording.Quantity;
+import deadband.days.DayModel;
+import deadband.setup.Setup;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -16,9 +19,6 @@ import java.util.OptionalDouble;
  * gives the same bytes. Meant for a day or a few: each step is drawn.
  */
 public final class DayChart {
-
-  private static final String FONTS =
-      "'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
   private static final double TOP = 26;
   private static final double CLOCK = 24;
@@ -59,6 +59,24 @@ public final class DayChart {
             "id \"" + id + "\" must be a letter and letters, digits or dashes");
       }
     }
+
+    /** The thresholds and limits of a setup. */
+    public static Markings of(Setup setup, DayModel model, String id, String title) {
+      return new Markings(
+          id,
+          title,
+          OptionalDouble.of(model.installation().relay().start_kW()),
+          OptionalDouble.of(model.installation().relay().stop_kW()),
+          setup.diverter().limit_C().isEntered()
+              ? OptionalDouble.of(model.installation().diverter().opening_C())
+              : OptionalDouble.empty(),
+          setup
+              .blending()
+              .hotSupplyMax_C()
+              .optional()
+              .map(OptionalDouble::of)
+              .orElse(OptionalDouble.empty()));
+    }
   }
 
   /** For what the picture is laid out. */
@@ -90,6 +108,11 @@ public final class DayChart {
       this.font = font;
       this.mostTicks = mostTicks;
       this.pen = pen;
+    }
+
+    /** A word for it, to tell ids apart. */
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
     }
 
     int width() {
@@ -144,27 +167,9 @@ public final class DayChart {
   }
 
   private void begin(double height, ChartPaper paper) {
-    svg.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + size.width() + " " + Svg.px(height),
-        "width",
-        Integer.toString(size.width()),
-        "height",
-        Svg.px(height),
-        "style",
-        "max-width:100%;height:auto",
-        "role",
-        "img",
-        "aria-labelledby",
-        id("title") + " " + id("desc"));
-    svg.text("title", markings.title(), "id", id("title"));
-    svg.text("desc", description(), "id", id("desc"));
+    svg.picture(size, height, markings.id(), markings.title(), description());
     paper.patterns();
-    svg.empty("rect", "width", "100%", "height", "100%", "fill", "#ffffff");
-    svg.open("g", "font-family", FONTS, "font-size", Svg.px(size.font()), "fill", ChartPaper.INK);
+    svg.lettered(size);
     svg.text(
         "text",
         cut(markings.title(), (int) (size.width() / size.font() * 1.75)),
@@ -179,10 +184,6 @@ public final class DayChart {
   private static String cut(String text, int most) {
     int length = text.codePointCount(0, text.length());
     return length <= most ? text : text.substring(0, text.offsetByCodePoints(0, most - 1)) + "…";
-  }
-
-  private String id(String name) {
-    return markings.id() + "-" + name;
   }
 
   /** What the picture shows, for those who do not see it. */

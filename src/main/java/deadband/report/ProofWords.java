@@ -35,7 +35,7 @@ final class ProofWords {
 
   /** The same in short, with its changes, for one that stands beside another. */
   static String shortly(Remedy remedy) {
-    return remedy.changes().stream().map(TextReport::inline).collect(Collectors.joining(", "))
+    return remedy.changes().stream().map(FindingLines::inline).collect(Collectors.joining(", "))
         + ": "
         + remedy.trust().words()
         + work(remedy)

@@ -43,7 +43,7 @@ public final class ProposalText {
   }
 
   /** The verdict with what decides it; while checks are not judged, of those that could be. */
-  private static String standing(Judgement judgement) {
+  static String standing(Judgement judgement) {
     String counts =
         Arrays.stream(Consequence.values())
             .filter(consequence -> judgement.count(consequence) > 0)
@@ -66,7 +66,7 @@ public final class ProposalText {
       return;
     }
     for (Change change : proposal.changes()) {
-      text.append(layout.entry("change", TextReport.change(change)));
+      text.append(layout.entry("change", FindingLines.change(change)));
     }
     text.append(layout.entry("after", standing(proposal.after())));
     Proof proof = proposal.proof().get();
@@ -81,7 +81,7 @@ public final class ProposalText {
                 + ProofWords.effect(proof.effect())));
   }
 
-  private static String trust(Proposal proposal, Proof proof) {
+  static String trust(Proposal proposal, Proof proof) {
     List<String> open = proof.hazardsOpen();
     return proof.trust() == Trust.SAFE && !open.isEmpty()
         ? Words.count(open.size(), "hazard") + " not judged: " + String.join(", ", open)

@@ -8,6 +8,7 @@ import deadband.judging.NotJudged;
 import deadband.judging.OpenQuestion;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** What was not judged, as questions to be answered, the most urgent first. */
@@ -21,6 +22,7 @@ final class QuestionText {
 
   private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five");
   private static final int INDENT = 4;
+  private static final String SKIPPED = "example days skipped";
 
   private final Judgement judgement;
   private final Layout layout;
@@ -48,6 +50,20 @@ final class QuestionText {
   static String counted(Judgement judgement, Layout layout) {
     QuestionText text = new QuestionText(judgement, layout);
     return text.questions.isEmpty() ? "" : layout.wrapped("", text.counted());
+  }
+
+  /** Each question with the checks that wait for it, then what no answer would open. */
+  static void each(Judgement judgement, BiConsumer<String, String> taken) {
+    for (OpenQuestion open : judgement.questions()) {
+      taken.accept(asked(open), names(open.opens()));
+    }
+    List<Check> skipped = skipped(judgement);
+    if (!skipped.isEmpty()) {
+      taken.accept(SKIPPED, names(skipped));
+    }
+    judgement.notJudged().stream()
+        .filter(open -> open.accepted() != null)
+        .forEach(open -> taken.accept(accepted(open), open.check().name()));
   }
 
   private String few() {
@@ -92,15 +108,15 @@ final class QuestionText {
   }
 
   private String item(OpenQuestion open, int number, String opens) {
-    return layout.wrapped(
-        Layout.pad(" " + number, INDENT),
-        open.question().asks()
-            + " ("
-            + open.question().where().words()
-            + ") "
-            + open.question().pointer().dotted()
-            + ", "
-            + opens);
+    return layout.wrapped(Layout.pad(" " + number, INDENT), asked(open) + ", " + opens);
+  }
+
+  private static String asked(OpenQuestion open) {
+    return open.question().asks()
+        + " ("
+        + open.question().where().words()
+        + ") "
+        + open.question().pointer().dotted();
   }
 
   /** How many checks wait for the answer, and how many of them are of the gravest class. */
@@ -121,18 +137,24 @@ final class QuestionText {
   /** What no answer would open: example days that were skipped, and what was accepted open. */
   private String others() {
     StringBuilder lines = new StringBuilder();
-    List<Check> skipped =
-        judgement.notJudged().stream()
-            .filter(open -> open.missing().isEmpty())
-            .map(NotJudged::check)
-            .toList();
+    List<Check> skipped = skipped(judgement);
     if (!skipped.isEmpty()) {
-      lines.append(layout.entry("not judged", "example days skipped: " + names(skipped)));
+      lines.append(layout.entry("not judged", SKIPPED + ": " + names(skipped)));
     }
     judgement.notJudged().stream()
         .filter(open -> open.accepted() != null)
-        .forEach(open -> lines.append(layout.entry("not judged", accepted(open))));
+        .forEach(
+            open ->
+                lines.append(
+                    layout.entry("not judged", accepted(open) + ": " + open.check().name())));
     return lines.toString();
+  }
+
+  private static List<Check> skipped(Judgement judgement) {
+    return judgement.notJudged().stream()
+        .filter(open -> open.missing().isEmpty())
+        .map(NotJudged::check)
+        .toList();
   }
 
   private static String accepted(NotJudged open) {
@@ -140,7 +162,6 @@ final class QuestionText {
         + OpenQuestion.outermost(open.missing()).stream()
             .map(Pointer::dotted)
             .collect(Collectors.joining(", "))
-        + " (accepted): "
-        + open.check().name();
+        + " (accepted)";
   }
 }

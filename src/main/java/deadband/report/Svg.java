@@ -7,6 +7,9 @@ import java.util.Deque;
 /** Writes SVG, one element after the other; everything written is escaped. */
 final class Svg {
 
+  private static final String FONTS =
+      "'Helvetica Neue', Arial, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+
   private final StringBuilder out = new StringBuilder(64 * 1024);
   private final Deque<String> open = new ArrayDeque<>();
 
@@ -37,6 +40,32 @@ final class Svg {
     start(name, attributes).append('>').append(escaped(content));
     out.append("</").append(name).append(">\n");
     return this;
+  }
+
+  /** Begins a picture with its title, its description and its ground. */
+  Svg picture(DayChart.Size size, double height, String id, String title, String description) {
+    open(
+        "svg",
+        "xmlns",
+        "http://www.w3.org/2000/svg",
+        "viewBox",
+        "0 0 " + size.width() + " " + px(height),
+        "width",
+        Integer.toString(size.width()),
+        "height",
+        px(height),
+        "role",
+        "img",
+        "aria-labelledby",
+        id + "-title " + id + "-desc");
+    text("title", title, "id", id + "-title");
+    text("desc", description, "id", id + "-desc");
+    return empty("rect", "width", "100%", "height", "100%", "fill", "#ffffff");
+  }
+
+  /** Begins a group in which everything is written in one hand. */
+  Svg lettered(DayChart.Size size) {
+    return open("g", "font-family", FONTS, "font-size", px(size.font()), "fill", ChartPaper.INK);
   }
 
   private StringBuilder start(String name, String... attributes) {

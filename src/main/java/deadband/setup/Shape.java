@@ -76,6 +76,27 @@ public final class Shape {
     return Optional.ofNullable(fields.get(name));
   }
 
+  /**
+   * What the value at a place means, in the words of the trade; empty where no field stands there.
+   */
+  public static String means(Class<? extends Record> root, Pointer pointer) {
+    FieldKind kind = new FieldKind.Section(root);
+    String means = "";
+    for (String token : pointer.tokens()) {
+      if (kind instanceof FieldKind.Many many) {
+        kind = many.of();
+      } else if (kind instanceof FieldKind.Section section
+          && section.shape().field(token).isPresent()) {
+        Field field = section.shape().field(token).get();
+        means = field.means();
+        kind = field.kind();
+      } else {
+        return "";
+      }
+    }
+    return means;
+  }
+
   /** Every name the section knows, {@code fitted} included where it may stand. */
   public List<String> names() {
     List<String> names = new ArrayList<>(fields.keySet());
