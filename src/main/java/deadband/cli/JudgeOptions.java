@@ -94,6 +94,11 @@ final class JudgeOptions {
     return ((HouseRules.Read) house).book();
   }
 
+  /** Whether no example days are to be run. */
+  boolean skipsDays() {
+    return noDayRun;
+  }
+
   /** The files that are read for them. */
   List<Path> files() {
     return limitsFile == null ? List.of() : List.of(limitsFile);

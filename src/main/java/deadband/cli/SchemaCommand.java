@@ -1,5 +1,6 @@
 package deadband.cli;
 
+import deadband.report.Comparison;
 import deadband.report.DayReport;
 import deadband.report.JsonReport;
 import deadband.report.SetupSchema;
@@ -21,7 +22,7 @@ final class SchemaCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "FORMAT",
       defaultValue = "setup",
-      description = "setup (default), report or simulation")
+      description = "setup (default), report, simulation or comparison")
   private What what = What.SETUP;
 
   SchemaCommand(Console console) {
@@ -32,7 +33,8 @@ final class SchemaCommand implements Callable<Integer> {
   enum What {
     SETUP,
     REPORT,
-    SIMULATION
+    SIMULATION,
+    COMPARISON
   }
 
   @Override
@@ -44,6 +46,7 @@ final class SchemaCommand implements Callable<Integer> {
               case SETUP -> SetupSchema.text();
               case REPORT -> JsonReport.schema();
               case SIMULATION -> DayReport.schema();
+              case COMPARISON -> Comparison.schema();
             });
     return Exit.READY;
   }

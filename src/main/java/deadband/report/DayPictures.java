@@ -30,6 +30,26 @@ record DayPictures(List<RecordModel.Day> days) {
             .orElse(List.of()));
   }
 
+  /** A clear day and a cloudy one of two setups, one drawn over the other; none that cannot be run. */
+  static List<RecordModel.Picture> overlays(Report before, Report after) {
+    Optional<DayModel> one = DayEvidence.model(before.setup());
+    Optional<DayModel> other = DayEvidence.model(after.setup());
+    boolean left = before.judgement().days().isEmpty() || after.judgement().days().isEmpty();
+    if (left || one.isEmpty() || other.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        overlay("clear", "Clear day", run(one.get(), "clear"), run(other.get(), "clear")),
+        overlay("cloud", "Cloudy day", run(one.get(), "cloud"), run(other.get(), "cloud")));
+  }
+
+  private static RecordModel.Picture overlay(String id, String title, Run before, Run after) {
+    return PageStyle.picture(
+        size ->
+            OverlayChart.of(
+                before.recording(), after.recording(), size, id + "-" + size.word(), title));
+  }
+
   /** A run with what it recorded. */
   private record Run(DayModel model, Recording recording, Result result) {}
 

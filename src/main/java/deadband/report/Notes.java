@@ -16,6 +16,9 @@ final class Notes {
 
   private static final String IMPORT_CHECK = "stop-lets-grid-in";
 
+  /** Settings named in one line. */
+  private static final int MOST_CHANGED = 4;
+
   private final Report report;
 
   private Notes(Report report) {
@@ -28,6 +31,7 @@ final class Notes {
     notes.openOutlets().ifPresent(all::add);
     notes.toleratedImport().ifPresent(all::add);
     notes.asFound().ifPresent(all::add);
+    notes.changedSinceFound().ifPresent(all::add);
     all.addAll(notes.renamed());
     return List.copyOf(all);
   }
@@ -62,6 +66,22 @@ final class Notes {
     return ended.isEmpty()
         ? Optional.empty()
         : Optional.of("with the settings as found, not with those proposed: " + ended);
+  }
+
+  /** The settings that were found otherwise, in one line. */
+  private Optional<String> changedSinceFound() {
+    List<Comparison.Difference> changed =
+        Comparison.settings(report.setup().asItWasFound(), report.setup());
+    String named =
+        changed.stream()
+            .limit(MOST_CHANGED)
+            .map(each -> each.pointer().dotted() + " " + each.words())
+            .collect(Collectors.joining(", "));
+    int more = changed.size() - MOST_CHANGED;
+    return named.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "changed since as-found: " + named + (more > 0 ? " and " + more + " more" : ""));
   }
 
   private boolean isTolerated() {

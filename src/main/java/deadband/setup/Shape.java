@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -95,6 +96,45 @@ public final class Shape {
       }
     }
     return means;
+  }
+
+  /** Every value entered in a section and all within it, by where it belongs in the section. */
+  public static Map<Pointer, Object> entered(Record section) {
+    return new TreeMap<>(enteredInOrder(section));
+  }
+
+  /** The same in the order of the records. */
+  public static Map<Pointer, Object> enteredInOrder(Record section) {
+    Map<Pointer, Object> all = new LinkedHashMap<>();
+    collect(section, Pointer.root(), all);
+    return all;
+  }
+
+  private static void collect(Record section, Pointer at, Map<Pointer, Object> all) {
+    Shape shape = of(section.getClass());
+    Boolean fitted = shape.part(section).fitted();
+    if (fitted != null) {
+      all.put(at.child(FITTED), fitted);
+    }
+    for (Field field : shape.fields()) {
+      Object held = shape.get(section, field);
+      Object value = held instanceof Entered<?> entered ? entered.value() : held;
+      collect(value, at.child(field.name()), all);
+    }
+  }
+
+  private static void collect(@Nullable Object value, Pointer at, Map<Pointer, Object> all) {
+    if (value instanceof Record section && !(value instanceof ClockWindow)
+        && !(value instanceof CountryCode)) {
+      collect(section, at, all);
+    } else if (value instanceof List<?> items && !items.isEmpty() && items.get(0) instanceof Record
+        && !(items.get(0) instanceof ClockWindow)) {
+      for (int index = 0; index < items.size(); index++) {
+        collect(items.get(index), at.child(index), all);
+      }
+    } else if (value != null) {
+      all.put(at, value);
+    }
   }
 
   /** Every name the section knows, {@code fitted} included where it may stand. */
