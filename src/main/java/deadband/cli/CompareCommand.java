@@ -108,8 +108,7 @@ final class CompareCommand implements Callable<Integer> {
     return read.setup().asItWasFound();
   }
 
-  private Report report(
-      SetupReading.Read read, Setup setup, Judge judge, Limits limits) {
+  private Report report(SetupReading.Read read, Setup setup, Judge judge, Limits limits) {
     LocalDate date = judging.date();
     return new Report(read.document(), setup, judge.glance(setup, limits, date));
   }

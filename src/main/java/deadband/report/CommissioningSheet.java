@@ -31,8 +31,15 @@ public final class CommissioningSheet {
 
   private static final List<String> DEVICES =
       List.of(
-          "diverter", "relay", "heatPump", "immersion", "buffer", "battery", "vehicleCharger",
-          "tank", "group");
+          "diverter",
+          "relay",
+          "heatPump",
+          "immersion",
+          "buffer",
+          "battery",
+          "vehicleCharger",
+          "tank",
+          "group");
 
   private static final double[] TABLE_C = {20, 40, 60};
 
@@ -133,8 +140,7 @@ public final class CommissioningSheet {
                 rows));
   }
 
-  private static Note.Row setting(
-      Pointer pointer, Object value, @Nullable Object found) {
+  private static Note.Row setting(Pointer pointer, Object value, @Nullable Object found) {
     String asFound = found == null ? "" : " (as found: " + shown(pointer, found) + ")";
     return new Note.Row(
         Shape.means(Setup.class, pointer) + " (" + pointer.dotted() + ")",
@@ -240,7 +246,10 @@ public final class CommissioningSheet {
           rows,
           "Sensor disconnected, display at " + Words.withUnit(at_C, "°C") + " just before",
           Words.number(
-                  Math.rint(10 * (PlatinumSensor.Curve.IEC_60751.resistance_ohm(nominal_ohm, at_C) + lead_ohm))
+                  Math.rint(
+                          10
+                              * (PlatinumSensor.Curve.IEC_60751.resistance_ohm(nominal_ohm, at_C)
+                                  + lead_ohm))
                       / 10)
               + " Ω at its ends");
     }
@@ -301,11 +310,7 @@ public final class CommissioningSheet {
   /** How long the immersion heater takes for the last ten kelvin, where it carries the cycle. */
   private String heating(double target_C) {
     boolean byElement =
-        setup
-            .heatPump()
-            .disinfection()
-            .heater()
-            .says(Disinfection.Heater.IMMERSION);
+        setup.heatPump().disinfection().heater().says(Disinfection.Heater.IMMERSION);
     Optional<Double> volume_L = setup.tank().volume_L().optional();
     Optional<Double> power_kW = setup.immersion().power_kW().optional().filter(kW -> kW > 0);
     if (!byElement || volume_L.isEmpty() || power_kW.isEmpty()) {
@@ -370,7 +375,7 @@ public final class CommissioningSheet {
         "Enter before leaving for site.",
         List.of("For", "Note", "Name and number"),
         List.of(
-            contact("Whoever prepared the settings"),
+            contact("Author of the settings"),
             contact("Reviewer"),
             contact("Technical line of the heat pump"),
             contact("Technical line of the controller"),

@@ -107,7 +107,9 @@ public record Comparison(
   /** A value found stands in a place of its own, and is the same value. */
   private static String name(Finding finding) {
     String at = finding.subject().toString();
-    return finding.check().name() + " " + (at.startsWith(FOUND) ? at.substring(FOUND.length()) : at);
+    return finding.check().name()
+        + " "
+        + (at.startsWith(FOUND) ? at.substring(FOUND.length()) : at);
   }
 
   private static List<Finding> without(Report of, Report other) {
@@ -191,7 +193,12 @@ public record Comparison(
                 to.cycles()
                     .ifPresent(
                         now -> {
-                          add(all, day, "relay closures", then.relayClosings(), now.relayClosings());
+                          add(
+                              all,
+                              day,
+                              "relay closures",
+                              then.relayClosings(),
+                              now.relayClosings());
                           add(all, day, "starts", then.heatPumpStarts(), now.heatPumpStarts());
                         }));
     kWh(all, day, "heat from PV", from.solarHeat_kWh(), to.solarHeat_kWh());
@@ -206,7 +213,12 @@ public record Comparison(
   }
 
   private static void year(List<Quantity> all, YearEffect from, YearEffect to) {
-    kWh(all, "year", "heat from PV", Math.rint(from.solarHeat_kWh()), Math.rint(to.solarHeat_kWh()));
+    kWh(
+        all,
+        "year",
+        "heat from PV",
+        Math.rint(from.solarHeat_kWh()),
+        Math.rint(to.solarHeat_kWh()));
     all.add(
         new Quantity(
             "year",
@@ -245,7 +257,9 @@ public record Comparison(
 
   private Stream<Note.Section> sections() {
     List<Note.Row> changed =
-        settings().stream().map(each -> Note.Row.of(each.pointer().dotted(), each.words())).toList();
+        settings().stream()
+            .map(each -> Note.Row.of(each.pointer().dotted(), each.words()))
+            .toList();
     List<Note.Row> differ =
         quantities().stream()
             .map(each -> Note.Row.of(each.of() + ", " + each.name(), each.words()))

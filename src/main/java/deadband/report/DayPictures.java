@@ -30,7 +30,9 @@ record DayPictures(List<RecordModel.Day> days) {
             .orElse(List.of()));
   }
 
-  /** A clear day and a cloudy one of two setups, one drawn over the other; none that cannot be run. */
+  /**
+   * A clear day and a cloudy one of two setups, one drawn over the other; none that cannot be run.
+   */
   static List<RecordModel.Picture> overlays(Report before, Report after) {
     Optional<DayModel> one = DayEvidence.model(before.setup());
     Optional<DayModel> other = DayEvidence.model(after.setup());

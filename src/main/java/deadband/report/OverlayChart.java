@@ -117,12 +117,7 @@ final class OverlayChart {
       bars(paper, "runs, after ", now::isRunning, top + 54, ChartLine.HEAT_PUMP.colour());
     }
 
-    private void bars(
-        ChartPaper paper,
-        String name,
-        IntPredicate state,
-        double top,
-        String fill) {
+    private void bars(ChartPaper paper, String name, IntPredicate state, double top, String fill) {
       ChartData data = name.endsWith("before ") ? then : now;
       paper.bars(state, top, fill);
       paper.note(name + data.times(state), top + ChartPaper.BAR);

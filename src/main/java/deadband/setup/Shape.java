@@ -124,10 +124,13 @@ public final class Shape {
   }
 
   private static void collect(@Nullable Object value, Pointer at, Map<Pointer, Object> all) {
-    if (value instanceof Record section && !(value instanceof ClockWindow)
+    if (value instanceof Record section
+        && !(value instanceof ClockWindow)
         && !(value instanceof CountryCode)) {
       collect(section, at, all);
-    } else if (value instanceof List<?> items && !items.isEmpty() && items.get(0) instanceof Record
+    } else if (value instanceof List<?> items
+        && !items.isEmpty()
+        && items.get(0) instanceof Record
         && !(items.get(0) instanceof ClockWindow)) {
       for (int index = 0; index < items.size(); index++) {
         collect(items.get(index), at.child(index), all);

@@ -20,7 +20,8 @@ final class Browser implements AutoCloseable {
 
   private static final List<String> DRIVERS =
       List.of("/usr/bin/chromedriver", "/usr/local/bin/chromedriver");
-  private static final List<String> BROWSERS = List.of("/usr/bin/chromium", "/usr/local/bin/chromium");
+  private static final List<String> BROWSERS =
+      List.of("/usr/bin/chromium", "/usr/local/bin/chromium");
   private static final Pattern SESSION = Pattern.compile("\"sessionId\":\"([^\"]+)\"");
 
   private final HttpClient http = HttpClient.newHttpClient();
@@ -89,11 +90,13 @@ final class Browser implements AutoCloseable {
   }
 
   private String post(String path, String body) throws IOException, InterruptedException {
-    return send(HttpRequest.newBuilder(URI.create(address + path)).POST(BodyPublishers.ofString(body)));
+    return send(
+        HttpRequest.newBuilder(URI.create(address + path)).POST(BodyPublishers.ofString(body)));
   }
 
   private String send(HttpRequest.Builder request) throws IOException, InterruptedException {
-    return http.send(request.timeout(Duration.ofMinutes(2)).build(), BodyHandlers.ofString()).body();
+    return http.send(request.timeout(Duration.ofMinutes(2)).build(), BodyHandlers.ofString())
+        .body();
   }
 
   void size(int width, int height) throws Exception {

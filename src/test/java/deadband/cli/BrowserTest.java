@@ -15,7 +15,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The pages in a real browser; each test is skipped, and counted as skipped, where none is found. */
+/**
+ * The pages in a real browser; each test is skipped, and counted as skipped, where none is found.
+ */
 class BrowserTest {
 
   private static final String FAULTY = "sample-configs/faulty/bath-as-hot-as-the-tank.json";
@@ -111,7 +113,8 @@ class BrowserTest {
   void axeWouldFindAFault() throws Exception {
     Browser chromium = browser();
     Path bad =
-        Files.writeString(folder.resolve("bad.html"), "<html><body><img src='data:,'></body></html>");
+        Files.writeString(
+            folder.resolve("bad.html"), "<html><body><img src='data:,'></body></html>");
     chromium.show(bad);
     chromium.run(axe());
 
@@ -125,9 +128,7 @@ class BrowserTest {
     for (int width : new int[] {1200, 800, 500}) {
       chromium.size(width, 900);
       chromium.show(full);
-      assertThat(
-              chromium.run(
-                  "return document.documentElement.scrollWidth <= window.innerWidth"))
+      assertThat(chromium.run("return document.documentElement.scrollWidth <= window.innerWidth"))
           .as("at %d", width)
           .isEqualTo("{\"value\":true}");
       assertThat(chromium.run("return window.find('Tank water can exceed the mixing valve')"))

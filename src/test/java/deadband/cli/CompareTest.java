@@ -22,7 +22,8 @@ class CompareTest {
 
   /** The faulty sample with its stop lowered, as its own check proposes. */
   private String cured() throws IOException {
-    String text = Files.readString(Path.of(FAULTY)).replaceFirst("\"stop_kW\": 2.7", "\"stop_kW\": 0.1");
+    String text =
+        Files.readString(Path.of(FAULTY)).replaceFirst("\"stop_kW\": 2.7", "\"stop_kW\": 0.1");
     return Files.writeString(folder.resolve("cured.json"), text).toString();
   }
 

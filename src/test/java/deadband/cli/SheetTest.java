@@ -32,9 +32,9 @@ class SheetTest {
   }
 
   /**
-   * Pt1000, IEC 60751 (second-hand): 1000 × (1 + 3.9083e-3 × 60 − 5.775e-7 × 3600) = 1232.4 Ω. Element
-   * of 3 kW at 240 V on 230 V: 3 × (230/240)² = 2.755 kW, 12.0 A. Element from 50 to 60 °C: 300 L ×
-   * 1.14 Wh/(L K) × 10 K / 3 kW = 68 min.
+   * Pt1000, IEC 60751 (second-hand): 1000 × (1 + 3.9083e-3 × 60 − 5.775e-7 × 3600) = 1232.4 Ω.
+   * Element of 3 kW at 240 V on 230 V: 3 × (230/240)² = 2.755 kW, 12.0 A. Element from 50 to 60 °C:
+   * 300 L × 1.14 Wh/(L K) × 10 K / 3 kW = 68 min.
    */
   @Test
   void expectedReadingsAreThoseOfThisSetup() {
