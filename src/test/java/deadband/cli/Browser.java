@@ -119,7 +119,8 @@ final class Browser implements AutoCloseable {
 
   private String answer(String path, String script) throws Exception {
     StringBuilder text = new StringBuilder("{\"args\":[],\"script\":\"");
-    for (char each : script.toCharArray()) {
+    for (int i = 0; i < script.length(); i++) {
+      char each = script.charAt(i);
       if (each == '"' || each == '\\') {
         text.append('\\').append(each);
       } else if (each < ' ' || each > '~') {
