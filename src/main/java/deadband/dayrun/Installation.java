@@ -5,7 +5,7 @@ package deadband.dayrun;
  *
  * @param supply the supply and its billing meter
  * @param generator the solar generator's inverter
- * @param sensor the grid sensor from which surplus is reckoned
+ * @param sensor the grid sensor from which surplus is calculated
  * @param diverter the proportional controller
  * @param immersion the heater it feeds
  * @param relay the surplus relay

@@ -10,7 +10,7 @@ import java.util.Arrays;
  *
  * <p>The element heats the layer it lies in, the coil the layers along it, the colder ones more;
  * what is then warmer than the water above it rises and mixes. Water below the element or the coil
- * stays as cold as it came in: no conduction down the column or the wall is reckoned. One heat
+ * stays as cold as it came in: no conduction down the column or the wall is calculated. One heat
  * capacity holds throughout, that of water at 50 °C; between 10 and 65 °C the true one lies within
  * 1.6 % of it.
  */

@@ -56,7 +56,7 @@ public record Bound(
         limit.isFirm());
   }
 
-  /** A limit reckoned with one out of the table, in a unit of its own. */
+  /** A limit calculated with one out of the table, in a unit of its own. */
   public static Bound of(String quantity, double value, Limits.Entry limit, Unit unit) {
     return new Bound(
         Measure.of(quantity, value, unit),
@@ -97,8 +97,8 @@ public record Bound(
     return new Bound(measure, name, source, known, false);
   }
 
-  /** A limit reckoned from values entered. */
-  public static Bound reckoned(String quantity, double value, Unit unit, String how) {
+  /** A limit calculated from values entered. */
+  public static Bound calculated(String quantity, double value, Unit unit, String how) {
     return new Bound(Measure.of(quantity, value, unit), how, THIS_SETUP, "calculated", true);
   }
 }

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param evidence quantities that explain it
  * @param cures sets of changes that may cure it, the best first; empty where none can be computed,
  *     and where the values set keep the limit: moving them across a tolerance is no remedy
- * @param basis how it was reckoned
+ * @param basis how it was calculated
  */
 public record Detail(
     List<Pointer> at,
@@ -36,7 +36,7 @@ public record Detail(
     return new Detail(at, observed, limit, size, List.copyOf(all), cures, basis);
   }
 
-  /** The same, with more said of how it was reckoned. */
+  /** The same, with more said of how it was calculated. */
   public Detail withBasis(String how) {
     return new Detail(at, observed, limit, size, evidence, cures, how);
   }

@@ -5,7 +5,7 @@ import deadband.setup.Unit;
 /**
  * A quantity with its value, as it is shown.
  *
- * @param quantity what was measured or reckoned, in the words of the trade
+ * @param quantity what was measured or calculated, in the words of the trade
  * @param value at the resolution of its unit
  * @param unit as printed; empty for a plain number
  */

@@ -85,13 +85,13 @@ public final class Programmes {
     boolean entered = heatPump.flowAboveTank_K().isEntered();
     Derived<Double> asSet_C = entered ? highestTank_C() : Derived.of(heatPump.maximumFlow_C());
     if (asSet_C.is(most_C -> wanted_C > most_C)) {
-      return Bound.reckoned(
+      return Bound.calculated(
           REACH,
           asSet_C.get(),
           Unit.CELSIUS,
           entered ? "maximum flow less flow above tank" : "maximum flow");
     }
-    return Bound.reckoned(
+    return Bound.calculated(
             REACH,
             reach_C().get(),
             Unit.CELSIUS,

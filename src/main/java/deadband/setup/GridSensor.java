@@ -1,6 +1,6 @@
 package deadband.setup;
 
-/** The current sensor at the supply, from which surplus is reckoned. */
+/** The current sensor at the supply, from which surplus is calculated. */
 @Equipment
 public record GridSensor(
     Part part,

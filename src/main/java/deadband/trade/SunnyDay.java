@@ -1,6 +1,6 @@
 package deadband.trade;
 
-/** What a sunny day leaves over, as an installer reckons it on the back of an envelope. */
+/** What a sunny day leaves over, as an installer calculates it on the back of an envelope. */
 public final class SunnyDay {
   /** Hours at rated power that a sunny day is worth. */
   public static final Figure FULL_SUN_H =

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Constant surplus in the day run against the control loop's definition, edge for edge: the tables
- * of the control loop in closed form, and a reckoning in whole watts that shares no code with
+ * of the control loop in closed form, and a calculation in whole watts that shares no code with
  * either.
  */
 class ConstantSurplusTest {

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The checks of the loop against the loop itself: over a grid of settings, what the relay sees is
- * reckoned watt by watt from the definition, surplus by surplus, in every state of the heater that
- * can be reached. No closed form is used here.
+ * calculated watt by watt from the definition, surplus by surplus, in every state of the heater
+ * that can be reached. No closed form is used here.
  */
 class LoopAgainstDefinitionTest {
 

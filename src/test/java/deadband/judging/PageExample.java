@@ -181,7 +181,7 @@ record PageExample(
   private static String changed(String setup, Pointer pointer, String value) {
     SetupReading.Read read = Setups.read("row", setup);
     Document document = read.document();
-    if (value.equals("not told")) {
+    if (value.equals("not entered")) {
       return document.find(pointer).isPresent() ? document.without(pointer) : setup;
     }
     return Edit.set(document, pointer, literal(value)).apply(document);

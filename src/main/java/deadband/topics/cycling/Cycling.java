@@ -155,7 +155,7 @@ public final class Cycling {
     String quantity = "volume for the minimum run";
     String how = "minimum run × (minimum output − minimum demand), over the differential";
     return setup.heatPump().minimumRun_min().isEntered()
-        ? Bound.reckoned(quantity, needed_L, LITRE, how)
+        ? Bound.calculated(quantity, needed_L, LITRE, how)
         : Bound.assumed(quantity, needed_L, LITRE, how + "; minimum run assumed");
   }
 

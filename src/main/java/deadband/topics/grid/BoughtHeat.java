@@ -151,7 +151,7 @@ public final class BoughtHeat {
         Detail.at(heater.timed(), heater.thermostat_C())
             .observed(Measure.of("time on the timer per day", timed_min, MINUTE))
             .limit(
-                Bound.reckoned(
+                Bound.calculated(
                     "time needed per day",
                     needed_min,
                     MINUTE,
@@ -204,7 +204,7 @@ public final class BoughtHeat {
         Detail.at(entered)
             .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
             .limit(
-                Bound.reckoned(
+                Bound.calculated(
                     "tolerated", error_kW, KILOWATT, "error of the grid sensor by its class"))
             .size(Size.kilowatts(bought_kW))
             .cure(Change.of(entered, 0.0))

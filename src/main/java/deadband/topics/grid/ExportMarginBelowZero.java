@@ -42,7 +42,7 @@ public record ExportMarginBelowZero(Evidence evidence, Quantity import_kW, Quant
     return Detail.at(margin)
         .observed(Measure.of("import while the element runs", bought_kW, KILOWATT))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "error of the grid sensor",
                 error_kW,
                 KILOWATT,

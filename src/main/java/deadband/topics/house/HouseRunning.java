@@ -177,7 +177,7 @@ public final class HouseRunning {
     Detail.Builder detail = asked.equals(blocked) ? Detail.at(blocked) : Detail.at(asked, blocked);
     return detail
         .observed(Measure.of("blocked part of the window", blocked_min, MINUTE))
-        .limit(Bound.reckoned("length of the window", asked_min, MINUTE, "window as entered"))
+        .limit(Bound.calculated("length of the window", asked_min, MINUTE, "window as entered"))
         .size(Size.WHOLE)
         .basis("minutes of the day")
         .done();
@@ -251,11 +251,11 @@ public final class HouseRunning {
   private Optional<Double> topUp_kWh(Entered<Double> from) {
     Derived<Double> volume = Derived.of(setup.tank().volume_L());
     Derived<Double> to = Derived.of(heater.thermostat_C());
-    boolean reckonable =
+    boolean calculable =
         volume.isKnown()
             && to.is(Water.RANGE_C::holds)
             && Derived.of(from).is(Water.RANGE_C::holds);
-    return reckonable
+    return calculable
         ? Optional.of(StoredHeat.heat_kWh(volume.get(), Derived.of(from).get(), to.get()))
         : Optional.empty();
   }
@@ -316,7 +316,7 @@ public final class HouseRunning {
     return Detail.at(entered)
         .observed(Measure.of("at the tap", tap_C, CELSIUS))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "maximum the settings allow", hottest_C, CELSIUS, "settings and tolerances"))
         .basis("the highest setting with the tolerance of its sensor")
         .done();

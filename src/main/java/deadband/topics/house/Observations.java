@@ -143,7 +143,7 @@ public final class Observations {
             Stream.concat(Stream.of(entered), Stream.of(timers)).toArray(Entered<?>[]::new))
         .observed(Measure.of("observed", seen_min, MINUTE))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "allowed by the timers", timer_min, MINUTE, "the heat pump's own timers"))
         .size(Size.share(timer_min / Math.max(1, seen_min) - 1))
         .done();

@@ -228,7 +228,7 @@ public final class ProgrammeTemperatures {
               output_kW));
     }
 
-    /** The swing that a run needs, reckoned a little warmer than it is, so that it is enough. */
+    /** The swing that a run needs, calculated a little warmer than it is, so that it is enough. */
     double swingFor_K(double run_min, double stop_C) {
       double warm_C = Water.RANGE_C.clamp(stop_C + 2 * SWING_K);
       return output_kW

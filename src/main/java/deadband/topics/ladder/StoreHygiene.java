@@ -210,7 +210,7 @@ public final class StoreHygiene {
     return Detail.at(diverter.limit_C(), disinfection.target_C())
         .observed(Measure.of("diverter opens above the target by", spare_K, KELVIN))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "tolerance of the tank sensor", tolerance_K, KELVIN, "tolerance of the sensor"))
         .evidence(evidence())
         .cures(raisedLimits())

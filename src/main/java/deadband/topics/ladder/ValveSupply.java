@@ -275,7 +275,7 @@ public final class ValveSupply {
     return Detail.at(setup.heatPump().everyday().start_C())
         .observed(Measure.of("lowest everyday supply", supply_C, CELSIUS))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "highest mixed temperature", mixed_C, CELSIUS, "mixed temperatures of the outlets"))
         .evidence(Measure.of("below it by", KELVIN.round(mixed_C - supply_C), KELVIN))
         .done();
@@ -346,7 +346,7 @@ public final class ValveSupply {
     String quantity = "minimum supply of the mixing valve";
     return typeNeeds().is(type_C -> type_C == least_C)
         ? Bound.of(quantity, least_C, limits.of(Limit.LEAST_SUPPLY_TYPE_3))
-        : Bound.reckoned(
+        : Bound.calculated(
             quantity, least_C, CELSIUS, "mixed temperature plus minimum differential of the valve");
   }
 

@@ -28,7 +28,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Facts about the sensors that surplus is reckoned from, and about controllers linked together. */
+/**
+ * Facts about the sensors that surplus is calculated from, and about controllers linked together.
+ */
 public final class MeteringInputs {
 
   /** One input for a current sensor: is anything on it, and is it assigned to anything? */

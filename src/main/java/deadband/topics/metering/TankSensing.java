@@ -160,7 +160,7 @@ public final class TankSensing {
     double allowed_K = trial.allowed_K(lead_ohm);
     detail
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "resistance at the temperature displayed", trial.expected_ohm(), OHM, "IEC 60751"))
         .size(Size.share(trial.apart_K() / allowed_K - 1))
         .evidence(

@@ -44,7 +44,7 @@ final class HuntingEvidence {
     return timing.onDelays().startsPerHour();
   }
 
-  /** How a loop that hunts under the heat pump's own draw was reckoned. */
+  /** How a loop that hunts under the heat pump's own draw was calculated. */
   String basis() {
     String assumed = loop.assumedTiming();
     boolean atLimit = loop.form().filter(LoopForm::heaterAtLimit).isPresent();
@@ -107,12 +107,12 @@ final class HuntingEvidence {
     Derived<Double> start = Derived.of(setup.heatPump().surplus().start_C());
     Derived<Double> output = Derived.of(setup.heatPump().hotWaterOutput_kW());
     Derived<Double> heated = new HeatedVolume(setup).aboveCoil_L();
-    boolean reckonable =
+    boolean calculable =
         start.isKnown()
             && from.is(Water.RANGE_C::holds)
             && output.is(power -> power > 0)
             && heated.is(volume -> volume > 0);
-    if (!reckonable) {
+    if (!calculable) {
       return Optional.empty();
     }
     double rise_K = cycle.rise_K(output.get(), heated.get(), from.get());

@@ -147,7 +147,8 @@ public final class Thresholds {
     boolean whole = loop.draw_kW().is(all -> all == draw_kW);
     return whole
         ? Bound.entered(quantity, draw_kW, KILOWATT, drawEntered())
-        : Bound.reckoned(quantity, draw_kW, KILOWATT, "its part on the phases the sensor measures");
+        : Bound.calculated(
+            quantity, draw_kW, KILOWATT, "its part on the phases the sensor measures");
   }
 
   private Entered<Double> drawEntered() {
@@ -173,7 +174,7 @@ public final class Thresholds {
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("gap between start and stop", width_kW, KILOWATT))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "power of the element", draw_kW, KILOWATT, "rated power at the site's voltage"))
         .size(Size.startsPerHour(evidence.callsOnDelays()))
         .evidence(evidence.onDelays(element.form()))
@@ -270,7 +271,7 @@ public final class Thresholds {
   private Bound mostBought(double import_kW, double tolerated_kW) {
     double half_kW = KILOWATT.round(loop.draw_kW().get() / 2);
     return import_kW > half_kW
-        ? Bound.reckoned(
+        ? Bound.calculated(
             "half of its power input", half_kW, KILOWATT, "more than the PV gives; arithmetic")
         : Bound.of("tolerated", tolerated_kW, limits.of(Limit.IMPORT_SHARE_OF_DRAW), KILOWATT);
   }
@@ -349,7 +350,7 @@ public final class Thresholds {
             setup.house().baseLoad_kW())
         .observed(Measure.of("start threshold", start_kW, KILOWATT))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "maximum the relay can see",
                 reach_kW,
                 KILOWATT,
@@ -382,7 +383,7 @@ public final class Thresholds {
     return Detail.at(relay.stop_kW(), relay.start_kW())
         .observed(Measure.of("gap beyond the power input", spare_kW, KILOWATT))
         .limit(
-            Bound.reckoned(
+            Bound.calculated(
                 "twice the meter error at that power",
                 error_kW,
                 KILOWATT,
