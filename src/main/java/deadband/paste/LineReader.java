@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the values of one line: sentence by sentence, clause by clause. */
@@ -25,6 +26,15 @@ final class LineReader {
   private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
   private static final Set<String> AS_FOUND = Set.of("asfound");
   private static final int MOST_STRANGE = 5;
+  private static final Pattern COUNT =
+      Pattern.compile("\\d*[x×*]\\d*|two|three|four|twin|dual|pair|zwei|drei|twee|drie|deux|trois");
+
+  /** What words beside the number of a value say besides. */
+  private static final Map<String, List<String>> ATTRIBUTES =
+      Map.of(
+          "/tank/volume_L", List.of("unvented", "vented"),
+          "/solar/peak_kW", List.of("south", "southwest", "southeast"),
+          "/heatPump/disinfection/target_C", List.of("weekly"));
 
   private final Resolver resolver = new Resolver();
   private final String text;
@@ -612,7 +622,7 @@ final class LineReader {
       if (free && strange > MOST_STRANGE) {
         known = 0;
       }
-      boolean doubted = isModified(pre) || isFollowed(i);
+      boolean doubted = isModified(pre) || isFollowed(i) || isCounted(i);
       for (int with : order(pre, post, known, free)) {
         List<Term> all = Term.joined(pre, post.subList(0, with));
         Outcome outcome = resolve(i, all);
@@ -640,6 +650,12 @@ final class LineReader {
     private boolean isModified(List<Term> pre) {
       int before = label.size() - pre.size() - 1;
       return !pre.isEmpty() && before >= 0 && !label.get(before).known();
+    }
+
+    /** "2 x 3 kW": whether one or all of them are meant is not said. */
+    private boolean isCounted(int i) {
+      return (i > 0 && COUNT.matcher(token(i - 1).text()).matches())
+          || (i + 1 < at.size() && COUNT.matcher(token(i + 1).text()).matches());
     }
 
     /** Two numbers with nothing but a mark between: the old and the new, or two columns. */
@@ -731,7 +747,7 @@ final class LineReader {
 
     private Outcome resolve(int i, Set<String> all) {
       Amount amount = Objects.requireNonNull(token(i).amount());
-      if (amount.second() != null) {
+      if (amount.second() != null || amount.range() || all.contains("both")) {
         List<Outcome> pair = resolver.pair(all, token(i), unit, context());
         if (pair.size() == 2) {
           second = pair.get(1);
@@ -754,10 +770,13 @@ final class LineReader {
       attributes(all, from, to);
     }
 
-    /** "an unvented tank" says two things. */
+    /** "an unvented tank of 300 L" says two things. */
     private void attributes(Set<String> all, int from, int to) {
-      for (String term : List.of("unvented", "vented")) {
-        if (all.contains(term) && last != null && last.toString().equals("/tank/volume_L")) {
+      if (last == null) {
+        return;
+      }
+      for (String term : ATTRIBUTES.getOrDefault(last.toString(), List.of())) {
+        if (all.contains(term)) {
           take(resolver.statement(Set.of(term), context()), from, to);
         }
       }

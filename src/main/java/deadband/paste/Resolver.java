@@ -251,8 +251,14 @@ final class Resolver {
   }
 
   private static boolean mayBe(Meaning meaning, Context context) {
-    boolean placed = meaning.explicit() || context.holds(meaning.entry().pointer());
-    return placed || (!context.hasHeading() && !meaning.entry().needsSection());
+    Pointer pointer = meaning.entry().pointer();
+    boolean placed =
+        meaning.entry().needsSection()
+            ? context.sections().contains(pointer.parent().orElseThrow())
+            : context.holds(pointer);
+    return meaning.explicit()
+        || placed
+        || (!context.hasHeading() && !meaning.entry().needsSection());
   }
 
   private static <T> List<T> ifAny(List<T> all, List<T> some) {
@@ -307,14 +313,49 @@ final class Resolver {
       Set<String> terms, Token token, @Nullable UnitWord labelUnit, Context context) {
     Amount amount = Objects.requireNonNull(token.amount());
     BigDecimal second = amount.second();
+    if (terms.containsAll(Set.of("both", "delay"))) {
+      Set<String> delay = without(terms, "both");
+      return both(
+          number(with(delay, "start"), token, labelUnit, context),
+          number(with(delay, "stop"), token, labelUnit, context));
+    }
+    if (amount.range() && amount.readings().size() == 2) {
+      return swing(terms, token, labelUnit, context);
+    }
     if (second == null || !terms.containsAll(Set.of("start", "stop")) || !amount.isClear()) {
       return List.of();
     }
     Outcome start =
         number(without(terms, "stop"), with(token, amount.readings().get(0)), labelUnit, context);
     Outcome stop = number(without(terms, "start"), with(token, second), labelUnit, context);
-    boolean both = start instanceof Outcome.Taken && stop instanceof Outcome.Taken;
-    return both ? List.of(start, stop) : List.of();
+    return both(start, stop);
+  }
+
+  /** "everyday 45 to 50 °C": a programme of the heat pump starts at the lower of two. */
+  private List<Outcome> swing(
+      Set<String> terms, Token token, @Nullable UnitWord unit, Context context) {
+    List<BigDecimal> ends = Objects.requireNonNull(token.amount()).readings();
+    boolean programme = terms.contains("everyday") || terms.contains("surplus");
+    if (!programme || terms.contains("start") || terms.contains("stop")) {
+      return List.of();
+    }
+    Outcome start = number(with(terms, "start"), with(token, ends.get(0)), unit, context);
+    Outcome stop = number(with(terms, "stop"), with(token, ends.get(1)), unit, context);
+    boolean rises = ends.get(0).compareTo(ends.get(1)) < 0;
+    boolean temperatures =
+        start instanceof Outcome.Taken taken && taken.pointer().last().equals("start_C");
+    return rises && temperatures ? both(start, stop) : List.of();
+  }
+
+  private static List<Outcome> both(Outcome one, Outcome other) {
+    boolean both = one instanceof Outcome.Taken && other instanceof Outcome.Taken;
+    return both ? List.of(one, other) : List.of();
+  }
+
+  private static Set<String> with(Set<String> terms, String term) {
+    Set<String> all = new LinkedHashSet<>(terms);
+    all.add(term);
+    return all;
   }
 
   private static Set<String> without(Set<String> terms, String term) {

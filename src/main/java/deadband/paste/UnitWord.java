@@ -246,6 +246,8 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
     put(all, Unit.OHM, "1000", "kohm", "kω", "kΩ", "kiloohm");
     also(all, Unit.METRE, "1", "metre", "metres", "meter", "meters", "mètre", "mètres", "m");
     also(all, Unit.METRE, "0.01", "cm");
+    // as the trade says it of a cable
+    also(all, Unit.SQUARE_MILLIMETRE, "1", "mm");
     also(all, Unit.DEGREE, "1", "°", "deg", "degrees", "degree", "grad", "graden", "degrés", "º");
     for (String celsius :
         List.of(

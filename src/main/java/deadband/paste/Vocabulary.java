@@ -99,7 +99,7 @@ final class Vocabulary {
           "mixed",
           "voltage",
           "run",
-          "off",
+          "pause",
           "contact",
           "blocked",
           "timer",
