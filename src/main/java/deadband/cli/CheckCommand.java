@@ -98,6 +98,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private JudgeOptions judging = new JudgeOptions();
   @Mixin private SaveOption save = new SaveOption();
+  @Mixin private EquipmentOption equipment = new EquipmentOption();
 
   @Option(
       names = "--all",
@@ -233,7 +234,7 @@ final class CheckCommand implements Callable<Integer> {
       Predicate<Input> asked =
           input -> answers.add(input.bytes(), () -> answer(input, judge, runs, limits, date));
       Predicate<Input> saved = input -> asked.test(saving.saved(input));
-      if (new Inputs(files, name, lines, console).each(saved) && answers.finish()) {
+      if (new Inputs(files, name, lines, equipment, console).each(saved) && answers.finish()) {
         reports.end();
       }
     }

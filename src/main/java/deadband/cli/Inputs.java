@@ -22,8 +22,10 @@ import java.util.zip.GZIPInputStream;
  *
  * @param name of standard input in a report
  * @param lines whether standard input holds a setup a line
+ * @param equipment where the files lie that they name
  */
-record Inputs(List<String> words, String name, boolean lines, Console console) {
+record Inputs(
+    List<String> words, String name, boolean lines, EquipmentOption equipment, Console console) {
 
   /**
    * A setup to be read.
@@ -58,7 +60,7 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
     if (word.equals(SetupInput.STANDARD_INPUT)) {
       return lines
           ? eachLine(name, console.in(), taken)
-          : taken.test(new Input("", 0, () -> SetupReading.ofStream(name, console.in())));
+          : taken.test(new Input("", 0, () -> stream(SetupReading.ofStream(name, console.in()))));
     }
     Path path = Path.of(word);
     if (holdsLines(path)) {
@@ -67,14 +69,19 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
     return Files.isDirectory(path) ? eachWithin(path, taken) : taken.test(file(path));
   }
 
-  private static Input file(Path path) {
-    return new Input(path.toString(), 0, () -> SetupReading.ofFile(path));
+  private Input file(Path path) {
+    return new Input(
+        path.toString(), 0, () -> equipment.withSheets(SetupReading.ofFile(path), path));
+  }
+
+  private SetupReading stream(SetupReading reading) {
+    return equipment.withSheets(reading, null);
   }
 
   private boolean eachWithin(Path path, Predicate<Input> taken) {
-    SetupFiles folder = SetupFiles.in(path);
+    SetupFiles folder = SetupFiles.in(path, equipment::isFolder);
     folder.skipped().forEach(console::tell);
-    return folder.setups().stream().map(Inputs::file).allMatch(taken)
+    return folder.setups().stream().map(this::file).allMatch(taken)
         && folder.closed().stream().map(Inputs::read).allMatch(taken);
   }
 
@@ -87,7 +94,7 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
     return (file.endsWith(".jsonl") || file.endsWith(".jsonl.gz")) && Files.isRegularFile(path);
   }
 
-  private static boolean eachLine(Path path, Predicate<Input> taken) {
+  private boolean eachLine(Path path, Predicate<Input> taken) {
     try (InputStream in = Files.newInputStream(path)) {
       return eachLine(path.toString(), in, taken);
     } catch (IOException e) {
@@ -96,7 +103,7 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
   }
 
   /** Each line under its number, blank ones passed over; what cannot be read on ends them. */
-  private static boolean eachLine(String name, InputStream in, Predicate<Input> taken) {
+  private boolean eachLine(String name, InputStream in, Predicate<Input> taken) {
     long number = 0;
     boolean any = false;
     try {
@@ -127,9 +134,9 @@ record Inputs(List<String> words, String name, boolean lines, Console console) {
     return true;
   }
 
-  private static Input line(String name, byte[] line) {
+  private Input line(String name, byte[] line) {
     return new Input(
-        "", line.length, () -> SetupReading.ofLine(name, new ByteArrayInputStream(line)));
+        "", line.length, () -> stream(SetupReading.ofLine(name, new ByteArrayInputStream(line))));
   }
 
   private static String name(String file, long line) {

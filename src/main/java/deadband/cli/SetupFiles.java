@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /**
  * The setup files in a folder and in the folders within it: those that end in {@code .json} or
@@ -26,17 +27,23 @@ final class SetupFiles {
   private static final int NAMED = 3;
 
   private final Path folder;
+  private final Predicate<Path> passed;
   private final List<Path> setups = new ArrayList<>();
   private final List<SetupReading> closed = new ArrayList<>();
   private final TreeMap<String, List<String>> skipped = new TreeMap<>();
 
-  private SetupFiles(Path folder) {
+  private SetupFiles(Path folder, Predicate<Path> passed) {
     this.folder = folder;
+    this.passed = passed;
   }
 
-  /** Looks through a folder. */
-  static SetupFiles in(Path folder) {
-    SetupFiles files = new SetupFiles(folder);
+  /**
+   * Looks through a folder.
+   *
+   * @param passed folders within it that hold equipment files and no setups
+   */
+  static SetupFiles in(Path folder, Predicate<Path> passed) {
+    SetupFiles files = new SetupFiles(folder, passed);
     try {
       Files.walkFileTree(folder, files.new Visitor());
     } catch (IOException e) {
@@ -94,6 +101,15 @@ final class SetupFiles {
   }
 
   private final class Visitor extends SimpleFileVisitor<Path> {
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path within, BasicFileAttributes attributes) {
+      if (within.equals(folder) || !passed.test(within)) {
+        return FileVisitResult.CONTINUE;
+      }
+      skip(within, "equipment files");
+      return FileVisitResult.SKIP_SUBTREE;
+    }
 
     @Override
     public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {

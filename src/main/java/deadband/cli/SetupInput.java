@@ -4,6 +4,7 @@ import deadband.reading.SetupReading;
 import deadband.report.PasteText;
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,6 +23,8 @@ final class SetupInput {
       description = "name for standard input in the report")
   private String name = "standard input";
 
+  @Mixin private EquipmentOption equipment = new EquipmentOption();
+
   /** The setup; how a text was understood is said on standard error. */
   SetupReading.Read told(Console console) {
     SetupReading.Read read = read(console);
@@ -38,8 +41,8 @@ final class SetupInput {
   SetupReading.Read read(Console console) {
     SetupReading reading =
         file.equals(STANDARD_INPUT)
-            ? SetupReading.ofStream(name, console.in())
-            : SetupReading.ofFile(Path.of(file));
+            ? equipment.withSheets(SetupReading.ofStream(name, console.in()), null)
+            : equipment.withSheets(SetupReading.ofFile(Path.of(file)), Path.of(file));
     if (reading instanceof SetupReading.Unreadable unreadable) {
       throw Refusal.unreadable(unreadable.problems());
     }

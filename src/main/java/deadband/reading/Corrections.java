@@ -101,6 +101,10 @@ public final class Corrections {
   /** The text after every correction that is beyond doubt; one after the other, each read again. */
   public static Corrected of(SetupReading.Unreadable reading) {
     Source source = reading.problems().get(0).source();
+    if (!source.name().equals(reading.name())) {
+      // an equipment file is the firm's, and stays as it is
+      return new Corrected("", List.of(), reading.problems());
+    }
     List<Made> made = new ArrayList<>();
     List<Problem> left = reading.problems();
     String text = source.text();

@@ -91,13 +91,22 @@ public sealed interface SetupReading {
     return of(JsonParser.read(source), null);
   }
 
+  /** Reads an equipment file, which says what a data sheet does and no more. */
+  static SetupReading ofSheet(String name, Path path) {
+    return of(JsonReading.ofFile(name, path), null, true);
+  }
+
   /** Reads the records out of a document, or says what is wrong in it. */
   static SetupReading of(JsonReading json, @Nullable Pasted pasted) {
+    return of(json, pasted, false);
+  }
+
+  private static SetupReading of(JsonReading json, @Nullable Pasted pasted, boolean sheet) {
     if (!(json instanceof JsonReading.Read read)) {
       return new Unreadable(json.name(), json.problems().stream().map(Corrections::of).toList());
     }
     Document document = read.document();
-    ShapeReader reader = new ShapeReader(document.source());
+    ShapeReader reader = new ShapeReader(document.source(), sheet);
     Setup setup = reader.read(document.root());
     List<Problem> problems = new ArrayList<>(read.problems());
     reader.problems().stream()

@@ -35,11 +35,18 @@ final class ShapeReader {
   private static final double WATTS_SUSPECTED = 100;
 
   private final Source source;
+  private final boolean sheet;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<@Nullable String> confirmed = new HashSet<>();
 
-  ShapeReader(Source source) {
+  /**
+   * A reader of one file.
+   *
+   * @param sheet whether it is an equipment file, which says what a data sheet does and no more
+   */
+  ShapeReader(Source source, boolean sheet) {
     this.source = source;
+    this.sheet = sheet;
   }
 
   /** What was wrong, in the order it was met. */
@@ -63,10 +70,13 @@ final class ShapeReader {
       if (member.value() instanceof Node.Nothing && field.isPresent()) {
         continue;
       }
-      if (field.isPresent()) {
+      boolean fit = shape.isEquipment() && member.name().equals(Shape.FITTED);
+      if (sheet && (fit || field.filter(each -> each.optional() && !each.ofType()).isPresent())) {
+        notOfType(member, place);
+      } else if (field.isPresent()) {
         read(member.value(), field.get(), place)
             .ifPresent(v -> values.putIfAbsent(member.name(), v));
-      } else if (shape.isEquipment() && member.name().equals(Shape.FITTED)) {
+      } else if (fit) {
         fitted = fitted(member.value(), place);
       } else {
         unknownName(member, shape, place);
@@ -98,6 +108,16 @@ final class ShapeReader {
       flag(node, at);
     }
     return null;
+  }
+
+  private void notOfType(Member member, Pointer at) {
+    problems.add(
+        Problem.of(
+                source,
+                Kind.NOT_OF_TYPE,
+                "\"" + member.name() + "\"",
+                "enter it in the setup file, and here only what the data sheet says")
+            .at(at, member.nameSpan()));
   }
 
   private void unknownName(Member member, Shape shape, Pointer at) {

@@ -13,10 +13,12 @@ import deadband.judging.RulePage;
 import deadband.provenance.Assumption;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
+import deadband.setup.DataSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What every report says below the headline of a finding, each line with its label. */
@@ -114,7 +116,12 @@ final class FindingLines {
   }
 
   private String line(Pointer pointer) {
-    return report.place(pointer).map(Place::line).map(line -> " (line " + line + ")").orElse("");
+    String from = report.sheet(pointer).map(sheet -> "from " + sheet + ", ").orElse("");
+    return report
+        .place(pointer)
+        .map(Place::line)
+        .map(line -> " (" + from + "line " + line + ")")
+        .orElse("");
   }
 
   private static String observed(@Nullable Measure measure) {
@@ -160,11 +167,24 @@ final class FindingLines {
     return change.pointer().dotted() + "   " + from + " -> " + Words.value(change.to());
   }
 
-  private static String method(Finding finding) {
+  private String method(Finding finding) {
     List<Assumption> assumed = finding.provenance().assumed();
-    return assumed.isEmpty()
-        ? finding.detail().basis()
-        : finding.detail().basis() + "; assumed " + assumptions(assumed);
+    return finding.detail().basis()
+        + fromSheets(finding)
+        + (assumed.isEmpty() ? "" : "; assumed " + assumptions(assumed));
+  }
+
+  /** The values of the data sheets that the finding rests on. */
+  private String fromSheets(Finding finding) {
+    List<Pointer> grounds = finding.provenance().entered();
+    return report.sheets().stream()
+        .map(sheet -> fromSheet(sheet, report.takenFrom(sheet).stream().filter(grounds::contains)))
+        .collect(Collectors.joining());
+  }
+
+  private static String fromSheet(DataSheet sheet, Stream<Pointer> values) {
+    String named = values.map(Pointer::dotted).collect(Collectors.joining(", "));
+    return named.isEmpty() ? "" : "; from " + sheet + ": " + named;
   }
 
   static String assumptions(List<Assumption> assumptions) {

@@ -36,6 +36,7 @@ import deadband.report.JsonForm.Members;
 import deadband.setup.Accepted;
 import deadband.setup.Asked;
 import deadband.setup.Change;
+import deadband.setup.DataSheet;
 import deadband.setup.Entered;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -109,15 +110,18 @@ public final class JsonReport {
           .and("known", TEXT.described("how the value is known"), Bound::known)
           .form();
 
+  private static final JsonForm<Optional<String>> FROM = TEXT.orNull();
+
   private static final JsonForm<Located> AT =
       new Members<Located>()
           .and("pointer", POINTER, Located::pointer)
           .and("line", PLACE.orNull(), at -> at.place().map(Place::line))
           .and("column", PLACE.orNull(), at -> at.place().map(Place::column))
+          .and("value", VALUE, at -> at.report().node(at.pointer()).flatMap(JsonReport::plain))
           .and(
-              "value",
-              VALUE,
-              at -> at.report().document().find(at.pointer()).flatMap(JsonReport::plain))
+              "from",
+              FROM.described("equipment file of the value, to which line and column then refer"),
+              at -> at.report().sheet(at.pointer()).map(DataSheet::file))
           .form();
 
   private static final JsonForm<Optional<Accepted>> ACCEPTED =
@@ -203,11 +207,41 @@ public final class JsonReport {
           .and("proof", PROOF, remedy -> Optional.of(remedy.proof()))
           .form();
 
-  private static final JsonForm<Finding> METHOD =
-      new Members<Finding>()
-          .and("how", TEXT, finding -> finding.detail().basis())
-          .and("entered", POINTER.list(), finding -> finding.provenance().entered())
-          .and("assumed", POINTER.list(), finding -> finding.provenance().assumedPointers())
+  /** The values taken from one equipment file. */
+  private record Taken(String file, List<Pointer> values) {
+    static List<Taken> of(Report report) {
+      return report.sheets().stream()
+          .map(sheet -> new Taken(sheet.file(), report.takenFrom(sheet)))
+          .toList();
+    }
+
+    /** Those that a finding rests on. */
+    static List<Taken> of(Ranked ranked) {
+      List<Pointer> grounds = ranked.finding().provenance().entered();
+      return of(ranked.report()).stream()
+          .map(all -> new Taken(all.file, all.values.stream().filter(grounds::contains).toList()))
+          .filter(taken -> !taken.values.isEmpty())
+          .toList();
+    }
+  }
+
+  private static final JsonForm<List<Taken>> TAKEN =
+      new Members<Taken>()
+          .and("file", TEXT, Taken::file)
+          .and("values", POINTER.list(), Taken::values)
+          .form()
+          .named("equipment")
+          .list();
+
+  private static final JsonForm<Ranked> METHOD =
+      new Members<Ranked>()
+          .and("how", TEXT, ranked -> ranked.finding().detail().basis())
+          .and("entered", POINTER.list(), ranked -> ranked.finding().provenance().entered())
+          .and(
+              "fromEquipment",
+              TAKEN.described("those of the values entered that an equipment file gives"),
+              Taken::of)
+          .and("assumed", POINTER.list(), ranked -> ranked.finding().provenance().assumedPointers())
           .form();
 
   private static final Members<Finding> IDENTITY =
@@ -230,8 +264,7 @@ public final class JsonReport {
               "alternatives",
               REMEDY.list().described("other remedies that were tried and hold"),
               finding -> finding.remedies().stream().skip(1).toList())
-          .and("accepted", ACCEPTED, finding -> Optional.ofNullable(finding.accepted()))
-          .and("method", METHOD, finding -> finding);
+          .and("accepted", ACCEPTED, finding -> Optional.ofNullable(finding.accepted()));
 
   private static final JsonForm<Ranked> FINDING =
       new Members<Ranked>()
@@ -239,6 +272,7 @@ public final class JsonReport {
           .and(IDENTITY, Ranked::finding)
           .and("at", AT.list(), Ranked::at)
           .and(ACCOUNT, Ranked::finding)
+          .and("method", METHOD, ranked -> ranked)
           .and(
               "causedBy",
               PLACE.described("rank of the finding whose cure clears this one too").orNull(),
@@ -302,6 +336,10 @@ public final class JsonReport {
       new Members<Problem>()
           .and("problem", TEXT.with("pattern", "^[a-z-]+$"), problem -> problem.kind().key())
           .and("says", TEXT, Problem::says)
+          .and(
+              "file",
+              TEXT.described("the setup file, or an equipment file that it names"),
+              problem -> problem.source().name())
           .and("pointer", POINTER.orNull(), problem -> Optional.ofNullable(problem.pointer()))
           .and("line", PLACE.orNull(), problem -> problem.place().map(Place::line))
           .and("column", PLACE.orNull(), problem -> problem.place().map(Place::column))
@@ -383,6 +421,10 @@ public final class JsonReport {
               "reference",
               TEXT.orNull().described("name of the job"),
               judged -> judged.report().reference())
+          .and(
+              "equipment",
+              TAKEN.described("equipment files, and the values taken from each"),
+              judged -> Taken.of(judged.report()))
           .and(PASTED, judged -> Optional.ofNullable(judged.report().pasted()))
           .and("verdict", JsonForm.oneOf(verdicts()), judged -> judged.judgement().verdict().word())
           .and("findings", FINDING.list().described("ranked, worst first"), Judged::findings)

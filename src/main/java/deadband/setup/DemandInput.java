@@ -12,7 +12,8 @@ public record DemandInput(
             value = "What kind of signal arrives at the demand input?",
             where = Asked.Where.MEASURE)
         Entered<Signal> signal,
-    @Described("kind of signal the input accepts")
+    @OfType
+        @Described("kind of signal the input accepts")
         @Asked(
             value = "What kind of signal does the demand input accept?",
             where = Asked.Where.PAPERS)

@@ -45,7 +45,8 @@ public record Disinfection(
             where = Asked.Where.HEAT_PUMP_MENU,
             usual = "180 to 300")
         Entered<Double> timeAllowed_min,
-    @Described("whether an interruption starts the hold again")
+    @OfType
+        @Described("whether an interruption starts the hold again")
         @Asked(value = "Does an interruption start the hold again?", where = Asked.Where.PAPERS)
         Entered<Boolean> restartsHold,
     @Described("times of day at which it may run, an empty list for any")

@@ -18,12 +18,14 @@ public record Diverter(
             where = Asked.Where.CONTROLLER_MENU,
             usual = "1 to 5")
         Entered<Double> hysteresis_K,
-    @Described("on which side of the limit the hysteresis lies")
+    @OfType
+        @Described("on which side of the limit the hysteresis lies")
         @Asked(
             value = "Does the hysteresis lie below the limit, or on both sides?",
             where = Asked.Where.PAPERS)
         Entered<HysteresisLies> hysteresisLies,
-    @Described(value = "minimum power it feeds", assumed = "0.15", because = "common practice")
+    @OfType
+        @Described(value = "minimum power it feeds", assumed = "0.15", because = "common practice")
         @Asked(
             value = "What is the minimum power the diverter feeds?",
             where = Asked.Where.PAPERS,
@@ -67,7 +69,8 @@ public record Diverter(
             where = Asked.Where.MEASURE,
             usual = "200 or more")
         Entered<Double> clearanceBelow_mm,
-    @Described("free space its instructions require")
+    @OfType
+        @Described("free space its instructions require")
         @Asked(
             value = "How much free space do the diverter's instructions require?",
             where = Asked.Where.PAPERS,

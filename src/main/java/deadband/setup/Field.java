@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param optional whether the record holds it as a {@link Entered}; a plain section is always there
  * @param assumed the documented default, null where there is none
  * @param asked how it is asked for
+ * @param ofType whether a data sheet may say it
  */
 public record Field(
     String name,
@@ -20,4 +21,5 @@ public record Field(
     int position,
     boolean optional,
     @Nullable Default<?> assumed,
-    Asked asked) {}
+    Asked asked,
+    boolean ofType) {}

@@ -4,7 +4,8 @@ package deadband.setup;
 @Equipment
 public record HeatPump(
     Part part,
-    @Described("heat source")
+    @OfType
+        @Described("heat source")
         @Asked(value = "From where does the heat pump take its heat?", where = Asked.Where.LOOK)
         Entered<Source> source,
     @Described(value = "phases it is connected to", least = 1, most = 3, whole = true)
@@ -40,7 +41,8 @@ public record HeatPump(
             where = Asked.Where.DATA_PLATE,
             usual = "55 to 75")
         Entered<Double> maximumFlow_C,
-    @Described(
+    @OfType
+        @Described(
             value = "difference that the flow needs above the tank",
             least = 0,
             most = 40,
@@ -83,7 +85,8 @@ public record HeatPump(
             value = "How high above the base is the heat pump's tank sensor?",
             where = Asked.Where.MEASURE)
         Entered<Double> sensor_mm,
-    @Described(
+    @OfType
+        @Described(
             value = "tolerance of its tank sensor either way, where its data sheet states it",
             least = 0,
             most = 20)

@@ -15,7 +15,8 @@ public record Relay(
             where = Asked.Where.CONTROLLER_MENU,
             usual = "export, immersion")
         Entered<List<Counts>> counts,
-    @Described("whether it compares the instantaneous value or a mean")
+    @OfType
+        @Described("whether it compares the instantaneous value or a mean")
         @Asked(
             value = "Does the relay compare the instantaneous value or a mean?",
             where = Asked.Where.PAPERS)
@@ -41,13 +42,15 @@ public record Relay(
             where = Asked.Where.CONTROLLER_MENU,
             usual = "3 to 10")
         Entered<Double> stopDelay_min,
-    @Described("contact at rest")
+    @OfType
+        @Described("contact at rest")
         @Asked(
             value = "Is the relay contact normally open or normally closed?",
             where = Asked.Where.PAPERS,
             usual = "normally open")
         Entered<Contact> contact,
-    @Described("whether the contact is volt-free")
+    @OfType
+        @Described("whether the contact is volt-free")
         @Asked(value = "Is the relay contact volt-free?", where = Asked.Where.PAPERS)
         Entered<Boolean> voltFree,
     @Described("whether its wiring is separated from mains")

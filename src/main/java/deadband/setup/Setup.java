@@ -2,16 +2,23 @@ package deadband.setup;
 
 import deadband.document.Pointer;
 import java.util.List;
+import java.util.Optional;
 
 /** One proposed installation: everything a setup file can tell. */
 public record Setup(
     Part part,
-    @Described(value = "version of the format", least = 1, most = 1, whole = true)
+    @OfType
+        @Described(value = "version of the format", least = 1, most = 1, whole = true)
         @Asked(
             value = "Which version of the format is the file?",
             where = Asked.Where.PAPERS,
             usual = "1")
         Entered<Double> deadband,
+    @Described("data sheets of the equipment, as files in the equipment folder")
+        @Asked(
+            value = "Which data sheets of the firm describe the equipment?",
+            where = Asked.Where.PAPERS)
+        Entered<List<DataSheet>> equipment,
     @Described("the home")
         @Asked(value = "Where is the home, and who lives there?", where = Asked.Where.CUSTOMER)
         Site site,
@@ -80,11 +87,37 @@ public record Setup(
     @Described("what was observed on site")
         @Asked(value = "What was observed on site?", where = Asked.Where.LOOK)
         Observed observed,
-    @Described("values far from any usual one that are right, as JSON Pointers")
+    @OfType
+        @Described("values far from any usual one that are right, as JSON Pointers")
         @Asked(
             value = "Which unusual values were checked and are right?",
             where = Asked.Where.PAPERS)
         Entered<List<Pointer>> confirmed) {
+
+  /**
+   * The setup with what these data sheets say wherever it enters nothing itself; every value keeps
+   * the place it stands at.
+   */
+  public Setup with(List<DataSheet> sheets) {
+    Shape shape = Shape.of(Setup.class);
+    Record known = shape.allOpen(Pointer.root());
+    for (DataSheet sheet : sheets) {
+      known = shape.over(known, sheet.values());
+    }
+    Object beside = sheets.stream().map(sheet -> sheet.beside(this)).toList();
+    Field equipment = shape.field("equipment").orElseThrow();
+    Setup whole = (Setup) shape.over(this, known);
+    return (Setup)
+        shape.replacing(
+            whole, whole.part, equipment, Entered.of(this.equipment.pointer(), beside, null));
+  }
+
+  /** The first data sheet that says anything at a place. */
+  public Optional<DataSheet> sheetOf(Pointer place) {
+    return equipment.optional().orElse(List.of()).stream()
+        .filter(sheet -> sheet.at(place).isPresent())
+        .findFirst();
+  }
 
   /**
    * The installation as it was found: every setting that {@code asFound.settings} tells, in place

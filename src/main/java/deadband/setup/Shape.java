@@ -296,7 +296,8 @@ public final class Shape {
         position,
         optional,
         assumed(kind, described),
-        asked);
+        asked,
+        asked.where() == Asked.Where.DATA_PLATE || component.isAnnotationPresent(OfType.class));
   }
 
   private static Type argument(Type type) {
@@ -355,6 +356,14 @@ public final class Shape {
       return Optional.of(
           new FieldKind.Text(
               "a JSON Pointer", "(/.*)?", "/immersion/thermostat_C", Shape::pointer));
+    }
+    if (type == DataSheet.class) {
+      return Optional.of(
+          new FieldKind.Text(
+              "the path of a .json file inside the equipment folder",
+              DataSheet.PATTERN,
+              "heat-pumps/ground-12kW.json",
+              DataSheet::named));
     }
     return Optional.empty();
   }

@@ -4,7 +4,8 @@ package deadband.setup;
 @Equipment
 public record SurplusInput(
     Part part,
-    @Described("terminal, as its instructions name it")
+    @OfType
+        @Described("terminal, as its instructions name it")
         @Asked(
             value = "At which terminal does the surplus call arrive?",
             where = Asked.Where.PAPERS)
@@ -17,13 +18,15 @@ public record SurplusInput(
     @Described("how the call is made")
         @Asked(value = "How is the surplus call made?", where = Asked.Where.LOOK, usual = "contact")
         Entered<Via> via,
-    @Described("what a closed contact means to it")
+    @OfType
+        @Described("what a closed contact means to it")
         @Asked(
             value = "What does a closed contact mean to the heat pump?",
             where = Asked.Where.PAPERS,
             usual = "surplus")
         Entered<ClosedMeans> closedMeans,
-    @Described("signal it expects")
+    @OfType
+        @Described("signal it expects")
         @Asked(
             value = "What signal does the surplus input expect?",
             where = Asked.Where.PAPERS,
@@ -46,7 +49,8 @@ public record SurplusInput(
             where = Asked.Where.HEAT_PUMP_MENU,
             usual = "3")
         Entered<Double> sgReadyState,
-    @Described("whether a call over the network ends when the link is lost")
+    @OfType
+        @Described("whether a call over the network ends when the link is lost")
         @Asked(
             value = "Does a call over the network end when the link is lost?",
             where = Asked.Where.PAPERS)

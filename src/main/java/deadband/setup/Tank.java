@@ -24,7 +24,8 @@ public record Tank(
             where = Asked.Where.DATA_PLATE,
             usual = "1.2 to 2.5")
         Entered<Double> loss_kWh_per_day,
-    @Described("whether it is unvented")
+    @OfType
+        @Described("whether it is unvented")
         @Asked(value = "Is the tank unvented?", where = Asked.Where.LOOK)
         Entered<Boolean> unvented,
     @Described(

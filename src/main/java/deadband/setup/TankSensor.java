@@ -4,19 +4,25 @@ package deadband.setup;
 @Equipment
 public record TankSensor(
     Part part,
-    @Described("sensing element")
+    @OfType
+        @Described("sensing element")
         @Asked(
             value = "Which sensing element does the diverter's tank sensor have?",
             where = Asked.Where.PAPERS,
             usual = "Pt1000")
         Entered<Element> element,
-    @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
+    @OfType
+        @Described(value = "tolerance class, IEC 60751", assumed = "B", because = "common practice")
         @Asked(
             value = "Of which tolerance class is the diverter's tank sensor?",
             where = Asked.Where.PAPERS,
             usual = "B")
         Entered<ToleranceClass> toleranceClass,
-    @Described(value = "tolerance either way, where its data sheet states it", least = 0, most = 20)
+    @OfType
+        @Described(
+            value = "tolerance either way, where its data sheet states it",
+            least = 0,
+            most = 20)
         @Asked(
             value = "What tolerance does the data sheet of the diverter's tank sensor state?",
             where = Asked.Where.PAPERS)

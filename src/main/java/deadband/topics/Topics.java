@@ -30,6 +30,7 @@ import deadband.topics.ladder.TankTemperatures;
 import deadband.topics.metering.MeteringInputs;
 import deadband.topics.metering.TankSensing;
 import deadband.topics.records.AbsentParts;
+import deadband.topics.records.DataSheets;
 import deadband.topics.records.Paperwork;
 import deadband.topics.siting.Siting;
 import deadband.topics.thresholds.RelayDelays;
@@ -77,6 +78,7 @@ public final class Topics {
     Siting.derive(setup, facts);
     Paperwork.derive(setup, facts);
     AbsentParts.derive(setup, facts);
+    DataSheets.derive(setup, facts);
     DayCases.derive(setup, limits, runs, facts);
     ExportMarginBelowZero.derive(setup, facts);
     return facts;

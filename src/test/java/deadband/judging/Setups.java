@@ -9,6 +9,7 @@ import deadband.document.Node;
 import deadband.document.Pointer;
 import deadband.document.ProblemText;
 import deadband.limits.Limits;
+import deadband.reading.EquipmentFolder;
 import deadband.reading.SetupReading;
 import deadband.report.JsonReport;
 import deadband.report.Report;
@@ -31,6 +32,9 @@ public final class Setups {
   static final DayRuns RUNS = DayRuns.remembered();
 
   public static final Judge JUDGE = new Judge(RuleBook.builtIn(), RUNS, YearRuns.remembered());
+
+  private static final EquipmentFolder EQUIPMENT =
+      EquipmentFolder.at(Path.of("sample-configs/equipment"));
 
   private Setups() {}
 
@@ -63,11 +67,17 @@ public final class Setups {
 
   /** A setup that must be readable. */
   public static SetupReading.Read read(String name, String text) {
-    SetupReading reading = SetupReading.ofText(name, text);
+    SetupReading reading = withSheets(SetupReading.ofText(name, text));
     if (reading instanceof SetupReading.Unreadable unreadable) {
       return fail(ProblemText.of(unreadable.problems(), 100));
     }
     return (SetupReading.Read) reading;
+  }
+
+  private static SetupReading withSheets(SetupReading reading) {
+    return reading instanceof SetupReading.Read read && EquipmentFolder.isNamedBy(read)
+        ? EquipmentFolder.withSheets(read, EQUIPMENT)
+        : reading;
   }
 
   public static Judgement judge(SetupReading.Read read) {
