@@ -1,7 +1,8 @@
 @echo off
 rem Starts Deadband with the Java that is there.
 rem
-rem   JAVA_HOME           the Java to use; otherwise the first java on the PATH
+rem   runtime             the Java to use, where the folder holds one
+rem   JAVA_HOME           otherwise the Java to use; otherwise the first java on the PATH
 rem   DEADBAND_JAVA_OPTS  further JVM options; they win over the ones below
 rem
 rem No class archive here: a batch file cannot make one behind the user's back and in one piece.
@@ -14,6 +15,8 @@ if exist "%jar%" goto :find_java
 exit /b 70
 
 :find_java
+set "java=%~dp0..\runtime\bin\java.exe"
+if exist "%java%" goto :tune
 if not defined JAVA_HOME goto :on_path
 set "java=%JAVA_HOME%\bin\java.exe"
 if exist "%java%" goto :ask_version

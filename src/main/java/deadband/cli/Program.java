@@ -16,13 +16,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -43,11 +43,19 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "  5   a file, or standard output, could not be written",
       "  70  a fault of the program or of a house rule"
     })
-final class Program implements Runnable {
+final class Program implements Callable<Integer> {
+
+  /** How to begin, for whoever has typed the name alone. */
+  private static final String BEGINNING =
+      """
+      Checks the settings of a home where a surplus controller and a heat pump share one tank.
+        deadband new home.json       writes a setup file, with a question for each value
+        deadband check home.json     checks it; also an email or a form with settings in it
+        deadband propose home.json   proposes settings that bring it to sign-off
+        deadband --help              lists all commands; README.md says more
+      """;
 
   private final Console console;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   private Program(Console console) {
     this.console = console;
@@ -88,6 +96,7 @@ final class Program implements Runnable {
             .addSubcommand(new ExplainCommand(console))
             .addSubcommand(new ChecksCommand(console))
             .addSubcommand(new SchemaCommand(console))
+            .addSubcommand(new CompletionCommand(console))
             .setOut(writer(console.out()))
             .setErr(writer(console.err()))
             .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
@@ -129,7 +138,8 @@ final class Program implements Runnable {
                     text + " is not a date; right: 2026-05-31 (2000 to 2100)"));
   }
 
-  private static String word(Enum<?> choice) {
+  /** The word for a choice: its name in small letters, with hyphens. */
+  static String word(Enum<?> choice) {
     return choice.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
@@ -137,9 +147,11 @@ final class Program implements Runnable {
     return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
   }
 
+  /** Without a command nothing is checked, which is no success. */
   @Override
-  public void run() {
-    spec.commandLine().usage(console.out());
+  public Integer call() {
+    console.out().print(BEGINNING);
+    return Exit.NOTHING_CHECKED;
   }
 
   private int wrongUse(ParameterException wrong, String[] arguments) {

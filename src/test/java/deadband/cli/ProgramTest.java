@@ -31,6 +31,15 @@ class ProgramTest {
   }
 
   @Test
+  void theNameAloneSaysHowToBeginAndThatNothingWasChecked() {
+    CommandLineRun run = CommandLineRun.of();
+
+    assertThat(run.exit()).isEqualTo(Exit.NOTHING_CHECKED);
+    assertThat(run.out().lines()).hasSize(5);
+    assertThat(run.out()).contains("deadband new", "deadband check", "deadband --help");
+  }
+
+  @Test
   void aGoodSetupEndsWithZero() {
     CommandLineRun run = CommandLineRun.of("check", GOOD);
 

@@ -33,7 +33,9 @@ class ReadmeTest {
   void everyCommandIsNamed() throws IOException {
     String readme = Files.readString(README);
 
-    assertThat(List.of("check", "simulate", "propose", "explain", "checks", "schema"))
+    assertThat(
+            List.of(
+                "new", "check", "simulate", "propose", "explain", "checks", "schema", "completion"))
         .allSatisfy(command -> assertThat(readme).contains("`deadband " + command));
   }
 }

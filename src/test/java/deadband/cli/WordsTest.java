@@ -212,7 +212,16 @@ class WordsTest {
   void helpAndSchemasAreInWordsOfTheTrade() {
     List<String> found = new ArrayList<>();
     for (String command :
-        List.of("check", "propose", "simulate", "explain", "checks", "schema", "help")) {
+        List.of(
+            "new",
+            "check",
+            "propose",
+            "simulate",
+            "explain",
+            "checks",
+            "schema",
+            "completion",
+            "help")) {
       found.addAll(in(Path.of("help of " + command), CommandLineRun.of(command, "--help").out()));
     }
     found.addAll(in(Path.of("help"), CommandLineRun.of("--help").out()));

@@ -1,15 +1,23 @@
 package deadband.launcher;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import deadband.report.SetupSchema;
+import deadband.report.StarterFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.jar.JarFile;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What stands in the folder that users unpack. */
 class DistributionTest {
@@ -19,8 +27,72 @@ class DistributionTest {
   void holdsNothingElse() throws IOException {
     try (Stream<Path> entries = Files.list(Unpacked.BUILT)) {
       assertThat(entries.map(e -> e.getFileName().toString()))
-          .containsExactlyInAnyOrder("LICENSE", "THIRD-PARTY.txt", "bin", "lib");
+          .containsExactlyInAnyOrder(
+              "LICENSE",
+              "README.md",
+              "THIRD-PARTY.txt",
+              "bin",
+              "completion",
+              "lib",
+              "new-setup.jsonc",
+              "sample-configs",
+              "setup.schema.json");
     }
+  }
+
+  @Test
+  void holdsWhatTheProgramWritesOfItself() throws IOException {
+    assertThat(Unpacked.BUILT.resolve("new-setup.jsonc")).hasContent(StarterFile.text());
+    assertThat(Unpacked.BUILT.resolve("setup.schema.json")).hasContent(SetupSchema.text());
+  }
+
+  @Test
+  void holdsEverySample() throws IOException {
+    assertThat(samples(Unpacked.BUILT)).isEqualTo(samples(Path.of(""))).hasSizeGreaterThan(100);
+  }
+
+  private static List<String> samples(Path folder) throws IOException {
+    Path samples = folder.resolve("sample-configs");
+    try (Stream<Path> files = Files.walk(samples)) {
+      return files.map(samples::relativize).map(Path::toString).sorted().toList();
+    }
+  }
+
+  /** The links of README that leave the folder are those for contributors alone. */
+  @Test
+  void holdsWhatItsReadmeNamesForUsers() throws IOException {
+    Matcher link =
+        Pattern.compile("\\]\\(([^)#]+)[^)]*\\)")
+            .matcher(Files.readString(Unpacked.BUILT.resolve("README.md")));
+
+    assertThat(link.results().map(found -> found.group(1)).distinct())
+        .filteredOn(target -> !Files.exists(Unpacked.BUILT.resolve(target)))
+        .allMatch(target -> target.matches("(DEVELOPERS\\.md|rules|src/site)(/.*)?"));
+  }
+
+  /** In a shell, as it is used. */
+  @ParameterizedTest
+  @CsvSource({
+    "deadband che, check",
+    "deadband check --fail-on n, not-ready",
+    "deadband new --ov, --overwrite"
+  })
+  void completesCommandsOptionsAndChoices(String typed, String completed) throws Exception {
+    Path bash = Path.of("/bin/bash");
+    assumeTrue(Files.isExecutable(bash), "no bash here");
+    String script =
+        """
+        . "$1"; shift
+        COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); COMP_LINE="$*"
+        _complete_deadband
+        printf '%s ' "${COMPREPLY[@]}"
+        """;
+    List<String> words = new ArrayList<>(List.of(bash.toString(), "-c", script, "bash"));
+    words.add(Unpacked.BUILT.resolve("completion/deadband.bash").toString());
+    words.addAll(List.of(typed.split(" ", -1)));
+    Process shell = new ProcessBuilder(words).start();
+
+    assertThat(shell.inputReader().readLine().split(" ", -1)).contains(completed);
   }
 
   @Test
