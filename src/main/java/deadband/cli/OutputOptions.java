@@ -15,6 +15,11 @@ final class OutputOptions {
       description = "replaces an output file that exists; an input is never replaced")
   private boolean overwrite;
 
+  /** Whether a file that exists may be replaced. */
+  boolean overwrites() {
+    return overwrite;
+  }
+
   /**
    * The writer for these files, once it is known that all of them may be written.
    *

@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.document.NearestName;
 import deadband.document.ProblemText;
 import deadband.judging.HouseRuleFailure;
+import deadband.report.StarterFile;
 import deadband.setup.Shape;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
@@ -49,7 +50,7 @@ final class Program implements Callable<Integer> {
   private static final String BEGINNING =
       """
       Checks the settings of a home where a surplus controller and a heat pump share one tank.
-        deadband new home.json       writes a setup file, with a question for each value
+        deadband new home.json       fills in a setup file by questions
         deadband check home.json     checks it; also an email or a form with settings in it
         deadband propose home.json   proposes settings that bring it to sign-off
         deadband --help              lists all commands; README.md says more
@@ -110,6 +111,7 @@ final class Program implements Callable<Integer> {
             .registerConverter(SimulateCommand.Format.class, word(SimulateCommand.Format.values()))
             .registerConverter(SchemaCommand.What.class, word(SchemaCommand.What.values()))
             .registerConverter(Console.Colour.class, word(Console.Colour.values()))
+            .registerConverter(StarterFile.Home.class, word(StarterFile.Home.values()))
             .registerConverter(Exit.FailOn.class, word(Exit.FailOn.values()));
     line.getCommandSpec().versionProvider(() -> new String[] {"deadband " + Version.number()});
     for (CommandLine each : line.getSubcommands().values()) {

@@ -44,7 +44,7 @@ public record Layout(int width, boolean coloured) {
   }
 
   /** Text behind a beginning of its own, wrapped and hanging under its own start. */
-  String wrapped(String beginning, String text) {
+  public String wrapped(String beginning, String text) {
     StringBuilder lines = new StringBuilder(beginning);
     int indent = Printable.width(beginning);
     int column = indent;

@@ -1,19 +1,30 @@
 package deadband.report;
 
 import deadband.document.Pointer;
-import deadband.setup.FieldKind;
 import deadband.setup.Question;
-import deadband.setup.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A setup file to be filled in: the values on which most depends, in the order in which a site is
  * walked, each with its question, unit, range and place to look. No value is filled in.
  */
 public final class StarterFile {
+
+  private static final String BATTERY_VALUES =
+      "capacity_kWh power_kW chargesBefore mayDischargeInto";
+
+  /** What matters where there is more than one phase. */
+  private static final Map<String, String> PHASES =
+      Map.of(
+          "solar", "phases phase",
+          "gridSensor", "phase",
+          "diverter", "phase",
+          "heatPump", "phases phase");
 
   private static final Map<String, String> SECTIONS = new LinkedHashMap<>();
 
@@ -42,17 +53,61 @@ public final class StarterFile {
     SECTIONS.put("vehicleCharger", "");
   }
 
+  /** A kind of home: what is not there, and which values are needed beside the usual ones. */
+  public enum Home {
+    IMMERSION_ONLY("heatPump relay battery"),
+    HEAT_PUMP("battery"),
+    THREE_PHASE("battery"),
+    BATTERY("");
+
+    private final String absent;
+
+    Home(String absent) {
+      this.absent = absent;
+    }
+
+    private boolean lacks(String section) {
+      return Arrays.asList(absent.split(" ", -1)).contains(section);
+    }
+
+    private String more(String section) {
+      if (this == BATTERY) {
+        return section.equals("battery") ? BATTERY_VALUES : "";
+      }
+      return this == THREE_PHASE ? PHASES.getOrDefault(section, "") : "";
+    }
+  }
+
   private StarterFile() {}
 
-  /** The file, ending in a line end. */
+  /** The file for any home, ending in a line end. */
   public static String text() {
+    return text(null);
+  }
+
+  /**
+   * The file, ending in a line end.
+   *
+   * @param home what the home has; null where that is not known
+   */
+  public static String text(@Nullable Home home) {
     List<String> sections = new ArrayList<>();
-    SECTIONS.forEach((name, values) -> sections.add(section(name, values)));
+    SECTIONS.forEach((name, values) -> sections.add(section(home, name, values)));
     return "// Setup file. Enter each value in place of null; leave null what is not known.\n"
         + "// What is not there: { \"fitted\": false } in place of its values.\n"
         + "{\n  \"deadband\": 1,\n"
+        + "  // Data sheets of the firm, files in the folder called equipment\n"
+        + "  \"equipment\": [],   // such as \"heat-pumps/ground-12kW.json\"\n"
         + String.join("", sections)
         + "}\n";
+  }
+
+  private static String section(@Nullable Home home, String name, String values) {
+    if (home != null && home.lacks(name)) {
+      return "\n  \"" + name + "\": { \"fitted\": false },   // as the kind of home says\n";
+    }
+    String more = home == null ? "" : home.more(name);
+    return section(name, more.isEmpty() || values.isEmpty() ? values + more : more + " " + values);
   }
 
   private static String section(String name, String values) {
@@ -78,7 +133,6 @@ public final class StarterFile {
 
   private static String line(String indent, Pointer at) {
     Question question = Question.about(at).orElseThrow();
-    String usual = question.usual().isEmpty() ? "" : "; usual: " + question.usual();
     return indent
         + "// "
         + question.asks()
@@ -89,28 +143,7 @@ public final class StarterFile {
         + '"'
         + at.last()
         + "\": null,   // "
-        + form(question)
-        + usual
+        + AnswerForm.inFile(question)
         + "\n";
-  }
-
-  private static String form(Question question) {
-    FieldKind kind = question.field().kind();
-    if (kind instanceof FieldKind.Num number) {
-      String unit = number.unit() == Unit.NONE ? "" : " " + number.unit().printed();
-      return Words.number(number.least()) + " to " + Words.number(number.most()) + unit;
-    }
-    if (kind instanceof FieldKind.Word word) {
-      return String.join(" | ", word.words());
-    }
-    if (kind instanceof FieldKind.Many many) {
-      return many.of() instanceof FieldKind.Word word
-          ? "[ ] of: " + String.join(", ", word.words())
-          : "[ { \"at\": \"bath\", \"blended\": true, \"mixed_C\": 41 }, ... ]";
-    }
-    if (kind instanceof FieldKind.Section) {
-      return "{ \"fitted\": false } where there is none, else its values";
-    }
-    return kind instanceof FieldKind.Text text ? text.form() : "true | false";
   }
 }
