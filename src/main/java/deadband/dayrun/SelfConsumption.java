@@ -1,7 +1,5 @@
 package deadband.dayrun;
 
-import java.util.Arrays;
-
 /**
  * What each load uses of the PV power at once, in the order of the loads. Where the billing meter
  * counts each line for itself, only PV on the same line can be used: what is fed in on one line is
@@ -17,7 +15,9 @@ final class SelfConsumption {
 
   /** Begins a step with this PV power, none of it used. */
   void begin(Line generator, double pv_kW) {
-    Arrays.fill(left_kW, 0);
+    left_kW[0] = 0;
+    left_kW[1] = 0;
+    left_kW[2] = 0;
     use_kW(generator, -pv_kW);
   }
 

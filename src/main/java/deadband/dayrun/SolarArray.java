@@ -1,6 +1,7 @@
 package deadband.dayrun;
 
 import deadband.trade.ClearSky;
+import deadband.trade.TiltedSurface;
 import java.time.LocalDate;
 
 /**
@@ -27,29 +28,16 @@ public record SolarArray(
    * @param share share of the clear sky's light, minute by minute
    */
   double[] power_kW(LocalDate date, double[] share) {
-    SunPath sun = SunPath.on(date, latitude_deg);
-    int dayOfYear = date.getDayOfYear();
+    SunDay sun = SunDay.on(date, latitude_deg);
+    TiltedSurface surface = new TiltedSurface(tilt_deg, azimuth_deg);
     double[] power_kW = new double[Window.MINUTES_PER_DAY];
     for (int minute = 0; minute < power_kW.length; minute++) {
-      sun.at(minute + 0.5);
-      if (sun.elevation_deg() > 0) {
-        power_kW[minute] = power_kW(sun, share[minute], dayOfYear);
+      if (sun.isUp(minute)) {
+        double tilted_W_per_m2 = sun.on_W_per_m2(surface, minute, share[minute]);
+        power_kW[minute] =
+            ClearSky.array_kW(peak_kW, inverter_kW, tilted_W_per_m2, performanceRatio);
       }
     }
     return power_kW;
-  }
-
-  private double power_kW(SunPath sun, double share, int dayOfYear) {
-    double elevation_deg = sun.elevation_deg();
-    double horizontal_W_per_m2 = share * ClearSky.horizontal_W_per_m2(elevation_deg);
-    double clearness = ClearSky.clearness(horizontal_W_per_m2, elevation_deg, dayOfYear);
-    double tilted_W_per_m2 =
-        ClearSky.tilted_W_per_m2(
-            horizontal_W_per_m2,
-            ClearSky.diffuseShare(clearness),
-            elevation_deg,
-            ClearSky.cosIncidence(elevation_deg, sun.azimuth_deg(), tilt_deg, azimuth_deg),
-            tilt_deg);
-    return ClearSky.array_kW(peak_kW, inverter_kW, tilted_W_per_m2, performanceRatio);
   }
 }

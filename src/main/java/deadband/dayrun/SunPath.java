@@ -18,13 +18,18 @@ import net.e175.klaus.solarpositioning.SolarPosition;
 final class SunPath {
   private static final double MINUTES_PER_DEGREE = 4;
   private static final double NOON_MIN = 720;
+  static final double SOUTH_DEG = 180;
+
+  /** The same for every home. */
+  private static final Kept<LocalDate, Double> DECLINATIONS = new Kept<>(400);
 
   private final double sinLatitude;
   private final double cosLatitude;
   private final double sinDeclination;
   private final double cosDeclination;
-  private double elevation_deg;
-  private double azimuth_deg;
+  private double sinElevation;
+  private double hourAngle;
+  private double cosHour;
 
   private SunPath(double latitude_deg, double sinDeclination) {
     sinLatitude = Math.sin(Math.toRadians(latitude_deg));
@@ -42,7 +47,7 @@ final class SunPath {
     if (!(Math.abs(latitude_deg) <= 90)) {
       throw new IllegalArgumentException("latitude " + latitude_deg + "° is not within ±90°");
     }
-    return new SunPath(latitude_deg, sinDeclination(date));
+    return new SunPath(latitude_deg, DECLINATIONS.of(date, SunPath::sinDeclination));
   }
 
   /** Seen from the equator: sin δ = sin z·cos A. */
@@ -54,21 +59,29 @@ final class SunPath {
 
   /** Moves to a time of day in solar time [min], fractions allowed. */
   void at(double minuteOfDay) {
-    double hourAngle = Math.toRadians((minuteOfDay - NOON_MIN) / MINUTES_PER_DEGREE);
-    double cosHour = Math.cos(hourAngle);
-    double sinElevation = sinLatitude * sinDeclination + cosLatitude * cosDeclination * cosHour;
-    elevation_deg = Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sinElevation))));
-    double south = cosHour * sinLatitude - sinDeclination / cosDeclination * cosLatitude;
-    azimuth_deg = 180 + Math.toDegrees(Math.atan2(Math.sin(hourAngle), south));
+    hourAngle = Math.toRadians((minuteOfDay - NOON_MIN) / MINUTES_PER_DEGREE);
+    cosHour = Math.cos(hourAngle);
+    sinElevation = sinLatitude * sinDeclination + cosLatitude * cosDeclination * cosHour;
+  }
+
+  /** Whether it stands above the horizon. */
+  boolean isUp() {
+    return sinElevation > 0;
   }
 
   /** Elevation without refraction [°]. */
   double elevation_deg() {
-    return elevation_deg;
+    return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sinElevation))));
+  }
+
+  /** Azimuth clockwise from south [°]: as far before noon as after it, the other way. */
+  double fromSouth_deg() {
+    double south = cosHour * sinLatitude - sinDeclination / cosDeclination * cosLatitude;
+    return Math.toDegrees(Math.atan2(Math.sin(hourAngle), south));
   }
 
   /** Azimuth clockwise from north [°]. */
   double azimuth_deg() {
-    return azimuth_deg;
+    return SOUTH_DEG + fromSouth_deg();
   }
 }

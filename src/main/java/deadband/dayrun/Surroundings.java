@@ -25,6 +25,9 @@ public record Surroundings(SolarArray array, Household household, Source source)
   private static final int HALF_A_YEAR = 6;
   private static final int SKIES = 3;
 
+  /** A day takes 35 kB. */
+  private static final Kept<Key, Day> LAST = new Kept<>(64);
+
   /** Days of all seasons. */
   static final int SEASONS = 12 * SKIES;
 
@@ -48,17 +51,17 @@ public record Surroundings(SolarArray array, Household household, Source source)
 
   /** A clear day. */
   public Day clear(LocalDate date) {
-    return day(date, Sky.CLEAR, PATTERN);
+    return kept(date, Sky.CLEAR);
   }
 
   /** A day of broken cloud. */
   public Day cloud(LocalDate date) {
-    return day(date, Sky.BROKEN, PATTERN);
+    return kept(date, Sky.BROKEN);
   }
 
   /** A dull day; in winter the least the sun does. */
   public Day dull(LocalDate date) {
-    return day(date, Sky.DULL, PATTERN);
+    return kept(date, Sky.DULL);
   }
 
   /**
@@ -88,6 +91,13 @@ public record Surroundings(SolarArray array, Household household, Source source)
     Sky sky = Climate.sky(date, array.latitude_deg());
     return new Surroundings(array, then, source).day(date, sky, date.getDayOfYear());
   }
+
+  /** The days of the seasons on which one home after the other, or with changes, is judged. */
+  private Day kept(LocalDate date, Sky sky) {
+    return LAST.of(new Key(this, date, sky), key -> day(date, sky, PATTERN));
+  }
+
+  private record Key(Surroundings surroundings, LocalDate date, Sky sky) {}
 
   private Day day(LocalDate date, Sky sky, int pattern) {
     int month = Climate.month(date, array.latitude_deg());

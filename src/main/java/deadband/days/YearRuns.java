@@ -3,16 +3,14 @@ package deadband.days;
 import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Installation;
+import deadband.dayrun.Kept;
 import deadband.dayrun.Result;
 import deadband.dayrun.StepLength;
 import deadband.dayrun.Surroundings;
 import deadband.setup.Setup;
 import java.time.Year;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * A year's effect of settings, quickly: {@code YearRuns.remembered().of(setup)}. One object serves
@@ -35,8 +33,8 @@ public final class YearRuns {
   /** A year of days takes 13 MB. */
   private static final int MOST_HOMES = 2;
 
-  private final Map<DayModel, YearEffect> effects = bounded(MOST_RESULTS);
-  private final Map<Surroundings, List<Day>> days = bounded(MOST_HOMES);
+  private final Kept<DayModel, YearEffect> effects = new Kept<>(MOST_RESULTS);
+  private final Kept<Surroundings, List<Day>> days = new Kept<>(MOST_HOMES);
 
   private YearRuns() {}
 
@@ -51,12 +49,12 @@ public final class YearRuns {
   }
 
   private YearEffect of(DayModel model) {
-    return once(effects, model, this::run);
+    return effects.of(model, this::run);
   }
 
   private YearEffect run(DayModel model) {
     List<Day> year =
-        once(days, model.surroundings(), surroundings -> surroundings.year(YEAR).toList());
+        days.of(model.surroundings(), surroundings -> surroundings.year(YEAR).toList());
     Installation installation = model.installation().with(model.cycle().firstDue(CYCLES_BEGIN_MIN));
     DayRun run = DayRun.of(installation, StepLength.MINUTE);
     year.forEach(run::through);
@@ -74,31 +72,5 @@ public final class YearRuns {
         cycles.relayClosings(),
         cycles.heatPumpStarts(),
         year.heatPumpOnSurplus_kWh());
-  }
-
-  /** Made outside the lock, so that threads with other keys go on; two may make the same once. */
-  private static <K, V> V once(Map<K, V> known, K key, Function<K, V> make) {
-    synchronized (known) {
-      V value = known.get(key);
-      if (value != null) {
-        return value;
-      }
-    }
-    V made = make.apply(key);
-    synchronized (known) {
-      known.put(key, made);
-    }
-    return made;
-  }
-
-  private static <K, V> Map<K, V> bounded(int most) {
-    return new LinkedHashMap<>(16, 0.75f, true) {
-      private static final long serialVersionUID = 1;
-
-      @Override
-      protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
-        return size() > most;
-      }
-    };
   }
 }

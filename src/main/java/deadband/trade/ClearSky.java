@@ -67,10 +67,14 @@ public final class ClearSky {
   public static double clearness(double horizontal_W_per_m2, double elevation_deg, int dayOfYear) {
     Require.notNegative("horizontal_W_per_m2", horizontal_W_per_m2);
     double sine = Math.sin(Math.toRadians(elevation_deg));
-    if (sine <= 0) {
-      return 0;
-    }
-    return Math.min(1, horizontal_W_per_m2 / (extraterrestrial_W_per_m2(dayOfYear) * sine));
+    return sine <= 0
+        ? 0
+        : clearnessOf(horizontal_W_per_m2, sine, extraterrestrial_W_per_m2(dayOfYear));
+  }
+
+  /** The same, with the sine of the elevation, positive, and the irradiance outside. */
+  static double clearnessOf(double horizontal_W_per_m2, double sine, double outside_W_per_m2) {
+    return Math.min(1, horizontal_W_per_m2 / (outside_W_per_m2 * sine));
   }
 
   /**
@@ -133,22 +137,27 @@ public final class ClearSky {
       double cosIncidence,
       double tilt_deg) {
     double global = Require.notNegative("horizontal_W_per_m2", horizontal_W_per_m2);
-    double diffuse = DIFFUSE_SHARE.check(diffuseShare) * global;
-    double cosTilt = Math.cos(Math.toRadians(tilt_deg));
+    double sine = Math.sin(Math.toRadians(elevation_deg));
+    boolean beams = elevation_deg >= LEAST_BEAM_ELEVATION_DEG;
+    return tiltedOf_W_per_m2(
+        global, diffuseShare, sine, beams ? cosIncidence : 0, Math.cos(Math.toRadians(tilt_deg)));
+  }
+
+  /** The same with the sine of the elevation and the cosine of the tilt. */
+  static double tiltedOf_W_per_m2(
+      double global_W_per_m2,
+      double diffuseShare,
+      double sine,
+      double cosIncidence,
+      double cosTilt) {
+    double diffuse = DIFFUSE_SHARE.check(diffuseShare) * global_W_per_m2;
     double sky = diffuse * (1 + cosTilt) / 2;
-    double ground = global * GROUND_REFLECTION * (1 - cosTilt) / 2;
-    return beam_W_per_m2(global - diffuse, elevation_deg, cosIncidence) + sky + ground;
+    double ground = global_W_per_m2 * GROUND_REFLECTION * (1 - cosTilt) / 2;
+    double beam = cosIncidence > 0 ? (global_W_per_m2 - diffuse) / sine * cosIncidence : 0;
+    return beam + sky + ground;
   }
 
   private static final ValidRange DIFFUSE_SHARE = new ValidRange("diffuse share", 0, 1, "");
-
-  private static double beam_W_per_m2(
-      double horizontal, double elevation_deg, double cosIncidence) {
-    if (elevation_deg < LEAST_BEAM_ELEVATION_DEG) {
-      return 0;
-    }
-    return horizontal / Math.sin(Math.toRadians(elevation_deg)) * Math.max(0, cosIncidence);
-  }
 
   /**
    * AC power of an array, P = min(P_inverter, P_peak·G_t/1000·PR).

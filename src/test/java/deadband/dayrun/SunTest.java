@@ -131,4 +131,42 @@ class SunTest {
       assertThat(power).isBetween(0.0, 5.0);
     }
   }
+
+  /** What is worked out once for a day or for a surface gives what each minute by itself does. */
+  @ParameterizedTest
+  @CsvSource({
+    "2026-06-21, 52.3, 35, 180",
+    "2026-12-21, 57, 60, 250",
+    "2026-01-15, -35, 20, 10",
+    "2026-03-20, 0, 5, 90",
+    "2026-06-21, 70, 90, 0"
+  })
+  void aSharedDayGivesEachMinuteOfItsOwn(
+      LocalDate date, double latitude_deg, double tilt_deg, double azimuth_deg) {
+    var array = new SolarArray(latitude_deg, tilt_deg, azimuth_deg, 8.8, 100, 0.85);
+    double[] share = Sky.BROKEN.share(7);
+    double[] power_kW = array.power_kW(date, share);
+    SunPath path = SunPath.on(date, latitude_deg);
+    for (int minute = 0; minute < 1440; minute++) {
+      path.at(minute + 0.5);
+      assertThat(power_kW[minute])
+          .isEqualTo(path.isUp() ? power_kW(array, path, share[minute], date) : 0);
+    }
+  }
+
+  private static double power_kW(SolarArray array, SunPath path, double share, LocalDate date) {
+    double elevation_deg = path.elevation_deg();
+    double horizontal_W_per_m2 = share * ClearSky.horizontal_W_per_m2(elevation_deg);
+    double clearness =
+        ClearSky.clearness(horizontal_W_per_m2, elevation_deg, date.getDayOfYear());
+    double tilted_W_per_m2 =
+        ClearSky.tilted_W_per_m2(
+            horizontal_W_per_m2,
+            ClearSky.diffuseShare(clearness),
+            elevation_deg,
+            ClearSky.cosIncidence(
+                elevation_deg, path.azimuth_deg(), array.tilt_deg(), array.azimuth_deg()),
+            array.tilt_deg());
+    return ClearSky.array_kW(8.8, 100, tilted_W_per_m2, 0.85);
+  }
 }
