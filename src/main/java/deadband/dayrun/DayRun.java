@@ -224,6 +224,9 @@ public final class DayRun {
   }
 
   private double diverted_kW(double available_kW) {
+    if (available_kW == 0 || !diverter.mayHeat()) {
+      return 0;
+    }
     boolean demanded = disinfection.calls(DisinfectionModel.Heater.IMMERSION);
     drawAll();
     double surplus_kW = sensor.leaving_kW(supply, now);

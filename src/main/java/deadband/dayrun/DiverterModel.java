@@ -44,8 +44,13 @@ public final class DiverterModel {
     limit.follow(sensor_C);
   }
 
+  /** Whether its tank sensor lets it heat. */
+  boolean mayHeat() {
+    return limit.isClosed();
+  }
+
   /**
-   * Power for this step: what {@link ControlLoop#heater} takes of the surplus less the margin; all
+   * Power for this step, while its tank sensor lets it heat: what {@link ControlLoop#heater} takes of the surplus less the margin; all
    * the heater can take on demand. It regulates on the export that it sees: where the export limit
    * holds this at or below what it needs to begin, it never begins; where it sees enough, what it
    * takes lets the inverter give more, until nothing is held back.
@@ -57,9 +62,6 @@ public final class DiverterModel {
    * @param seen_kW what its sensor sees before it takes anything [kW]
    */
   double power_kW(boolean demanded, double available_kW, double surplus_kW, double seen_kW) {
-    if (!limit.isClosed()) {
-      return 0;
-    }
     if (demanded && answersDemand) {
       return available_kW;
     }

@@ -16,7 +16,8 @@ import deadband.trade.HeatPumpCop;
 public final class Performance {
   private final Spec spec;
   private double source_C;
-  private double cop;
+  private double copAtStop;
+  private double coil_C;
   private double input_kW;
 
   /** Nothing that is not fitted can run. */
@@ -49,27 +50,27 @@ public final class Performance {
   /** Takes its heat from a source at this temperature from now on. */
   void source(double source_C) {
     this.source_C = source_C;
+    copAtStop = spec.fit.copClamped(spec.stop_C + (spec.flowAboveTank_K - source_C));
   }
 
   /** Works out what follows from the water around the coil [°C]. */
   void at(double coil_C) {
-    cop = cop(coil_C);
+    this.coil_C = coil_C;
     double wanted_kW =
         Math.min(
             spec.hotWaterInput_kW,
-            spec.fit.inputAt_kW(
+            HeatPumpCop.input_kW(
                 spec.hotWaterInput_kW,
                 spec.minimumInput_kW,
-                source_C,
-                spec.flowAboveTank_K,
-                spec.stop_C,
-                coil_C));
+                copAtStop,
+                spec.fit.copClamped(coil_C + (spec.flowAboveTank_K - source_C))));
     double share = CompressorReach.outputShare(coil_C, spec.maximumFlow_C, spec.flowAboveTank_K);
     atLimit = share == 0 || share * wanted_kW < spec.minimumInput_kW;
     input_kW = Math.max(spec.minimumInput_kW, share * wanted_kW);
   }
 
-  private double cop(double coil_C) {
+  /** COP while it runs. */
+  double cop() {
     double flow_C = Math.min(coil_C + spec.flowAboveTank_K, spec.maximumFlow_C);
     return spec.factor * spec.fit.copClamped(flow_C - source_C);
   }
@@ -86,11 +87,7 @@ public final class Performance {
 
   /** Heat it gives while it runs [kW]. */
   double output_kW() {
-    return HeatPumpCop.output_kW(input_kW, cop);
-  }
-
-  double cop() {
-    return cop;
+    return HeatPumpCop.output_kW(input_kW, cop());
   }
 
   /** Whether the flow would have to go higher than it can. */

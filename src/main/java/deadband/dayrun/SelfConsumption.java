@@ -23,6 +23,9 @@ final class SelfConsumption {
 
   /** Uses what is left for a load, and gives how much of it came from PV [kW]. */
   double use_kW(Line line, double power_kW) {
+    if (power_kW == 0) {
+      return 0;
+    }
     if (!byLine) {
       return useOn_kW(0, power_kW);
     }

@@ -33,6 +33,9 @@ public final class SupplyModel {
 
   /** Draws a power from a line, negative to feed it [kW]. */
   void draw(Line line, double power_kW) {
+    if (power_kW == 0) {
+      return;
+    }
     if (line == Line.ALL) {
       double third_kW = power_kW / 3;
       line_kW[0] += third_kW;
