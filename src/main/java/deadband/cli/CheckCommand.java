@@ -175,7 +175,7 @@ final class CheckCommand implements Callable<Integer> {
 
   /** A record to sign of each setup. */
   private int records() {
-    Inputs inputs = new Inputs(files, name, lines, console);
+    Inputs inputs = new Inputs(files, name, lines, equipment, console);
     boolean folder = inputs.maybeSeveral();
     if (folder && out == null) {
       throw Refusal.wrongUse(

@@ -48,6 +48,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--no-year", description = "leaves the years out, which take the longest")
   private boolean noYear;
 
+  @Mixin private EquipmentOption equipment = new EquipmentOption();
   @Mixin private OutputOptions outputs = new OutputOptions();
   @Mixin private JudgeOptions judging = new JudgeOptions();
 
@@ -69,7 +70,7 @@ final class CompareCommand implements Callable<Integer> {
     inputs.addAll(files);
     Outputs writer = outputs.writer(console, inputs, out);
     Limits limits = judging.limits();
-    List<SetupReading.Read> read = files.stream().map(CompareCommand::read).toList();
+    List<SetupReading.Read> read = files.stream().map(this::read).toList();
     SetupReading.Read last = read.get(read.size() - 1);
     Judge judge = judging.judge(judging.dayRuns(), console);
     Report after = report(last, last.setup(), judge, limits);
@@ -92,8 +93,8 @@ final class CompareCommand implements Callable<Integer> {
     return comparison.isWorse() ? Exit.VERDICT : Exit.READY;
   }
 
-  private static SetupReading.Read read(Path file) {
-    SetupReading reading = SetupReading.ofFile(file);
+  private SetupReading.Read read(Path file) {
+    SetupReading reading = equipment.withSheets(SetupReading.ofFile(file), file);
     if (reading instanceof SetupReading.Unreadable unreadable) {
       throw Refusal.unreadable(unreadable.problems());
     }

@@ -50,10 +50,11 @@ public final class DiverterModel {
   }
 
   /**
-   * Power for this step, while its tank sensor lets it heat: what {@link ControlLoop#heater} takes of the surplus less the margin; all
-   * the heater can take on demand. It regulates on the export that it sees: where the export limit
-   * holds this at or below what it needs to begin, it never begins; where it sees enough, what it
-   * takes lets the inverter give more, until nothing is held back.
+   * Power for this step, while its tank sensor lets it heat: what {@link ControlLoop#heater} takes
+   * of the surplus less the margin; all the heater can take on demand. It regulates on the export
+   * that it sees: where the export limit holds this at or below what it needs to begin, it never
+   * begins; where it sees enough, what it takes lets the inverter give more, until nothing is held
+   * back.
    *
    * @param demanded whether the heat pump asks for the immersion heater
    * @param available_kW what the heater can take [kW]

@@ -124,20 +124,25 @@ public final class Shape {
   }
 
   private static void collect(@Nullable Object value, Pointer at, Map<Pointer, Object> all) {
-    if (value instanceof Record section
-        && !(value instanceof ClockWindow)
-        && !(value instanceof CountryCode)) {
+    if (value instanceof Record section && !isValue(section)) {
       collect(section, at, all);
     } else if (value instanceof List<?> items
         && !items.isEmpty()
-        && items.get(0) instanceof Record
-        && !(items.get(0) instanceof ClockWindow)) {
+        && items.get(0) instanceof Record first
+        && !isValue(first)) {
       for (int index = 0; index < items.size(); index++) {
         collect(items.get(index), at.child(index), all);
       }
     } else if (value != null) {
       all.put(at, value);
     }
+  }
+
+  /** Whether a record is one value and no section. */
+  private static boolean isValue(Record value) {
+    return value instanceof ClockWindow
+        || value instanceof CountryCode
+        || value instanceof DataSheet;
   }
 
   /** Every name the section knows, {@code fitted} included where it may stand. */

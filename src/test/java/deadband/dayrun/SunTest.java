@@ -157,8 +157,7 @@ class SunTest {
   private static double power_kW(SolarArray array, SunPath path, double share, LocalDate date) {
     double elevation_deg = path.elevation_deg();
     double horizontal_W_per_m2 = share * ClearSky.horizontal_W_per_m2(elevation_deg);
-    double clearness =
-        ClearSky.clearness(horizontal_W_per_m2, elevation_deg, date.getDayOfYear());
+    double clearness = ClearSky.clearness(horizontal_W_per_m2, elevation_deg, date.getDayOfYear());
     double tilted_W_per_m2 =
         ClearSky.tilted_W_per_m2(
             horizontal_W_per_m2,
