@@ -60,6 +60,12 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (again && home != null) {
+      throw Refusal.wrongUse("--for begins a file; --continue goes on with one that is there");
+    }
+    if (template && (again || questions)) {
+      throw Refusal.wrongUse("--template puts no questions; leave it out, or the other option");
+    }
     Path named = file;
     if (named == null) {
       if (questions || again) {

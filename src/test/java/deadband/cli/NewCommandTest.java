@@ -131,6 +131,13 @@ class NewCommandTest {
         .isEqualTo("heat pump");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"--continue --for battery", "--template --questions", "--template --continue"})
+  void optionsThatContradictEachOtherAreRefused(String options) {
+    assertThat(run("", options.split(" ", -1)).exit()).isEqualTo(Exit.USAGE);
+  }
+
   @Test
   void nothingIsOverwrittenUnlessThatIsSaid() throws IOException {
     Files.writeString(file, "{ \"deadband\": 1 } // mine");
