@@ -4,6 +4,7 @@ import deadband.days.HeldImport;
 import deadband.judging.Check;
 import deadband.judging.ClearOnAssumption;
 import deadband.setup.Accepted;
+import deadband.setup.DataSheet;
 import deadband.setup.Outlet;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,12 +29,17 @@ final class Notes {
   static List<String> of(Report report) {
     Notes notes = new Notes(report);
     List<String> all = new ArrayList<>();
+    report.sheets().forEach(sheet -> all.add(notes.taken(sheet)));
     notes.openOutlets().ifPresent(all::add);
     notes.toleratedImport().ifPresent(all::add);
     notes.asFound().ifPresent(all::add);
     notes.changedSinceFound().ifPresent(all::add);
     all.addAll(notes.renamed());
     return List.copyOf(all);
+  }
+
+  private String taken(DataSheet sheet) {
+    return Words.count(report.takenFrom(sheet).size(), "value") + " from equipment file " + sheet;
   }
 
   private Optional<String> openOutlets() {

@@ -4,7 +4,6 @@ import deadband.judging.Finding;
 import deadband.judging.Judgement;
 import deadband.judging.RulePage;
 import deadband.limits.LimitOverride;
-import deadband.setup.DataSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -130,7 +129,6 @@ public final class TextReport {
     days(judgement).forEach(day -> tail.append(entry("example days", tail, day)));
     text.append(tail.isEmpty() ? "" : "\n").append(tail);
     tail.setLength(0);
-    report.sheets().forEach(sheet -> tail.append(entry("equipment", tail, taken(sheet))));
     if (!judgement.assumptions().isEmpty()) {
       tail.append(layout.entry("assumed", FindingLines.assumptions(judgement.assumptions())));
     }
@@ -145,10 +143,6 @@ public final class TextReport {
     tail.append(
         layout.entry("as of", judgement.asOf() + ", rule book edition " + judgement.edition()));
     text.append('\n').append(tail);
-  }
-
-  private String taken(DataSheet sheet) {
-    return Words.count(report.takenFrom(sheet).size(), "value") + " from " + sheet;
   }
 
   static String override(LimitOverride override) {

@@ -8,6 +8,7 @@ import deadband.document.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An equipment file that a setup names: what a data sheet says of a thing, wherever it is fitted.
@@ -87,6 +88,19 @@ public record DataSheet(String file, Document document, Setup values, List<Point
         entered((Record) held, entered);
       }
     }
+  }
+
+  /** The same file with the same text in it, whatever a setup enters beside it. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DataSheet that
+        && file.equals(that.file)
+        && document.source().equals(that.document.source());
+  }
+
+  @Override
+  public int hashCode() {
+    return file.hashCode();
   }
 
   @Override

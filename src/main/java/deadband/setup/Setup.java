@@ -104,7 +104,7 @@ public record Setup(
     for (DataSheet sheet : sheets) {
       known = shape.over(known, sheet.values());
     }
-    Object beside = sheets.stream().map(sheet -> sheet.beside(this)).toList();
+    Object beside = sheets.stream().distinct().map(sheet -> sheet.beside(this)).toList();
     Field equipment = shape.field("equipment").orElseThrow();
     Setup whole = (Setup) shape.over(this, known);
     return (Setup)

@@ -62,7 +62,7 @@ class EquipmentTest {
     assertThat(check(home).out().replaceAll("\\s+", " "))
         .contains("DAMAGE", "gap-below-heat-pump-draw")
         .contains("from heat-pumps/pump.json: heatPump.hotWaterInput_kW")
-        .contains("equipment 2 values from heat-pumps/pump.json");
+        .contains("note 2 values from equipment file heat-pumps/pump.json");
     assertThat(check("--format", "jsonl", home).out())
         .contains(
             "\"equipment\":[{\"file\":\"heat-pumps/pump.json\",\"values\":["
@@ -153,7 +153,7 @@ class EquipmentTest {
     }
 
     assertThat(check(write("home.json", naming("same.json"))).out())
-        .contains("2 values from same.json");
+        .contains("2 values from equipment file same.json");
   }
 
   @ParameterizedTest
@@ -203,6 +203,14 @@ class EquipmentTest {
   }
 
   @Test
+  void aFileNamedTwiceCountsOnce() throws IOException {
+    String pump = "heat-pumps/pump.json";
+
+    assertThat(check(write("home.json", naming(pump, pump))).out())
+        .containsOnlyOnce("2 values from equipment file " + pump);
+  }
+
+  @Test
   void aFolderOfHomesDoesNotCountItsEquipment() throws IOException {
     write("home.json", naming("heat-pumps/pump.json"));
     CommandLineRun run = check("--brief", folder.toString());
@@ -231,6 +239,23 @@ class EquipmentTest {
     assertThat(Files.readString(out))
         .contains("\"equipment\": [\"heat-pumps/pump.json\"]")
         .doesNotContain("2.7", "hotWaterInput_kW");
+  }
+
+  @Test
+  void comparisonsAndRecordsTakeThem() throws IOException {
+    String before = write("before.json", naming("heat-pumps/pump.json"));
+    String after =
+        write(
+            "after.json",
+            naming("heat-pumps/pump.json")
+                .replace("2.7", "0.2")
+                .replaceFirst("\\{", "{ \"heatPump\": { \"minimumInput_kW\": 1.5 },"));
+
+    assertThat(CommandLineRun.of("compare", "--no-day-run", before, after).out())
+        .contains("relay.stop_kW: 2.7 -> 0.2", "heatPump.minimumInput_kW: 1.6 -> 1.5")
+        .doesNotContain("equipment:");
+    assertThat(check("--format", "markdown", before).out())
+        .contains("from heat-pumps/pump.json: heatPump.hotWaterInput");
   }
 
   @Test
