@@ -36,6 +36,18 @@ public final class Answer {
     return truth.is(is -> is == wanted);
   }
 
+  /** Whether it is the same, and rests on the same. */
+  public boolean isLike(Answer other) {
+    Provenance one = provenance();
+    Provenance two = other.provenance();
+    return truth.isKnown() == other.truth.isKnown()
+        && (!truth.isKnown() || truth.get().equals(other.truth.get()))
+        && stance.equals(other.stance)
+        && one.missing().equals(two.missing())
+        && one.assumed().equals(two.assumed())
+        && one.entered().equals(two.entered());
+  }
+
   public Provenance provenance() {
     return truth.provenance();
   }

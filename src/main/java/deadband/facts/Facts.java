@@ -5,12 +5,13 @@ import deadband.document.Pointer;
 import deadband.provenance.Derived;
 import deadband.provenance.Provenance;
 import deadband.setup.Entered;
+import deadband.setup.Reads;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -34,13 +35,12 @@ public final class Facts {
 
   private final List<Entry> entries = new ArrayList<>();
   private final List<Condition> conditions = new ArrayList<>();
-  private final AtomicReference<Reading> reading = new AtomicReference<>(Reading.WITHOUT_DEFAULTS);
 
   public Facts() {}
 
-  /** From now on these facts are read so. */
-  public void readAs(Reading as) {
-    reading.setPlain(as);
+  /** These of some facts. */
+  public void add(Facts others, Predicate<Entry> which) {
+    others.entries.stream().filter(which).forEach(entries::add);
   }
 
   /** A condition that rules may join. */
@@ -50,7 +50,7 @@ public final class Facts {
 
   /** The answer of a condition. */
   public Answer answer(Derived<Boolean> truth) {
-    return new Answer(truth, new Stance(reading, false, false));
+    return new Answer(truth, new Stance(false, false));
   }
 
   /** An assessment of one subject. */
@@ -185,9 +185,17 @@ public final class Facts {
       List<Provenance> behind = new ArrayList<>(8);
       behind.add(fitted.provenance());
       behind.add(needed);
+      Reads.Reader reader = Reads.here();
       Evidence.Draft draft =
-          detail -> new Evidence(subject, behind, openIfFound, openIfClear, unproven, detail);
-      Stance stance = new Stance(reading, unproven, !openIfClear.isEmpty());
+          detail ->
+              new Evidence(
+                  subject,
+                  behind,
+                  openIfFound,
+                  openIfClear,
+                  unproven,
+                  reader == null ? detail : () -> reader.reading(detail));
+      Stance stance = new Stance(unproven, !openIfClear.isEmpty());
       Case fact = make.apply(new Grounds(draft, stance, behind));
       return new Entry(type, subject, Standing.PUT, needed, fact);
     }

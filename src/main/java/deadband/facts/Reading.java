@@ -10,5 +10,18 @@ public enum Reading {
   /** What is not known holds; defaults count. */
   AT_BEST,
   /** What is not known holds, and so does what rests on a default. */
-  WITHOUT_DEFAULTS
+  WITHOUT_DEFAULTS;
+
+  private static final ThreadLocal<Reading> IN_FORCE =
+      ThreadLocal.withInitial(() -> WITHOUT_DEFAULTS);
+
+  /** From now on this thread reads all facts so. */
+  public static void set(Reading reading) {
+    IN_FORCE.set(reading);
+  }
+
+  /** How this thread reads them. */
+  static Reading inForce() {
+    return IN_FORCE.get();
+  }
 }

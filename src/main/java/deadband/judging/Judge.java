@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -45,6 +46,7 @@ public final class Judge {
   private final RuleBook book;
   private final DayRuns runs;
   private final @Nullable YearRuns years;
+  private final boolean anew;
   private final List<Check> setupChecks;
   private final List<Check> acceptanceChecks;
 
@@ -63,9 +65,14 @@ public final class Judge {
    * @param years where the years come from; null where they are left out
    */
   public Judge(RuleBook book, DayRuns runs, @Nullable YearRuns years) {
+    this(book, runs, years, false);
+  }
+
+  private Judge(RuleBook book, DayRuns runs, @Nullable YearRuns years, boolean anew) {
     this.book = book;
     this.runs = runs;
     this.years = years;
+    this.anew = anew;
     this.setupChecks = book.checks().stream().filter(check -> !Acceptance.isAbout(check)).toList();
     this.acceptanceChecks = book.checks().stream().filter(Acceptance::isAbout).toList();
   }
@@ -91,25 +98,48 @@ public final class Judge {
     Outcomes outcomes = trials.before();
     Optional<TestDays> days = DayEvidence.days(setup, runs);
     return judgement(setup, outcomes, explained(outcomes, trials), days, limits, asOf)
-        .withAsFound(asFound(setup, outcomes, limits));
+        .withAsFound(asFound(trials));
   }
 
-  /** Trials of changes to a setup, one remedy or set of changes after the other. */
+  /**
+   * Trials of changes to a setup, one remedy or set of changes after the other. A rule of a house
+   * may look at anything, so that with one each change is judged all anew.
+   */
   public Trials trials(Setup setup, Limits limits) {
-    return trials(setup, limits, outcomes(setup, limits));
+    if (anew || book.hasHouse() || !limits.weakened().isEmpty()) {
+      return new Trials(
+          setup,
+          limits,
+          outcomes(setup, limits),
+          runs,
+          years,
+          changed -> outcomes(changed, limits),
+          changed -> decided(changed, limits, DayRuns.none()));
+    }
+    Rejudging rejudging = faultsNamed(() -> new Rejudging(book, setupChecks, setup, limits, runs));
+    return new Trials(
+        setup,
+        limits,
+        rejudging.before(),
+        runs,
+        years,
+        changed -> faultsNamed(() -> rejudging.of(changed, runs)),
+        changed -> faultsNamed(() -> rejudging.of(changed, DayRuns.none())));
   }
 
-  private Trials trials(Setup setup, Limits limits, Outcomes before) {
-    return new Trials(setup, limits, before, runs, years, changed -> outcomes(changed, limits));
+  /** The same judge without the shortcut for changes. */
+  Judge judgingAnew() {
+    return new Judge(book, runs, years, true);
   }
 
   /** What the settings as found came to, and the proposed ones do not; no day is run for it. */
-  private List<Check> asFound(Setup setup, Outcomes proposed, Limits limits) {
+  private static List<Check> asFound(Trials trials) {
+    Setup setup = trials.setup();
     if (!setup.asFound().settings().isEntered()) {
       return List.of();
     }
-    List<Check> now = proposed.findings().stream().map(Finding::check).toList();
-    return decided(setup.asItWasFound(), limits, DayRuns.none()).findings().stream()
+    List<Check> now = trials.before().findings().stream().map(Finding::check).toList();
+    return trials.withoutDays(setup.asItWasFound()).findings().stream()
         .filter(finding -> finding.consequence().compareTo(Consequence.DAMAGE) <= 0)
         .map(Finding::check)
         .filter(check -> !now.contains(check))
@@ -158,9 +188,16 @@ public final class Judge {
   }
 
   private Outcomes decided(Setup setup, Limits limits, DayRuns runs) {
+    return faultsNamed(
+        () -> {
+          Facts facts = Topics.of(setup, limits, runs);
+          return Outcomes.of(Matches.of(book, facts), setupChecks, facts);
+        });
+  }
+
+  private <T> T faultsNamed(Supplier<T> judging) {
     try {
-      Facts facts = Topics.of(setup, limits, runs);
-      return Outcomes.of(Matches.of(book, facts), setupChecks, facts);
+      return judging.get();
     } catch (CaseFault fault) {
       throw new CheckFault(namesOf(fault.type()), fault);
     }

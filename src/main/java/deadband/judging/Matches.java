@@ -41,11 +41,10 @@ final class Matches {
   static Read of(RuleBook book, Facts facts) {
     List<Fact> all = new ArrayList<>(facts.conditions());
     facts.entries().forEach(entry -> Optional.ofNullable(entry.fact()).ifPresent(all::add));
-    facts.readAs(Reading.WITHOUT_DEFAULTS);
+    Reading.set(Reading.WITHOUT_DEFAULTS);
     List<Match> withoutDefaults = all.isEmpty() ? List.of() : book.matches(all);
-    List<Match> atBest =
-        stricter(book, facts, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
-    List<Match> surely = stricter(book, facts, Reading.SURELY, atBest, Match::isOpen);
+    List<Match> atBest = stricter(book, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
+    List<Match> surely = stricter(book, Reading.SURELY, atBest, Match::isOpen);
     return new Read(new Matches(withoutDefaults), new Matches(atBest), new Matches(surely));
   }
 
@@ -55,7 +54,7 @@ final class Matches {
    * @param mayUndo whether the reading takes anything that a match looked at in another way
    */
   private static List<Match> stricter(
-      RuleBook book, Facts facts, Reading reading, List<Match> looser, Predicate<Match> mayUndo) {
+      RuleBook book, Reading reading, List<Match> looser, Predicate<Match> mayUndo) {
     List<Match> matches = new ArrayList<>();
     Set<Fact> again = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Match match : looser) {
@@ -66,7 +65,7 @@ final class Matches {
       }
     }
     if (!again.isEmpty()) {
-      facts.readAs(reading);
+      Reading.set(reading);
       matches.addAll(book.matches(again));
     }
     return matches;

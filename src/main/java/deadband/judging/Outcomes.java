@@ -317,6 +317,15 @@ final class Outcomes {
             || check.name().equals("store-in-growth-band"));
   }
 
+  /** These outcomes, and in place of those of some checks others. */
+  Outcomes with(Outcomes others) {
+    Map<String, Checked> anew = new HashMap<>();
+    others.checks.forEach(checked -> anew.put(checked.check.name(), checked));
+    List<Checked> all = new ArrayList<>(checks.size());
+    checks.forEach(checked -> all.add(anew.getOrDefault(checked.check.name(), checked)));
+    return new Outcomes(all);
+  }
+
   /** These outcomes and those of other checks. */
   Outcomes and(Outcomes others) {
     List<Checked> both = new ArrayList<>(checks);

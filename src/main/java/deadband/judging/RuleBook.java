@@ -124,6 +124,11 @@ public final class RuleBook {
     return house == null ? EDITION : EDITION + " with house rules";
   }
 
+  /** Whether a house added rules of its own. */
+  boolean hasHouse() {
+    return house != null;
+  }
+
   /** Every check by name. */
   public List<Check> checks() {
     return checks;

@@ -23,8 +23,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Tries changes to one setup: each time the setup with them is judged afresh, and its days are run
- * again. For any number of threads.
+ * Tries changes to one setup: what they touch is judged again, and its days are run again where
+ * they alter them. For any number of threads.
  */
 public final class Trials {
 
@@ -49,6 +49,7 @@ public final class Trials {
   private final DayRuns runs;
   private final @Nullable YearRuns years;
   private final Function<Setup, Outcomes> judge;
+  private final Function<Setup, Outcomes> withoutDays;
   private final Optional<TestDays> days;
   private final Map<List<Change>, Optional<Trial>> tried = new ConcurrentHashMap<>();
   private final Map<Finding.Key, List<Remedy>> offered = new ConcurrentHashMap<>();
@@ -59,13 +60,15 @@ public final class Trials {
       Outcomes before,
       DayRuns runs,
       @Nullable YearRuns years,
-      Function<Setup, Outcomes> judge) {
+      Function<Setup, Outcomes> judge,
+      Function<Setup, Outcomes> withoutDays) {
     this.setup = setup;
     this.limits = limits;
     this.before = before;
     this.runs = runs;
     this.years = years;
     this.judge = judge;
+    this.withoutDays = withoutDays;
     this.days = DayEvidence.days(setup, runs);
   }
 
@@ -79,6 +82,11 @@ public final class Trials {
 
   Outcomes before() {
     return before;
+  }
+
+  /** What another setup comes to where no day is run for it. */
+  Outcomes withoutDays(Setup other) {
+    return withoutDays.apply(other);
   }
 
   /** Changes tried. */

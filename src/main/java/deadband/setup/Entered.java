@@ -1,6 +1,7 @@
 package deadband.setup;
 
 import deadband.document.Pointer;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -23,16 +24,27 @@ public record Entered<T>(Pointer pointer, @Nullable T value, @Nullable Default<T
     return new Entered<>(pointer, value, (Default<Object>) assumed);
   }
 
+  @Override
+  public @Nullable T value() {
+    Reads.note(this);
+    return value;
+  }
+
   public boolean isEntered() {
-    return value != null;
+    return value() != null;
   }
 
   public Optional<T> optional() {
-    return Optional.ofNullable(value);
+    return Optional.ofNullable(value());
   }
 
   /** True where the value is entered and is this one. */
   public boolean says(T expected) {
-    return expected.equals(value);
+    return expected.equals(value());
+  }
+
+  /** Whether the same is entered, wherever it stands. */
+  boolean isLike(Entered<?> other) {
+    return Objects.equals(value, other.value) && Objects.equals(assumed, other.assumed);
   }
 }

@@ -1,6 +1,7 @@
 package deadband.setup;
 
 import deadband.document.Pointer;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,8 +16,26 @@ import org.jspecify.annotations.Nullable;
  */
 public record Part(Pointer pointer, boolean entered, @Nullable Boolean fitted) {
 
+  @Override
+  public boolean entered() {
+    Reads.note(this);
+    return entered;
+  }
+
+  @Override
+  public @Nullable Boolean fitted() {
+    Reads.note(this);
+    return fitted;
+  }
+
+  /** Whether it says the same, wherever it stands. */
+  boolean isLike(Part other) {
+    return entered == other.entered && Objects.equals(fitted, other.fitted);
+  }
+
   /** Whether the thing is there: true, false or not entered. */
   public Entered<Boolean> isFitted() {
+    Reads.note(this);
     if (fitted != null) {
       return new Entered<>(pointer.child(Shape.FITTED), fitted, null);
     }

@@ -38,49 +38,91 @@ import deadband.topics.thresholds.Thresholds;
 import deadband.topics.wiring.CallWiring;
 import deadband.topics.wiring.HeaterWiring;
 import deadband.topics.wiring.SourceCutOuts;
+import java.util.List;
+import java.util.function.BiConsumer;
 
 /** The facts of every topic. */
 public final class Topics {
+
+  /** How the facts of one topic are derived. */
+  private interface Derivation {
+
+    void derive(Setup setup, Limits limits, DayRuns runs, Facts facts);
+
+    /** From the setup alone. */
+    static Derivation of(BiConsumer<Setup, Facts> derive) {
+      return (setup, limits, runs, facts) -> derive.accept(setup, facts);
+    }
+
+    /** From the setup and the limits. */
+    static Derivation held(WithLimits derive) {
+      return (setup, limits, runs, facts) -> derive.derive(setup, limits, facts);
+    }
+  }
+
+  private interface WithLimits {
+    void derive(Setup setup, Limits limits, Facts facts);
+  }
+
+  /** The one whose facts rest on day runs. */
+  private static final Derivation DAYS = DayCases::derive;
+
+  private static final List<Derivation> ALL =
+      List.of(
+          Derivation.of(PartFacts::derive),
+          Derivation.of(RelayFacts::derive),
+          Derivation.of(HeatPumpFacts::derive),
+          Derivation.of(TankFacts::derive),
+          Derivation.of(SiteFacts::derive),
+          Derivation.held(Thresholds::derive),
+          Derivation.held(RelayDelays::derive),
+          Derivation.held(TankTemperatures::derive),
+          Derivation.held(DisinfectionCare::derive),
+          Derivation.held(DisinfectionCourse::derive),
+          Derivation.held(DisinfectedStore::derive),
+          Derivation.held(DisinfectionFacts::derive),
+          Derivation.held(RoomForSun::derive),
+          Derivation.held(Cycling::derive),
+          Derivation.of(GridDraw::derive),
+          Derivation.of(GridPhases::derive),
+          Derivation.of(BoughtHeat::derive),
+          Derivation.held(Coordination::derive),
+          Derivation.of(MeteringInputs::derive),
+          Derivation.held(CallWiring::derive),
+          Derivation.held(HeaterWiring::derive),
+          Derivation.of(SourceCutOuts::derive),
+          Derivation.held(TankSensing::derive),
+          Derivation.held(HouseRunning::derive),
+          Derivation.held(SurplusHours::derive),
+          Derivation.of(PumpPlate::derive),
+          Derivation.held(Observations::derive),
+          Derivation.of(ControlSensors::derive),
+          Derivation.of(Siting::derive),
+          Derivation.of(Paperwork::derive),
+          Derivation.of(AbsentParts::derive),
+          Derivation.of(DataSheets::derive),
+          DAYS,
+          Derivation.of(ExportMarginBelowZero::derive));
+
+  /** Topics, numbered from 0. */
+  public static final int COUNT = ALL.size();
+
+  /** The one whose facts rest on day runs. */
+  public static final int OF_DAYS = ALL.indexOf(DAYS);
 
   private Topics() {}
 
   /** Every fact of a setup. */
   public static Facts of(Setup setup, Limits limits, DayRuns runs) {
     Facts facts = new Facts();
-    PartFacts.derive(setup, facts);
-    RelayFacts.derive(setup, facts);
-    HeatPumpFacts.derive(setup, facts);
-    TankFacts.derive(setup, facts);
-    SiteFacts.derive(setup, facts);
-    Thresholds.derive(setup, limits, facts);
-    RelayDelays.derive(setup, limits, facts);
-    TankTemperatures.derive(setup, limits, facts);
-    DisinfectionCare.derive(setup, limits, facts);
-    DisinfectionCourse.derive(setup, limits, facts);
-    DisinfectedStore.derive(setup, limits, facts);
-    DisinfectionFacts.derive(setup, limits, facts);
-    RoomForSun.derive(setup, limits, facts);
-    Cycling.derive(setup, limits, facts);
-    GridDraw.derive(setup, facts);
-    GridPhases.derive(setup, facts);
-    BoughtHeat.derive(setup, facts);
-    Coordination.derive(setup, limits, facts);
-    MeteringInputs.derive(setup, facts);
-    CallWiring.derive(setup, limits, facts);
-    HeaterWiring.derive(setup, limits, facts);
-    SourceCutOuts.derive(setup, facts);
-    TankSensing.derive(setup, limits, facts);
-    HouseRunning.derive(setup, limits, facts);
-    SurplusHours.derive(setup, limits, facts);
-    PumpPlate.derive(setup, facts);
-    Observations.derive(setup, limits, facts);
-    ControlSensors.derive(setup, facts);
-    Siting.derive(setup, facts);
-    Paperwork.derive(setup, facts);
-    AbsentParts.derive(setup, facts);
-    DataSheets.derive(setup, facts);
-    DayCases.derive(setup, limits, runs, facts);
-    ExportMarginBelowZero.derive(setup, facts);
+    ALL.forEach(topic -> topic.derive(setup, limits, runs, facts));
+    return facts;
+  }
+
+  /** The facts of one topic. */
+  public static Facts of(int topic, Setup setup, Limits limits, DayRuns runs) {
+    Facts facts = new Facts();
+    ALL.get(topic).derive(setup, limits, runs, facts);
     return facts;
   }
 }
