@@ -23,6 +23,9 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   /** Heading of the section whose first sentence goes with every finding. */
   public static final String WHY = "Why it matters";
 
+  /** Heading of the section that says what to do about a finding. */
+  private static final String CURE = "Cure";
+
   /** Heading of the section that holds the sentence into which the numbers of a finding go. */
   public static final String IN_NUMBERS = "In numbers";
 
@@ -102,9 +105,18 @@ public record RulePage(String text, String says, Map<String, String> sections) {
 
   /** One plain sentence on why it matters; empty where the page does not say. */
   public String why() {
-    String reason = unwrapped(sections.getOrDefault(WHY, ""));
-    int end = reason.indexOf(". ");
-    return end < 0 ? reason : reason.substring(0, end + 1);
+    return firstSentence(WHY);
+  }
+
+  /** One plain sentence on what to do; empty where the page does not say. */
+  public String cure() {
+    return firstSentence(CURE);
+  }
+
+  private String firstSentence(String section) {
+    String all = unwrapped(sections.getOrDefault(section, ""));
+    int end = all.indexOf(". ");
+    return end < 0 ? all : all.substring(0, end + 1);
   }
 
   /** The sentence into which the numbers of a finding go; empty where the page has none. */

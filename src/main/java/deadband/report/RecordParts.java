@@ -9,7 +9,6 @@ import deadband.judging.Judgement;
 import deadband.judging.Proof;
 import deadband.judging.Remedy;
 import deadband.judging.RulePage;
-import deadband.judging.Trust;
 import deadband.limits.Limits;
 import deadband.setup.Accepted;
 import deadband.setup.Change;
@@ -171,12 +170,12 @@ final class RecordParts {
 
   private static Optional<String> work(Finding finding) {
     if (finding.remedies().isEmpty()) {
-      boolean byHand = finding.trust() == Trust.WORK_ON_SITE;
-      return Optional.of(
-          (byHand ? "fit, replace or adjust: " : "check and enter: ")
-              + finding.detail().at().stream()
-                  .map(RecordParts::meaning)
-                  .collect(Collectors.joining("; ")));
+      String cure = RulePage.of(finding.check()).cure().replace("`", "");
+      String values =
+          finding.detail().at().stream()
+              .map(RecordParts::meaning)
+              .collect(Collectors.joining("; "));
+      return Optional.of(cure.isEmpty() ? "check and enter: " + values : cure + " " + values);
     }
     Remedy first = finding.remedies().get(0);
     return first.isSetting() ? Optional.empty() : Optional.of(ProofWords.shortly(first));

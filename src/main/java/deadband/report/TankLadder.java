@@ -68,7 +68,9 @@ final class TankLadder {
     ladder.safety();
     ladder.heaters();
     ladder.water();
-    ladder.rule(limits.of(Limit.DISINFECTION_TEMPERATURE));
+    if (!setup.heatPump().disinfection().enabled().says(false)) {
+      ladder.rule(limits.of(Limit.DISINFECTION_TEMPERATURE));
+    }
     return ladder.rungs.stream()
         .sorted(Comparator.comparingDouble(Rung::to_C).thenComparingDouble(Rung::from_C).reversed())
         .toList();
