@@ -51,6 +51,8 @@ class HouseTest {
           .definedBy("deadband.days")
           .layer("plant")
           .definedBy("deadband.plant")
+          .layer("diagnosis")
+          .definedBy("deadband.diagnosis")
           .layer("topics")
           .definedBy("deadband.topics..")
           .layer("paste")
@@ -87,6 +89,8 @@ class HouseTest {
           .mayOnlyAccessLayers(with(BELOW_FACTS, "facts", "loop"))
           .whereLayer("plant")
           .mayOnlyAccessLayers(with(BELOW_FACTS, "facts", "loop", "days"))
+          .whereLayer("diagnosis")
+          .mayOnlyAccessLayers(with(BELOW_FACTS, "meterlog", "loop", "days"))
           .whereLayer("topics")
           .mayOnlyAccessLayers(with(BELOW_TOPICS))
           .whereLayer("reading")
@@ -98,7 +102,8 @@ class HouseTest {
           .whereLayer("remedy")
           .mayOnlyAccessLayers(with(BELOW_TOPICS, "topics", "judging"))
           .whereLayer("report")
-          .mayOnlyAccessLayers(with(BELOW_TOPICS, "topics", "judging", "remedy", "paste"))
+          .mayOnlyAccessLayers(
+              with(BELOW_TOPICS, "topics", "judging", "remedy", "paste", "meterlog", "diagnosis"))
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer();
 
