@@ -1,0 +1,753 @@
+package deadband.diagnosis;
+
+import deadband.meterlog.Column;
+import deadband.meterlog.Meaning;
+import deadband.meterlog.MeterLog;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
+
+/** Reads off a log how the runs begin, go and end, beside the settings as entered. */
+final class RunReader {
+
+  private static final double DAY_FROM_H = 8;
+  private static final double DAY_UNTIL_H = 18;
+
+  /** A pause longer than this ends a bout of short-cycling [min]. */
+  private static final double LONG_PAUSE_MIN = 90;
+
+  /** Error of what a meter shows against what the relay reads [kW]. */
+  private static final double NEAR_KW = 0.25;
+
+  /** Noise of a meter beside the relay's own [kW]. */
+  private static final double CLOSE_KW = 0.1;
+
+  /** As far below its start a relay may seem to close, by an error of the reading [kW]. */
+  private static final double BELOW_KW = 1.5;
+
+  /** Error of one tank sensor against another [K]. */
+  private static final double NEAR_K = 1.5;
+
+  /** A run that follows within this was not ended because the tank was warm enough [min]. */
+  private static final double SOON_MIN = 25;
+
+  /** A cloud that passes lasts no longer: common practice [min]. */
+  private static final double CLOUD_MIN = 12;
+
+  /** Runs that do not warm the tank and last longer are space heating [min]. */
+  private static final double HEATING_MIN = 30;
+
+  /** Later than this, the relay does not see what the log sees [min]. */
+  private static final double HELD_MIN = 15;
+
+  /** A surplus that changes this much within two minutes shows when a threshold is crossed [kW]. */
+  private static final double SHARP_KW = 0.6;
+
+  private final MeterLog log;
+  private final Cycles cycles;
+  private final AsSet set;
+  private final List<Cycle> whole;
+  private final double[] surplus_kW;
+  private final double[] tank_C;
+  private final double resolution_min;
+  private final boolean[] closed;
+
+  /** Sums, and numbers of values, of the surplus up to each row. */
+  private final double[] sum_kW;
+
+  private final int[] known;
+
+  RunReader(MeterLog log, Cycles cycles, AsSet set, boolean surplusShown) {
+    this.log = log;
+    this.cycles = cycles;
+    this.set = set;
+    this.surplus_kW = surplusShown ? Surplus.of(log, cycles).orElse(new double[0]) : new double[0];
+    this.tank_C = log.column(Meaning.TANK).map(Column::values).orElse(new double[0]);
+    this.resolution_min = log.interval_s() / 60.0;
+    this.closed = new boolean[surplus_kW.length];
+    this.sum_kW = new double[surplus_kW.length + 1];
+    this.known = new int[surplus_kW.length + 1];
+    for (int row = 0; row < surplus_kW.length; row++) {
+      boolean finite = Double.isFinite(surplus_kW[row]);
+      sum_kW[row + 1] = sum_kW[row] + (finite ? surplus_kW[row] : 0);
+      known[row + 1] = known[row] + (finite ? 1 : 0);
+    }
+    replayRelay();
+    this.whole = forTheTank();
+  }
+
+  /** What started each run, cut ones too. */
+  List<Trigger> triggers() {
+    return cycles.list().stream().map(this::trigger).toList();
+  }
+
+  /** What ended each run. */
+  List<Ending> endings() {
+    double shared_C = sharedStop_C();
+    return cycles.list().stream().map(cycle -> ending(cycle, shared_C)).toList();
+  }
+
+  Observation observation() {
+    Observation seen = new Observation();
+    if (tank_C.length == 0) {
+      seen.withoutTank();
+    }
+    double days = Math.max(0.5, log.covered_h() / 24);
+    seen.with(Feature.STARTS, cycles.startsInWorstHour(), 0.1);
+    seen.with(Feature.STARTS_DAY, cycles.count() / days, 0.15);
+    if (whole.isEmpty()) {
+      return seen;
+    }
+    if (days >= 0.9) {
+      share(seen, Feature.BY_DAY, whole, cycle -> isByDay(log.hour(cycle.first())));
+    }
+    for (Cycle cycle : whole) {
+      count(seen, trigger(cycle));
+    }
+    double shared_C = sharedStop_C();
+    List<Cycle> cut = new ArrayList<>();
+    for (Cycle cycle : whole) {
+      Ending ending = ending(cycle, shared_C);
+      count(seen, ending);
+      if (isCut(ending)) {
+        cut.add(cycle);
+      }
+    }
+    runs(seen, cut);
+    surplus(seen, shared_C);
+    tank(seen);
+    log.column(Meaning.BATTERY)
+        .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(whole.size())));
+    log.column(Meaning.VEHICLE).ifPresent(vehicle -> vehicle(seen, vehicle, cut));
+    log.column(Meaning.HEAT_PUMP).ifPresent(own -> standby(seen, own));
+    return seen;
+  }
+
+  /** What readings show that are too far apart for single runs. */
+  Observation coarseObservation() {
+    Observation seen = new Observation();
+    if (!whole.isEmpty()) {
+      rise(seen);
+      log.column(Meaning.BATTERY)
+          .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(whole.size())));
+    }
+    return seen;
+  }
+
+  private static void count(Observation seen, Trigger trigger) {
+    if (trigger != Trigger.NOT_SHOWN) {
+      seen.with(trigger, 1);
+    }
+  }
+
+  private static void count(Observation seen, Ending ending) {
+    if (ending != Ending.NOT_SHOWN) {
+      seen.with(ending, 1);
+    }
+  }
+
+  private void runs(Observation seen, List<Cycle> cut) {
+    timed(seen, Feature.RUN, median(whole.stream().mapToDouble(Cycle::run_min).toArray()));
+    if (cut.size() < 2) {
+      return;
+    }
+    double[] runs = cut.stream().mapToDouble(Cycle::run_min).sorted().toArray();
+    timed(seen, Feature.CUT_RUN, median(runs));
+    double[] pauses =
+        cut.stream()
+            .mapToDouble(this::pauseAfter_min)
+            .filter(pause -> pause < LONG_PAUSE_MIN)
+            .toArray();
+    if (pauses.length >= 2) {
+      timed(seen, Feature.PAUSE, median(pauses));
+    }
+    if (runs.length >= 4) {
+      double spread = (runs[3 * runs.length / 4] - runs[runs.length / 4]) / median(runs);
+      seen.with(Feature.UNEVEN, spread, Math.hypot(0.03, 0.6 * resolution_min / median(runs)));
+    }
+    if (set.minimumRun_min() > 2 * resolution_min) {
+      double least_min = set.minimumRun_min() - Math.max(1, resolution_min);
+      share(seen, Feature.BRIEF, cut, cycle -> cycle.run_min() < least_min);
+    }
+  }
+
+  private void timed(Observation seen, Feature feature, double value_min) {
+    seen.with(feature, value_min, feature.scaledError(value_min, 0.3 * resolution_min));
+  }
+
+  private static void share(
+      Observation seen, Feature feature, List<Cycle> of, Predicate<Cycle> holds) {
+    if (!of.isEmpty()) {
+      double share = of.stream().filter(holds).count() / (double) of.size();
+      seen.withShare(feature, share, of.size());
+    }
+  }
+
+  private static boolean isByDay(double hour) {
+    return hour >= DAY_FROM_H && hour < DAY_UNTIL_H;
+  }
+
+  /** Surplus on which the relay decided a start: that of its delay, before the lag. */
+  private double atStart_kW(Cycle cycle) {
+    double lag_min = set.orZero(set.startLag_min());
+    double delay_min = Math.max(1, set.orZero(set.startDelay_min()));
+    return mean(
+        surplus_kW,
+        row(cycle.start_s() - 60 * (lag_min + delay_min)),
+        Math.max(row(cycle.start_s() - 60 * lag_min), cycle.first() - 1) + 1);
+  }
+
+  /** Where the relay stands row by row if it does as entered with what the meters show. */
+  private void replayRelay() {
+    boolean[] runs = new boolean[closed.length];
+    for (Cycle cycle : cycles.list()) {
+      Arrays.fill(
+          runs,
+          Math.min(runs.length, cycle.first()),
+          Math.min(runs.length, cycle.last() + 1),
+          true);
+    }
+    double above_s = 0;
+    double below_s = 0;
+    boolean now = false;
+    for (int row = 0; row < closed.length; row++) {
+      double opens_kW = runs[row] ? set.opens_kW() : set.opensAtRest_kW();
+      above_s = surplus_kW[row] >= set.closes_kW() - CLOSE_KW ? above_s + log.span_s(row) : 0;
+      below_s = surplus_kW[row] <= opens_kW - NEAR_KW ? below_s + log.span_s(row) : 0;
+      if (!now && above_s >= 0.9 * delay_s(set.startDelay_min())) {
+        now = true;
+      } else if (now && below_s >= delay_s(set.stopDelay_min()) + 60) {
+        now = false;
+      }
+      closed[row] = now;
+    }
+  }
+
+  private double delay_s(double delay_min) {
+    return Math.max(log.interval_s(), 60 * set.orZero(delay_min));
+  }
+
+  /** Whether the relay stands closed some time in the minute or two before the heat pump's lag. */
+  private boolean isCalled(Cycle cycle) {
+    int from = row(cycle.start_s() - 60 * (set.orZero(set.startLag_min()) + 2));
+    for (int row = Math.max(0, from); row <= cycle.first() && row < closed.length; row++) {
+      if (closed[row]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isByRelay(Trigger trigger) {
+    return trigger == Trigger.RELAY || trigger == Trigger.BELOW_START;
+  }
+
+  /** The runs without those that heat the rooms, and without those that are cut off. */
+  private List<Cycle> forTheTank() {
+    List<Cycle> all = cycles.list().stream().filter(c -> !c.cut()).toList();
+    long rising = all.stream().filter(c -> rise_K_per_h(c) > least_K_per_h()).count();
+    // where some runs warm the tank, one that does not had nothing to do with it
+    boolean some = rising >= 2 && rising > 0.3 * all.size();
+    return all.stream().filter(c -> !isLongWithoutRise(c) || !(some || isUncalled(c))).toList();
+  }
+
+  private boolean isUncalled(Cycle cycle) {
+    Trigger trigger = trigger(cycle);
+    return trigger == Trigger.NONE || trigger == Trigger.DISINFECTION;
+  }
+
+  private boolean isLongWithoutRise(Cycle cycle) {
+    return cycle.run_min() >= HEATING_MIN && rise_K_per_h(cycle) <= least_K_per_h();
+  }
+
+  private double least_K_per_h() {
+    return Double.isNaN(set.rise_K_per_h()) ? 4 : Math.min(4, 0.3 * set.rise_K_per_h());
+  }
+
+  private double rise_K_per_h(Cycle cycle) {
+    return tank_C.length == 0
+        ? Double.NaN
+        : (stopTank_C(cycle) - startTank_C(cycle)) / (cycle.run_min() / 60);
+  }
+
+  /** Highest surplus, over the start delay, shortly before a start. */
+  private double beforeStart_kW(Cycle cycle) {
+    double delay_min = Math.max(1, set.orZero(set.startDelay_min()));
+    double back_min =
+        delay_min + set.orZero(set.startLag_min()) + set.orZero(set.stopDelay_min()) + 2;
+    int from = row(cycle.start_s() - 60 * back_min);
+    return extreme(from, Math.max(from + 1, cycle.first()), 0.9 * delay_min, 1);
+  }
+
+  /**
+   * Whether the surplus came near the start within hours, has not fallen below the stop since, and
+   * the tank is now at the start of the surplus programme: what a relay that closed early does.
+   */
+  private boolean hasWaited(Cycle cycle) {
+    boolean cooled =
+        tank_C.length > 0 && Math.abs(startTank_C(cycle) - set.surplusStart_C()) <= NEAR_K;
+    if (!cooled || surplus_kW.length == 0) {
+      return false;
+    }
+    int first = row(cycle.start_s() - 3 * 3600);
+    for (int row = cycle.first() - 1; row > first; row--) {
+      if (surplus_kW[row] <= set.opensAtRest_kW()) {
+        return false;
+      }
+      if (surplus_kW[row] >= set.closes_kW() - BELOW_KW) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Trigger trigger(Cycle cycle) {
+    double before_kW = surplus_kW.length == 0 ? Double.NaN : beforeStart_kW(cycle);
+    if (before_kW >= set.closes_kW() - NEAR_KW || isCalled(cycle)) {
+      return Trigger.RELAY;
+    }
+    boolean below = before_kW >= Math.max(0.3, set.closes_kW() - BELOW_KW) || hasWaited(cycle);
+    if (tank_C.length == 0 || Double.isNaN(set.everydayStart_C())) {
+      return below ? Trigger.BELOW_START : Trigger.NOT_SHOWN;
+    }
+    double at_C = startTank_C(cycle);
+    if (at_C <= set.everydayStart_C() + NEAR_K) {
+      return Trigger.TEMPERATURE;
+    }
+    if (below) {
+      return Trigger.BELOW_START;
+    }
+    if (surplus_kW.length == 0 || Double.isNaN(before_kW + at_C)) {
+      return Trigger.NOT_SHOWN;
+    }
+    return at_C >= set.everydayStop_C() - 1 ? Trigger.DISINFECTION : Trigger.NONE;
+  }
+
+  private double startTank_C(Cycle cycle) {
+    return mean(tank_C, cycle.first() - rows(1), cycle.first() + 1);
+  }
+
+  private double stopTank_C(Cycle cycle) {
+    double[] around = within(tank_C, cycle.last() - rows(1), cycle.last() + 1 + rows(3));
+    return Arrays.stream(around).max().orElse(Double.NaN);
+  }
+
+  private Ending ending(Cycle cycle, double shared_C) {
+    double at_C = tank_C.length == 0 ? Double.NaN : stopTank_C(cycle);
+    boolean onSurplus = surplus_kW.length > 0 && highest(cycle) >= set.closes_kW() - NEAR_KW;
+    boolean atStop =
+        onSurplus
+            ? at_C >= highStop_C() - NEAR_K
+            : at_C >= set.everydayStop_C() - NEAR_K
+                && startTank_C(cycle) < set.everydayStop_C() - 1;
+    if (atStop) {
+      return Ending.TEMPERATURE;
+    }
+    if (at_C >= set.limit_C() - NEAR_K || Math.abs(at_C - shared_C) <= 1) {
+      return Ending.LIMIT;
+    }
+    if (!onSurplus) {
+      return Double.isNaN(at_C) || surplus_kW.length == 0 ? Ending.NOT_SHOWN : Ending.NONE;
+    }
+    double low_kW = lowest(cycle);
+    if (low_kW < set.closes_kW() - NEAR_KW) {
+      return Ending.SURPLUS_FELL;
+    }
+    if (Double.isNaN(at_C) && !(pauseAfter_min(cycle) <= SOON_MIN)) {
+      return Ending.NOT_SHOWN;
+    }
+    return low_kW <= set.bandTop_kW() + NEAR_KW ? Ending.GAP : Ending.NONE;
+  }
+
+  /** Whether a run ended before the tank was warm enough. */
+  private static boolean isCut(Ending ending) {
+    return ending == Ending.SURPLUS_FELL || ending == Ending.GAP || ending == Ending.NONE;
+  }
+
+  private double pauseAfter_min(Cycle cycle) {
+    int index = cycles.list().indexOf(cycle);
+    return index + 1 >= cycles.count()
+        ? Double.NaN
+        : (cycles.list().get(index + 1).start_s() - cycle.end_s()) / 60;
+  }
+
+  private double highStop_C() {
+    return Double.isNaN(set.surplusStop_C())
+        ? set.everydayStop_C()
+        : Math.max(set.surplusStop_C(), set.orZero(set.everydayStop_C()));
+  }
+
+  /**
+   * The tank temperature, below every stop, at which runs end again and again; NaN where there is
+   * none.
+   */
+  private double sharedStop_C() {
+    if (tank_C.length == 0) {
+      return Double.NaN;
+    }
+    double[] ends =
+        whole.stream()
+            .mapToDouble(this::stopTank_C)
+            .filter(
+                at_C -> at_C < highStop_C() - NEAR_K && Math.abs(at_C - set.everydayStop_C()) > 1)
+            .sorted()
+            .toArray();
+    if (ends.length < 5 || ends.length < 0.6 * whole.size()) {
+      return Double.NaN;
+    }
+    boolean alike = ends[3 * ends.length / 4] - ends[ends.length / 4] <= 0.7;
+    double[] rise = whole.stream().mapToDouble(c -> stopTank_C(c) - startTank_C(c)).toArray();
+    boolean rises = median(rise) > 0.2;
+    return alike && rises ? median(ends) : Double.NaN;
+  }
+
+  /** Highest surplus over any few minutes of a run and the relay's delay before it. */
+  private double highest(Cycle cycle) {
+    double before_s =
+        60 * (set.orZero(set.startLag_min()) + Math.max(1, set.orZero(set.startDelay_min())));
+    double width_min = Math.max(1, set.orZero(set.stopDelay_min()));
+    return extreme(row(cycle.start_s() - before_s), cycle.last() + 1, width_min, 1);
+  }
+
+  /** Lowest surplus, over the relay's delay, by which it can have ended a run. */
+  private double lowest(Cycle cycle) {
+    double back_min =
+        Math.max(
+            Math.max(2, set.orZero(set.stopDelay_min())) + 1,
+            Math.min(cycle.run_min(), set.orZero(set.minimumRun_min()) + 1));
+    int from = Math.max(cycle.first(), row(cycle.end_s() - 60 * back_min));
+    double width_min = Math.max(1, set.orZero(set.stopDelay_min()));
+    return -extreme(from, cycle.last() + 1, width_min, -1);
+  }
+
+  /** The greatest mean over a width within some rows, of the surplus times a sign. */
+  private double extreme(int from, int until, double width_min, int sign) {
+    int width = rows(width_min);
+    double best = Double.NaN;
+    int begin = Math.max(0, from);
+    int last = Math.min(until, surplus_kW.length);
+    for (int row = begin; row < last; row++) {
+      int end = Math.min(last, row + width);
+      if (row > begin && end - row < width) {
+        break;
+      }
+      double mean = sign * surplus(row, end);
+      best = Double.isNaN(best) ? mean : Math.max(best, mean);
+    }
+    return best;
+  }
+
+  /** Mean surplus of the rows from one until before another. */
+  private double surplus(int from, int until) {
+    int of = known[until] - known[from];
+    return of == 0 ? Double.NaN : (sum_kW[until] - sum_kW[from]) / of;
+  }
+
+  private void surplus(Observation seen, double shared_C) {
+    if (surplus_kW.length == 0 || Double.isNaN(set.closes_kW())) {
+      return;
+    }
+    List<Cycle> byRelay = new ArrayList<>();
+    List<Cycle> fell = new ArrayList<>();
+    for (Cycle cycle : whole) {
+      if (isByRelay(trigger(cycle))) {
+        byRelay.add(cycle);
+      }
+      if (ending(cycle, shared_C) == Ending.SURPLUS_FELL) {
+        fell.add(cycle);
+      }
+    }
+    double[] deficits =
+        byRelay.stream().filter(this::isPrompt).mapToDouble(this::deficit).toArray();
+    if (deficits.length > 0) {
+      double mean = Arrays.stream(deficits).average().orElse(Double.NaN);
+      seen.with(Feature.DEFICIT, mean, 0.02 + 0.25 / deficits.length);
+    }
+    if (resolution_min <= 3) {
+      share(seen, Feature.BRIEF_CLOUD, fell, this::isBriefCloud);
+    }
+    late(seen, byRelay, shared_C);
+  }
+
+  /** Whether a start follows the closing of the relay, and did not wait for the tank to cool. */
+  private boolean isPrompt(Cycle cycle) {
+    double wait_min = set.orZero(set.startLag_min()) + set.orZero(set.minimumOff_min()) + 8;
+    int from = Math.max(0, row(cycle.start_s() - 60 * wait_min));
+    return !closed[from];
+  }
+
+  private double deficit(Cycle cycle) {
+    double share = (cycle.power_kW() - atStart_kW(cycle)) / cycle.power_kW();
+    return Math.max(0, Math.min(1, share));
+  }
+
+  /**
+   * Whether the surplus is back sooner than the delay entered, or a passing cloud, would let it.
+   */
+  private boolean isBriefCloud(Cycle cycle) {
+    int fell = cycle.last();
+    while (fell > cycle.first() && surplus_kW[fell] < set.closes_kW()) {
+      fell--;
+    }
+    int back = cycle.last() + 1;
+    while (back < surplus_kW.length && !(surplus_kW[back] >= set.closes_kW())) {
+      back++;
+    }
+    double brief_min =
+        set.stopDelay_min() > 2 ? set.stopDelay_min() - Math.max(0.5, resolution_min) : CLOUD_MIN;
+    return back < surplus_kW.length && (log.at_s(back) - log.end_s(fell)) / 60.0 < brief_min;
+  }
+
+  /** When relay and heat pump act, less when they would by the delays entered. */
+  private void late(Observation seen, List<Cycle> byRelay, double shared_C) {
+    List<Double> all = new ArrayList<>();
+    List<Double> starts = new ArrayList<>();
+    int stops = 0;
+    int held = 0;
+    for (Cycle cycle : byRelay) {
+      double start_min = lateStart_min(cycle);
+      if (start_min > -5 && start_min < HELD_MIN) {
+        starts.add(start_min);
+      }
+      double after_min = lateStop_min(cycle);
+      boolean cut = isCut(ending(cycle, shared_C));
+      boolean goesOn = after_min >= HELD_MIN && warmsFor(cycle, after_min);
+      double stop_min = goesOn || (cut && after_min < HELD_MIN) ? after_min : Double.NaN;
+      held += stop_min >= HELD_MIN ? 1 : 0;
+      stops += stop_min >= HELD_MIN || stop_min < HELD_MIN && isShallow(cycle) ? 1 : 0;
+      if (stop_min < HELD_MIN) {
+        all.add(stop_min);
+      }
+    }
+    if (stops >= 1) {
+      seen.withShare(Feature.HELD, held / (double) stops, stops);
+    }
+    // a start may wait for other reasons; stops show the delay better
+    all.addAll(all.size() < 2 ? starts : List.of());
+    double[] late = all.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+    if (late.length >= 2 && resolution_min <= 2) {
+      double spread = late[3 * late.length / 4] - late[late.length / 4];
+      double error = Math.hypot(0.5 * resolution_min, 0.7 * spread / Math.sqrt(late.length));
+      seen.with(Feature.LATE, median(late), Math.max(error, 2 / Math.sqrt(late.length)));
+    }
+  }
+
+  /** Whether the tank warms in the last minutes of a run: a run that goes on may heat the rooms. */
+  private boolean warmsFor(Cycle cycle, double minutes) {
+    int from = row(cycle.end_s() - 60 * minutes);
+    double rise_K = stopTank_C(cycle) - mean(tank_C, from, from + 1);
+    return rise_K / (minutes / 60) > least_K_per_h();
+  }
+
+  /**
+   * Whether the surplus, after the minimum run, stays above the stop: a relay that does not see the
+   * heat pump's input would have stayed closed.
+   */
+  private boolean isShallow(Cycle cycle) {
+    int from = row(cycle.start_s() + 60 * set.orZero(set.minimumRun_min()));
+    double[] after = within(surplus_kW, from, cycle.last() + 1);
+    double lowest_kW = Arrays.stream(after).min().orElse(Double.NaN);
+    return lowest_kW > set.opensAtRest_kW() + CLOSE_KW;
+  }
+
+  private boolean isSharp(int row, int sign) {
+    int before = row - rows(1);
+    int after = row + rows(1);
+    return before >= 0
+        && after < surplus_kW.length
+        && sign * (surplus_kW[after] - surplus_kW[before]) > SHARP_KW;
+  }
+
+  /** From a sharp rise above the start; NaN where something else kept the heat pump waiting. */
+  private double lateStart_min(Cycle cycle) {
+    int row = cycle.first() - 1;
+    int least = row(cycle.start_s() - 3600);
+    while (row > least && surplus_kW[row] >= set.closes_kW()) {
+      row--;
+    }
+    boolean rested = rests_min(cycle) > set.orZero(set.minimumOff_min()) + HELD_MIN;
+    boolean wanted = tank_C.length > 0 && startTank_C(cycle) < set.surplusStart_C() - 1;
+    double delays_min = set.orZero(set.startDelay_min()) + set.orZero(set.startLag_min());
+    return row > least && isSharp(row, 1) && rested && wanted
+        ? (cycle.start_s() - log.end_s(row)) / 60 - delays_min
+        : Double.NaN;
+  }
+
+  private double rests_min(Cycle cycle) {
+    int index = cycles.list().indexOf(cycle);
+    return index <= 0
+        ? LONG_PAUSE_MIN
+        : (cycle.start_s() - cycles.list().get(index - 1).end_s()) / 60;
+  }
+
+  /**
+   * From the first sharp fall, after the minimum run, that must open the relay; NaN where none
+   * comes, or where the everyday programme keeps the heat pump running.
+   */
+  private double lateStop_min(Cycle cycle) {
+    boolean everyday = tank_C.length > 0 && startTank_C(cycle) <= set.everydayStart_C() + NEAR_K;
+    if (everyday) {
+      return Double.NaN;
+    }
+    double delay_s = delay_s(set.stopDelay_min()) + Math.max(20, log.interval_s());
+    double low_s = 0;
+    boolean sharp = false;
+    int from = row(cycle.start_s() + 60 * set.orZero(set.minimumRun_min()) - delay_s);
+    for (int row = Math.max(from, cycle.first()); row <= cycle.last(); row++) {
+      boolean low = surplus_kW[row] <= set.opens_kW() - NEAR_KW;
+      sharp = low && (low_s > 0 ? sharp : isSharp(row, -1));
+      low_s = low ? low_s + log.span_s(row) : 0;
+      if (low_s >= delay_s) {
+        double opens_s = log.end_s(row) - low_s + delay_s(set.stopDelay_min());
+        return sharp ? (cycle.end_s() - opens_s) / 60 : Double.NaN;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private void tank(Observation seen) {
+    if (tank_C.length == 0) {
+      return;
+    }
+    rise(seen);
+    double[] all =
+        whole.stream().mapToDouble(c -> Math.abs(stopTank_C(c) - startTank_C(c))).toArray();
+    seen.with(Feature.DIFFERENTIAL, median(all), 0.3 / Math.sqrt(all.length));
+    List<Cycle> dark =
+        whole.stream()
+            .filter(
+                c ->
+                    surplus_kW.length > 0
+                        && !isByRelay(trigger(c))
+                        && highest(c) < Math.max(0.3, set.closes_kW() - BELOW_KW))
+            .toList();
+    double[] from = dark.stream().mapToDouble(this::startTank_C).sorted().toArray();
+    double[] to = dark.stream().mapToDouble(this::stopTank_C).toArray();
+    if (dark.size() >= 2) {
+      seen.with(Feature.START_OFF, median(from) - set.everydayStart_C(), 2.0 / dark.size());
+      seen.with(Feature.STOP_OFF, median(to) - set.everydayStop_C(), 2.0 / dark.size());
+    }
+    if (dark.size() >= 4) {
+      double spread = from[3 * from.length / 4] - from[from.length / 4];
+      seen.with(Feature.START_SPREAD, spread, 0.3);
+    }
+  }
+
+  private void rise(Observation seen) {
+    if (tank_C.length == 0) {
+      return;
+    }
+    double rise_K = 0;
+    double hours = 0;
+    for (Cycle cycle : whole) {
+      double rise = stopTank_C(cycle) - startTank_C(cycle);
+      if (Double.isFinite(rise)) {
+        rise_K += rise;
+        hours += cycle.run_min() / 60;
+      }
+    }
+    double mean = Math.max(0, rise_K / hours);
+    seen.with(Feature.RISE, mean, Feature.RISE.scaledError(mean, 0.5 / hours));
+  }
+
+  /** The part of the heat pump's energy, while there is no surplus, that is not imported. */
+  private double fed() {
+    double[] grid_kW = log.column(Meaning.GRID).map(Column::values).orElse(new double[0]);
+    double given = 0;
+    double taken = 0;
+    for (Cycle cycle : whole) {
+      for (int row = cycle.first(); row <= cycle.last() && grid_kW.length > 0; row++) {
+        if (surplus_kW.length > 0 && surplus_kW[row] < 0 && Double.isFinite(grid_kW[row])) {
+          given += Math.max(0, cycle.power_kW() - Math.max(0, grid_kW[row]));
+          taken += cycle.power_kW();
+        }
+      }
+    }
+    return taken > 0 ? given / taken : Double.NaN;
+  }
+
+  /** Share of early stops at which the surplus suffices but for what the vehicle takes. */
+  private void vehicle(Observation seen, Column vehicle, List<Cycle> cut) {
+    share(
+        seen,
+        Feature.VEHICLE,
+        cut,
+        cycle -> {
+          int from = cycle.last() - rows(Math.max(2, set.orZero(set.stopDelay_min())));
+          double surplus = mean(surplus_kW, from, cycle.last() + 1);
+          double left = surplus - mean(vehicle.values(), from, cycle.last() + 1);
+          return surplus > set.opens_kW() + NEAR_KW && left <= set.opens_kW() + NEAR_KW;
+        });
+  }
+
+  /** Share of pauses in which even the standby power is gone; nothing where there is none. */
+  private void standby(Observation seen, Column own) {
+    double most_kW = cycles.standby_kW() + 0.1 * (cycles.running_kW() - cycles.standby_kW());
+    double[] quiet = Arrays.stream(own.values()).filter(kW -> kW > 0.002 && kW < most_kW).toArray();
+    if (quiet.length < 0.02 * log.rows() || median(quiet) < 0.004) {
+      return;
+    }
+    int gone = 0;
+    int pauses = 0;
+    for (int index = 1; index < cycles.count(); index++) {
+      int from = cycles.list().get(index - 1).last() + 2;
+      int until = cycles.list().get(index).first() - 1;
+      if (from < until) {
+        pauses++;
+        gone += at(within(own.values(), from, until), 0.2) < 0.002 ? 1 : 0;
+      }
+    }
+    if (pauses >= 2) {
+      seen.withShare(Feature.STANDBY_LOST, gone / (double) pauses, pauses);
+    }
+  }
+
+  private int rows(double minutes) {
+    return (int) Math.max(1, Math.round(minutes / resolution_min));
+  }
+
+  /** The row that holds an instant, or the last one before it. */
+  private int row(double instant_s) {
+    int low = 0;
+    int high = log.rows() - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (log.at_s(middle) <= instant_s) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+
+  private static double[] within(double[] values, int from, int until) {
+    int begin = Math.max(0, from);
+    int end = Math.min(values.length, until);
+    return begin >= end
+        ? new double[0]
+        : Arrays.stream(values, begin, end).filter(Double::isFinite).toArray();
+  }
+
+  /** The value below which so great a share of them lies. */
+  private static double at(double[] values, double share) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return sorted.length == 0 ? Double.NaN : sorted[(int) (share * (sorted.length - 1))];
+  }
+
+  private static double mean(double[] values, int from, int until) {
+    return DoubleStream.of(within(values, from, until)).average().orElse(Double.NaN);
+  }
+
+  static double median(double[] values) {
+    double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
+    if (sorted.length == 0) {
+      return Double.NaN;
+    }
+    int middle = sorted.length / 2;
+    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+  }
+}

@@ -1,0 +1,24 @@
+package deadband.diagnosis;
+
+import java.util.Locale;
+
+/** Values of features in words, rounded to what they mean. */
+public final class Values {
+
+  private Values() {}
+
+  /** A number without a needless decimal. */
+  static String number(double value) {
+    return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
+  }
+
+  /** A value with its unit. */
+  public static String says(Feature feature, double value) {
+    if (feature.isShare()) {
+      return Math.round(100 * value) + " %";
+    }
+    boolean fine = feature.unit().equals("kW") || (value < 10 && value != Math.rint(value));
+    String number = String.format(Locale.ROOT, fine ? "%.1f" : "%.0f", value);
+    return feature.unit().isEmpty() ? number : number + " " + feature.unit();
+  }
+}
