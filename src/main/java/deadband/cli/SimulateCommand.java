@@ -9,8 +9,12 @@ import deadband.dayrun.Surroundings;
 import deadband.days.DayModel;
 import deadband.days.YearRuns;
 import deadband.document.Pointer;
+import deadband.meterlog.Meaning;
 import deadband.provenance.Derived;
 import deadband.reading.Gaps;
+import deadband.reading.LogOptions;
+import deadband.reading.LogReading;
+import deadband.reading.MeterDay;
 import deadband.reading.ProfileReading;
 import deadband.reading.SetupReading;
 import deadband.report.DayChart;
@@ -21,8 +25,11 @@ import deadband.setup.Setup;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +57,7 @@ final class SimulateCommand implements Callable<Integer> {
       defaultValue = "clear",
       description =
           "clear (default), cloud, winter, year, or a CSV with time and any of pv_kW, house_kW,"
-              + " surplus_kW, draw_L")
+              + " surplus_kW, draw_L, or a meter log with the grid's power")
   private String day = "clear";
 
   @Option(
@@ -111,7 +118,7 @@ final class SimulateCommand implements Callable<Integer> {
     if (!callsHeatPump(read.setup()) || !model.isKnown()) {
       throw Refusal.nothing(read.document().name() + " cannot be simulated: " + why(read, model));
     }
-    return run(read, model, step, programme(model.get().surroundings()), writer);
+    return run(read, model, step, programme(model.get().surroundings(), read.setup()), writer);
   }
 
   private StepLength stepLength() {
@@ -141,7 +148,7 @@ final class SimulateCommand implements Callable<Integer> {
     return day.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private Programme programme(Surroundings surroundings) {
+  private Programme programme(Surroundings surroundings, Setup setup) {
     if (!isFile()) {
       return Programme.builtIn(day, date, surroundings)
           .orElseThrow(
@@ -152,7 +159,7 @@ final class SimulateCommand implements Callable<Integer> {
                           + ": none of clear, cloud, winter, year, or a file ending .csv"));
     }
     Gaps gaps = fill_min == null ? Gaps.refused() : Gaps.filledUpTo(Math.max(0, fill_min));
-    ProfileReading csv = ProfileReading.ofFile(Path.of(day), gaps);
+    ProfileReading csv = reading(gaps, setup);
     if (csv instanceof ProfileReading.Unreadable unreadable) {
       throw Refusal.unreadable(unreadable.problems());
     }
@@ -161,6 +168,36 @@ final class SimulateCommand implements Callable<Integer> {
       console.tell(profile.name() + ": " + profile.filled() + " missing steps filled");
     }
     return Programme.of(profile, date, surroundings);
+  }
+
+  /** A day file, or a meter log, of which what the simulation adds itself is taken out. */
+  private ProfileReading reading(Gaps gaps, Setup setup) {
+    Path path = Path.of(day);
+    ProfileReading csv = ProfileReading.ofFile(path, gaps);
+    if (csv instanceof ProfileReading.Read) {
+      return csv;
+    }
+    LogReading log = LogReading.ofFile(path, LogOptions.none());
+    if (!(log instanceof LogReading.Read read) || !MeterDay.isShown(log)) {
+      return csv;
+    }
+    console.tell(read.name() + ": " + MeterDay.says(read));
+    return MeterDay.of(read, metered(setup), gaps);
+  }
+
+  /** What the grid's power holds in this home, so that it must be known to be taken out. */
+  private static Set<Meaning> metered(Setup setup) {
+    Set<Meaning> metered = EnumSet.of(Meaning.HEAT_PUMP);
+    if (!setup.immersion().part().isFitted().says(false)) {
+      metered.add(Meaning.IMMERSION);
+    }
+    if (setup.vehicleCharger().part().isFitted().says(true)) {
+      metered.add(Meaning.VEHICLE);
+    }
+    if (setup.battery().part().isFitted().says(true)) {
+      metered.add(Meaning.BATTERY);
+    }
+    return metered;
   }
 
   private int run(
