@@ -14,8 +14,8 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 
 /**
- * Four ratios that show in about a minute whether something became slow: a year over the bare
- * loop of its tank, a check of the rule book over one written by hand, trying remedies over looking
+ * Four ratios that show in about a minute whether something became slow: a year over the bare loop
+ * of its tank, a check of the rule book over one written by hand, trying remedies over looking
  * once, and a home with its days over one without. Each is of CPU time of one thread in one run,
  * the best of several passes, so that what else the machine does counts little.
  */
@@ -53,8 +53,7 @@ public final class FourNumbers {
       kept += judged(changed(home % 4 == 0 ? faulty : quiet), quick);
     }
     List<Setup> homes = Stream.generate(() -> changed(quiet)).limit(HOMES).toList();
-    double byHand_us =
-        best_us(HOMES * HOMES, turn -> TwentyChecks.found(homes.get(turn % HOMES)));
+    double byHand_us = best_us(HOMES * HOMES, turn -> TwentyChecks.found(homes.get(turn % HOMES)));
     double glance_us = best_us(HOMES, turn -> glance(changed(quiet)));
     double glanceFaulty_us = best_us(HOMES, turn -> glance(changed(faulty)));
     double judged_us = best_us(HOMES / 2, turn -> judged(changed(faulty), quick));

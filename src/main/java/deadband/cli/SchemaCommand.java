@@ -2,6 +2,7 @@ package deadband.cli;
 
 import deadband.report.Comparison;
 import deadband.report.DayReport;
+import deadband.report.DiagnosisReport;
 import deadband.report.JsonReport;
 import deadband.report.SetupSchema;
 import java.util.concurrent.Callable;
@@ -12,7 +13,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "schema",
     description =
-        "Prints the JSON Schema (draft 2020-12) of the setup file, of a report or of a simulation.",
+        "Prints the JSON Schema (draft 2020-12) of the setup file, of a report, a simulation, a"
+            + " comparison or a diagnosis.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
 
@@ -22,7 +24,7 @@ final class SchemaCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "FORMAT",
       defaultValue = "setup",
-      description = "setup (default), report, simulation or comparison")
+      description = "setup (default), report, simulation, comparison or diagnosis")
   private What what = What.SETUP;
 
   SchemaCommand(Console console) {
@@ -34,7 +36,8 @@ final class SchemaCommand implements Callable<Integer> {
     SETUP,
     REPORT,
     SIMULATION,
-    COMPARISON
+    COMPARISON,
+    DIAGNOSIS
   }
 
   @Override
@@ -47,6 +50,7 @@ final class SchemaCommand implements Callable<Integer> {
               case REPORT -> JsonReport.schema();
               case SIMULATION -> DayReport.schema();
               case COMPARISON -> Comparison.schema();
+              case DIAGNOSIS -> DiagnosisReport.schema();
             });
     return Exit.READY;
   }
