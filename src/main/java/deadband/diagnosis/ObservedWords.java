@@ -105,7 +105,7 @@ public record ObservedWords(
     Optional<Weather> weather = Optional.empty();
     String since = "";
     List<String> rest = new ArrayList<>();
-    for (String part : text.split("[,;]|\\. |\\.$|\n|\\band\\b")) {
+    for (String part : text.split("[,;]|\\. |\\.$|\n|\\band\\b", 0)) {
       String plain = part.strip().toLowerCase(Locale.ROOT);
       if (plain.isEmpty()) {
         continue;
