@@ -105,6 +105,8 @@ public enum Cause {
 
   private final String meaning;
   private final String reading;
+
+  @SuppressWarnings("ImmutableEnumChecker") // a copy that cannot change
   private final List<String> checks;
 
   Cause(String meaning, String reading, String... checks) {

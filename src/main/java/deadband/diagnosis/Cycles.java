@@ -89,8 +89,8 @@ public record Cycles(List<Cycle> list, String how, double standby_kW, double run
       days.merge(date, new PerDay(date, 1, 0), Cycles::sum);
       double all_s = Math.max(1, cycle.end_s() - cycle.start_s());
       for (int row = cycle.first(); row <= cycle.last(); row++) {
-        double from_s = Math.max(cycle.start_s(), log.at_s(row));
-        double until_s = Math.min(cycle.end_s(), log.end_s(row));
+        double from_s = Math.max(cycle.start_s(), (double) log.at_s(row));
+        double until_s = Math.min(cycle.end_s(), (double) log.end_s(row));
         double share = Math.max(0, until_s - from_s) / all_s;
         LocalDate on = log.clock(row).toLocalDate();
         days.merge(on, new PerDay(on, 0, share * cycle.running_h()), Cycles::sum);

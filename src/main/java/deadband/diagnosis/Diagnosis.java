@@ -125,7 +125,7 @@ public record Diagnosis(
           (hidden.hidesCycles() ? reader.coarseObservation() : reader.observation())
               .completedBy(words.observation());
       Ranking ranking =
-          setup.isEmpty() || cycles.count() == 0 && words.observation().isEmpty()
+          setup.isEmpty() || (cycles.count() == 0 && words.observation().isEmpty())
               ? Ranking.none()
               : Ranking.of(seen, Causes.of(setup.get(), set, !words.observation().isEmpty()));
       if (hidden.hidesCycles()

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,8 +58,9 @@ public final class Prediction {
   /** How runs begin, in percent, in the order of {@link Trigger}. */
   Prediction begins(int relay, int below, int temperature, int disinfection, int none) {
     List<Integer> percent = List.of(relay, below, temperature, disinfection, none);
-    for (int index = 0; index < percent.size(); index++) {
-      triggers.put(Trigger.values()[index], percent.get(index) / 100.0);
+    Iterator<Integer> next = percent.iterator();
+    for (Trigger trigger : List.of(Trigger.values()).subList(0, percent.size())) {
+      triggers.put(trigger, next.next() / 100.0);
     }
     return this;
   }
@@ -66,8 +68,9 @@ public final class Prediction {
   /** How runs end, in percent, in the order of {@link Ending}. */
   Prediction ends(int temperature, int limit, int fell, int gap, int none) {
     List<Integer> percent = List.of(temperature, limit, fell, gap, none);
-    for (int index = 0; index < percent.size(); index++) {
-      endings.put(Ending.values()[index], percent.get(index) / 100.0);
+    Iterator<Integer> next = percent.iterator();
+    for (Ending ending : List.of(Ending.values()).subList(0, percent.size())) {
+      endings.put(ending, next.next() / 100.0);
     }
     return this;
   }

@@ -516,7 +516,7 @@ final class RunReader {
       boolean goesOn = after_min >= HELD_MIN && warmsFor(cycle, after_min);
       double stop_min = goesOn || (cut && after_min < HELD_MIN) ? after_min : Double.NaN;
       held += stop_min >= HELD_MIN ? 1 : 0;
-      stops += stop_min >= HELD_MIN || stop_min < HELD_MIN && isShallow(cycle) ? 1 : 0;
+      stops += stop_min >= HELD_MIN || (stop_min < HELD_MIN && isShallow(cycle)) ? 1 : 0;
       if (stop_min < HELD_MIN) {
         all.add(stop_min);
       }

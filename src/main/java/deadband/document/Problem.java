@@ -184,7 +184,7 @@ public record Problem(
     STEP_IRREGULAR("This time does not keep to the step of the others"),
     STEP_UNFIT("The step of the times cannot be used"),
     NOT_FITTING("This does not go with the other entries"),
-    NOT_OF_TYPE("A data sheet does not say this: it is a setting, or depends on the site"),
+    NOT_OF_TYPE("Not a value of a data sheet: it is a setting, or depends on the site"),
     NO_EQUIPMENT_FOLDER("Equipment files are named, but no equipment folder was found"),
     NO_EQUIPMENT_FILE("There is no such file in the equipment folder"),
     OUTSIDE_FOLDER("This file is not within the equipment folder"),

@@ -100,7 +100,7 @@ public final class Assembly {
 
   private static boolean isChangeNight(LocalDateTime at) {
     int month = at.getMonthValue();
-    boolean season = month == 3 || month == 4 || month >= 9 && month <= 11;
+    boolean season = month == 3 || month == 4 || (month >= 9 && month <= 11);
     return season && at.getDayOfWeek() == DayOfWeek.SUNDAY && at.getHour() <= 4;
   }
 
@@ -232,6 +232,7 @@ public final class Assembly {
   }
 
   /** Brings each column to mean powers, temperatures or states. */
+  @SuppressWarnings("ArrayRecordComponent") // a million rows
   private record Conversion(Readings raw, int[] rows, MeterLog.Times times) {
 
     List<Column> columns() {

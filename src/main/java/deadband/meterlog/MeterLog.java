@@ -25,7 +25,8 @@ public final class MeterLog {
     this.columns = List.copyOf(columns);
   }
 
-  /** The rows' instants, what each covers, and the local clock. */
+  /** The rows' instants, what each covers, and the local clock; never compared. */
+  @SuppressWarnings("ArrayRecordComponent") // a million rows
   record Times(
       boolean dated,
       boolean regular,

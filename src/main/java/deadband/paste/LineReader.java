@@ -27,7 +27,7 @@ final class LineReader {
   private static final Set<String> AS_FOUND = Set.of("asfound");
   private static final int MOST_STRANGE = 5;
   private static final Pattern COUNT =
-      Pattern.compile("\\d*[x×*]\\d*|two|three|four|twin|dual|pair|zwei|drei|twee|drie|deux|trois");
+      Pattern.compile("\\d*[x×]\\d*|two|three|four|twin|dual|pair|zwei|drei|twee|drie|deux|trois");
 
   /** What words beside the number of a value say besides. */
   private static final Map<String, List<String>> ATTRIBUTES =

@@ -168,7 +168,7 @@ record LogTable(
     return headings.stream()
         .map(
             heading ->
-                heading == powers.get(0) ? heading.as(meaning, "by the file's name") : heading)
+                heading.equals(powers.get(0)) ? heading.as(meaning, "by the file's name") : heading)
         .toList();
   }
 

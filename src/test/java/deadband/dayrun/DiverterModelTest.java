@@ -52,13 +52,13 @@ class DiverterModelTest {
   void stopsAtItsOpeningTemperatureAndStartsAgainAtItsClosingOne() {
     DiverterModel diverter = diverter(true);
     diverter.follow(61.99);
-    assertThat(diverter.power_kW(false, 3, 9, 9)).isEqualTo(3);
+    assertThat(diverter.mayHeat()).isTrue();
     diverter.follow(62);
-    assertThat(diverter.power_kW(false, 3, 9, 9)).isZero();
-    assertThat(diverter.power_kW(true, 3, 9, 9)).as("on demand too").isZero();
+    assertThat(diverter.mayHeat()).isFalse();
     diverter.follow(60.01);
-    assertThat(diverter.power_kW(false, 3, 9, 9)).isZero();
+    assertThat(diverter.mayHeat()).isFalse();
     diverter.follow(60);
+    assertThat(diverter.mayHeat()).isTrue();
     assertThat(diverter.power_kW(false, 3, 9, 9)).isEqualTo(3);
   }
 }

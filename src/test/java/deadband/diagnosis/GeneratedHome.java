@@ -116,6 +116,7 @@ final class GeneratedHome {
   private double defrost_s;
   private final Deque<Double> read = new ArrayDeque<>();
 
+  @SuppressWarnings("EnumOrdinal") // a seed of its own for each fault
   private GeneratedHome(Cause fault, long seed, int interval_s) {
     this.fault = fault;
     this.chance = new Random(seed * 7919 + fault.ordinal() * 104_729L);
@@ -430,8 +431,8 @@ final class GeneratedHome {
   private long[] gaps(int from_s, int until_s) {
     long[] gaps = new long[2 * chance.nextInt(3)];
     for (int gap = 0; gap < gaps.length; gap += 2) {
-      gaps[gap] = from_s + chance.nextInt(until_s - from_s);
-      gaps[gap + 1] = gaps[gap] + 300 + chance.nextInt(4800);
+      gaps[gap] = (long) from_s + chance.nextInt(until_s - from_s);
+      gaps[gap + 1] = gaps[gap] + 300L + chance.nextInt(4800);
     }
     return gaps;
   }
@@ -656,11 +657,11 @@ final class GeneratedHome {
     boolean contact = contactCalls();
     boolean supply = fault != Cause.SUPPLY_CUT || supplied(hour);
     boolean surplusCall = contact && own_C < surplusStop_C && (running || own_C <= surplusStart_C);
-    boolean disinfects = disinfects(second, hour);
+    boolean disinfects = disinfects(hour);
     boolean locked = valveLocked_s > 0;
     valveLocked_s -= step_s;
     boolean calls =
-        supply && !locked && (everydayCalls || surplusCall || disinfects || heats(second, hour));
+        supply && !locked && (everydayCalls || surplusCall || disinfects || heats(second));
     defrost_s -= step_s;
     if (running) {
       ran_s += step_s;
@@ -669,7 +670,7 @@ final class GeneratedHome {
       }
       boolean atLimit = sensor_C() >= limit_C;
       boolean longEnough = ran_s >= 60 * minimumRun_min;
-      boolean satisfied = own_C >= surplusStop_C && !disinfects && !heats(second, hour);
+      boolean satisfied = own_C >= surplusStop_C && !disinfects && !heats(second);
       ran(contact);
       if (!supply || atLimit || satisfied || (!calls && longEnough)) {
         withdrawn(atLimit, satisfied);
@@ -713,7 +714,7 @@ final class GeneratedHome {
     }
   }
 
-  private boolean disinfects(int second, double hour) {
+  private boolean disinfects(double hour) {
     if (fault != Cause.DISINFECTION_RETRIES) {
       return false;
     }
@@ -727,7 +728,7 @@ final class GeneratedHome {
   private double spaceHeats_s;
 
   /** Space heating: of a healthy home in long runs, with too small a buffer in short ones. */
-  private boolean heats(int second, double hour) {
+  private boolean heats(int second) {
     if (fault == Cause.BUFFER_TOO_SMALL) {
       double period_s = heatingFrom_s + heatingUntil_s;
       return Math.floorMod(second, (int) period_s) < heatingUntil_s;

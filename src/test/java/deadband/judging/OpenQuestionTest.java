@@ -2,6 +2,7 @@ package deadband.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -66,7 +67,9 @@ class OpenQuestionTest {
 
   @Test
   void whatIsAcceptedOpenIsNotAskedFor() {
-    String setup = Setups.text(Setups.good().get(0)).replace("\"clearanceNeeded_mm\": 200,", "");
+    String setup =
+        Setups.text(Path.of("sample-configs/good/mill-cottage.json"))
+            .replace("\"clearanceNeeded_mm\": 200,", "");
     String accepted =
         setup.replace(
             "\"accepted\": []",

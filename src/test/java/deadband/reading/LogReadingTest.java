@@ -172,7 +172,7 @@ class LogReadingTest {
   @Test
   void aLocalClockPutBackKeepsBothHours() {
     StringBuilder rows = new StringBuilder("time,grid_kW\n");
-    for (String time : "01:30 02:00 02:30 02:00 02:30 03:00 03:30".split(" ")) {
+    for (String time : "01:30 02:00 02:30 02:00 02:30 03:00 03:30".split(" ", 0)) {
       rows.append("2026-10-25 ").append(time).append(",1\n");
     }
     MeterLog log = log(rows.toString().split("\n"));
@@ -207,8 +207,15 @@ class LogReadingTest {
     LogReading.Read read =
         (LogReading.Read)
             reading(
-                "Portal of the meters\nSite: Elm Reach\nTime,Heat pump,Grid\n,kWh,kWh\n"
-                    + "2026-05-01 10:00,0.5,0.1\n2026-05-01 10:15,0.7,0.2\nTotal,1.2,0.3\n",
+                """
+                Portal of the meters
+                Site: Elm Reach
+                Time,Heat pump,Grid
+                ,kWh,kWh
+                2026-05-01 10:00,0.5,0.1
+                2026-05-01 10:15,0.7,0.2
+                Total,1.2,0.3
+                """,
                 LogOptions.none());
     assertThat(value(read.log(), Meaning.HEAT_PUMP, 0)).isEqualTo(2.0, within(1e-9));
     assertThat(read.skipped()).contains("1 row with a total left out");
@@ -253,8 +260,13 @@ class LogReadingTest {
   @Test
   void ofMetersWithoutANameOneMustBeChosen() {
     String text =
-        "time,id,kWh\n2026-05-01 10:00,8812,0.5\n2026-05-01 10:15,8812,0.7\n"
-            + "2026-05-01 10:00,8813,0.1\n2026-05-01 10:15,8813,0.2\n";
+        """
+        time,id,kWh
+        2026-05-01 10:00,8812,0.5
+        2026-05-01 10:15,8812,0.7
+        2026-05-01 10:00,8813,0.1
+        2026-05-01 10:15,8813,0.2
+        """;
     assertThat(problem(text).right()).contains("--meter");
     LogReading chosen = reading(text, new LogOptions(Map.of(), Optional.of("8813")));
     assertThat(chosen).isInstanceOf(LogReading.Read.class);
@@ -317,8 +329,16 @@ class LogReadingTest {
   @Test
   void telegramsOfAP1Port() {
     String telegram =
-        "/KFM5 A meter\r\n\r\n1-3:0.2.8(42)\r\n0-0:1.0.0(26050112%s00S)\r\n"
-            + "1-0:1.8.1(001234.567*kWh)\r\n1-0:1.7.0(%s*kW)\r\n1-0:2.7.0(00.250*kW)\r\n!A1B2\r\n";
+        """
+        /KFM5 A meter\r
+        \r
+        1-3:0.2.8(42)\r
+        0-0:1.0.0(26050112%s00S)\r
+        1-0:1.8.1(001234.567*kWh)\r
+        1-0:1.7.0(%s*kW)\r
+        1-0:2.7.0(00.250*kW)\r
+        !A1B2\r
+        """;
     MeterLog log = log(telegram.formatted("00", "01.500") + telegram.formatted("01", "02.500"));
     assertThat(log.clock(0)).isEqualTo(LocalDateTime.of(2026, 5, 1, 12, 0));
     assertThat(log.interval_s()).isEqualTo(60);

@@ -45,6 +45,8 @@ class ProposerTest {
           Map.entry(
               "circulation-for-half-an-hour", "only the household can say when it needs the loop"),
           Map.entry("coil-in-the-upper-part", "the coil sits too high"),
+          Map.entry(
+              "plate-of-a-larger-heat-pump", "only the plate says which of two values is right"),
           Map.entry("two-loads-on-one-surplus", "an order has to be agreed"),
           Map.entry("controller-without-pv", "there is no PV to follow"),
           Map.entry("ct-smaller-than-its-current", "a larger current transformer has to be fitted"),
