@@ -3,10 +3,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes the files of a new check from the templates in {@code src/dev/new-check}, every gap marked
@@ -50,20 +54,36 @@ final class NewCheck {
     if (!Files.exists(rules)) {
       throw new IOException("no topic " + topic + ": " + rules + " is not there");
     }
-    List<Path> made = new ArrayList<>();
-    made.add(create(Path.of("rules", topic, name + ".md"), filled("page.md")));
-    made.add(create(TOPICS.resolveSibling(topic).resolve(fact + ".java"), filled("Fact.java")));
     Path samples = Path.of("sample-configs", "faulty");
-    String home =
-        "// TODO what is wrong here, and a name of its own.\n" + Files.readString(GOOD_HOME);
-    made.add(create(samples.resolve(name + ".json"), home));
-    made.add(create(samples.resolve(name + ".expected"), filled("sample.expected")));
-    made.add(insert(rules, "^import .*;\n", "import deadband.topics.%s.%s;\n"));
+    Map<Path, String> files = new LinkedHashMap<>();
+    files.put(Path.of("rules", topic, name + ".md"), filled("page.md"));
+    files.put(TOPICS.resolveSibling(topic).resolve(fact + ".java"), filled("Fact.java"));
+    files.put(
+        samples.resolve(name + ".json"),
+        "// TODO what is wrong here, and a name of its own.\n" + Files.readString(GOOD_HOME));
+    files.put(samples.resolve(name + ".expected"), filled("sample.expected"));
+    refuseWhatIsThere(files.keySet());
+    for (Map.Entry<Path, String> file : files.entrySet()) {
+      System.out.println(Files.writeString(file.getKey(), file.getValue()));
+    }
+    System.out.println(insert(rules, "^import .*;\n", "import deadband.topics.%s.%s;\n"));
     Files.writeString(rules, Files.readString(rules) + "\n" + filled("rule.drl"));
-    insert(TOPICS, "^import .*;\n", "import deadband.topics.%s.%s;\n");
-    made.add(insert(TOPICS, "^ +return facts;\n", "    %2$s.derive(setup, limits, facts);\n"));
-    made.forEach(System.out::println);
-    System.out.println("Fill every TODO, then: mvn -P bless test; mvn verify");
+    insert(TOPICS, "^import deadband\\.topics.*;\n", "import deadband.topics.%s.%s;\n");
+    System.out.println(insert(TOPICS, "^ +DAYS,\n", "          Derivation.held(%2$s::derive),\n"));
+    System.out.println(
+        "Fill every TODO, then: mvn spotless:apply; mvn -P bless test; mvn -B verify");
+  }
+
+  /** Before anything is made: a check of that name in any topic, or one of the files. */
+  private void refuseWhatIsThere(Set<Path> files) throws IOException {
+    List<Path> there = new ArrayList<>();
+    try (Stream<Path> pages = Files.walk(Path.of("rules"))) {
+      pages.filter(page -> page.endsWith(name + ".md")).forEach(there::add);
+    }
+    files.stream().filter(Files::exists).filter(file -> !there.contains(file)).forEach(there::add);
+    if (!there.isEmpty()) {
+      throw new IOException("nothing was made: " + there.get(0) + " is there already");
+    }
   }
 
   private String filled(String template) throws IOException {
@@ -71,13 +91,6 @@ final class NewCheck {
         .replace("@topic@", topic)
         .replace("@name@", name)
         .replace("@fact@", fact);
-  }
-
-  private static Path create(Path file, String text) throws IOException {
-    if (Files.exists(file)) {
-      throw new IOException(file + " is there already");
-    }
-    return Files.writeString(file, text);
   }
 
   /** Puts a line before the first that matches. */

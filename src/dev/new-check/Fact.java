@@ -3,19 +3,19 @@ package deadband.topics.@topic@;
 import deadband.facts.Bound;
 import deadband.facts.Case;
 import deadband.facts.Detail;
-import deadband.facts.Facts;
 import deadband.facts.Evidence;
+import deadband.facts.Facts;
 import deadband.facts.Measure;
 import deadband.facts.Quantity;
 import deadband.limits.Limit;
 import deadband.limits.Limits;
 import deadband.provenance.Derived;
-import deadband.setup.Setup;
 import deadband.setup.Entered;
+import deadband.setup.Setup;
 import deadband.setup.Unit;
 
 /** TODO what it is, in the words of the trade; name its quantities with their units. */
-public record @fact@(Evidence matter, Quantity value, Quantity limit) implements Case {
+public record @fact@(Evidence evidence, Quantity value, Quantity limit) implements Case {
 
   /** Every setup gets one; whether the check applies is a condition of the rule. */
   public static void derive(Setup setup, Limits limits, Facts facts) {

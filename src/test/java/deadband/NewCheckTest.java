@@ -61,10 +61,11 @@ class NewCheckTest {
     assertThat(text("src/main/java/deadband/topics/Topics.java"))
         .contains(
             "import deadband.topics.grid.PumpOnNoPhase;\n",
-            "    PumpOnNoPhase.derive(setup, limits, facts);\n    return facts;\n");
+            "          Derivation.held(PumpOnNoPhase::derive),\n          DAYS,\n");
     assertThat(text("sample-configs/faulty/pump-on-no-phase.json")).contains("TODO");
     assertThat(text("sample-configs/faulty/pump-on-no-phase.expected")).contains("TODO");
     assertThat(run("grid", "pump-on-no-phase")).as("made twice").isNotZero();
+    assertThat(text("out.txt")).contains("nothing was made: rules/grid/pump-on-no-phase.md");
   }
 
   @Test
