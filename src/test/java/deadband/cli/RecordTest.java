@@ -55,6 +55,12 @@ class RecordTest {
   }
 
   @Test
+  void itNamesTheEquipmentFilesThatGaveValues() throws IOException {
+    assertThat(page("--no-day-run", "sample-configs/good/alder-lodge.json"))
+        .contains("from equipment file heat-pumps/ground-6kW.json");
+  }
+
+  @Test
   void theSameInputGivesTheSameBytes() throws IOException {
     assertThat(page("--no-day-run", FAULTY)).isEqualTo(page("--no-day-run", FAULTY));
   }
