@@ -20,12 +20,12 @@ final class LogWords {
   private static final Pattern TIME =
       Pattern.compile(
           "\\b(time|timestamp|datetime|date|zeit|zeitpunkt|zeitstempel|datum|uhrzeit|tijd|tijdstip"
-              + "|heure|horodate|horodatage|start|begin|beginn|from|von|van|day|epoch|changed|updated)\\b");
+              + "|heure|horodate|horodatage|start|begin|beginn|from|von|van|day|epoch)\\b");
 
   private static final Pattern TIME_END = Pattern.compile("\\b(end|ende|until|bis|tot|fin)\\b");
 
   private static final Pattern METER =
-      Pattern.compile("\\b(id|meter id|meter|device|sensor|entity|entity id|name|zähler|mpan)\\b");
+      Pattern.compile("\\b(id|meter id|meter|device|sensor|name|zähler|mpan)\\b");
 
   /** In the order in which they are tried: a heat pump's import is the heat pump's. */
   private static final Map<Meaning, Pattern> MEANINGS = meanings();
@@ -59,7 +59,7 @@ final class LogWords {
                 "diverted",
                 "boiler",
                 "résistance"),
-            words(Meaning.VEHICLE, "ev", "car", "vehicle", "charger", "wallbox", "laadpaal"),
+            words(Meaning.VEHICLE, "ev", "car", "vehicle", "charger", "ladestation", "laadpaal"),
             words(Meaning.BATTERY, "battery", "batterie", "akku", "accu", "batt"),
             words(
                 Meaning.EXPORT,

@@ -330,7 +330,7 @@ class LogReadingTest {
   void telegramsOfAP1Port() {
     String telegram =
         """
-        /KFM5 A meter\r
+        /XXX5 A meter\r
         \r
         1-3:0.2.8(42)\r
         0-0:1.0.0(26050112%s00S)\r
