@@ -623,14 +623,14 @@ final class LineReader {
         known = 0;
       }
       boolean doubted = isModified(pre) || isFollowed(i) || isCounted(i);
-      for (int with : order(pre, post, known, free)) {
+      for (int with : order(pre, known, free)) {
         List<Term> all = Term.joined(pre, post.subList(0, with));
         Outcome outcome = resolve(i, all);
         if (doubted && outcome instanceof Outcome.Taken taken) {
           outcome = new Outcome.Ask(List.of(Resolver.shown(taken)));
         }
         if (outcome instanceof Outcome.Taken
-            || (outcome instanceof Outcome.Ask && isLast(with, pre, post, known, free))) {
+            || (outcome instanceof Outcome.Ask && isLast(with, pre, known, free))) {
           int to = with == 0 ? i : ends.get(with - 1) - 1;
           taken(i, outcome, first, to, all);
           reset();
@@ -694,15 +694,10 @@ final class LineReader {
     }
 
     /** How many of the words after the number are tried with the label, in this order. */
-    private List<Integer> order(List<Term> pre, List<Term> post, int known, boolean free) {
+    private List<Integer> order(List<Term> pre, int known, boolean free) {
       List<Integer> order = new ArrayList<>();
-      boolean says = Term.says(post.subList(0, known));
       if (free) {
-        order.add(known);
-        if (says && !pre.isEmpty() && !Term.says(post.subList(0, known))) {
-          order.add(0);
-        }
-        return order;
+        return List.of(known);
       }
       if (Term.says(pre)) {
         order.add(0);
@@ -716,8 +711,8 @@ final class LineReader {
       return order;
     }
 
-    private boolean isLast(int with, List<Term> pre, List<Term> post, int known, boolean free) {
-      List<Integer> order = order(pre, post, known, free);
+    private boolean isLast(int with, List<Term> pre, int known, boolean free) {
+      List<Integer> order = order(pre, known, free);
       return order.get(order.size() - 1) == with || (Term.says(pre) && with == 0);
     }
 

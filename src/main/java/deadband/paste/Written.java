@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -27,6 +28,9 @@ public final class Written {
 
   private static final Set<Unit> SIZES =
       EnumSet.of(Unit.MILLIMETRE, Unit.METRE, Unit.SQUARE_METRE, Unit.LITRE);
+
+  private static final Set<String> COUNTRIES =
+      Locale.getISOCountries(Locale.IsoCountryCode.PART1_ALPHA2);
 
   private Written() {}
 
@@ -90,8 +94,11 @@ public final class Written {
     return Resolver.UNKNOWN.contains(Vocabulary.plain(text)) || text.strip().matches("[?-]+|n/?a");
   }
 
-  /** The code of a country that is written otherwise: UK, Deutschland. */
+  /** The code of a country, also of one that is written otherwise: UK, Deutschland. */
   public static Optional<String> country(String text) {
+    if (COUNTRIES.contains(text)) {
+      return Optional.of(text);
+    }
     return Vocabulary.all()
         .entry(Pointer.parse("/site/country"))
         .map(entry -> entry.words().get(Vocabulary.plain(text)))

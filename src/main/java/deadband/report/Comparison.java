@@ -325,71 +325,73 @@ public record Comparison(
     return note().html();
   }
 
-  private static final JsonForm<Report> SIDE =
-      new Members<Report>()
-          .and("file", TEXT, Report::file)
-          .and("verdict", TEXT, report -> verdict(report).word())
-          .form()
-          .named("side");
+  /** How it is written as JSON; a check, which names what changed, needs none of it. */
+  private static final class Json {
+    static final JsonForm<Report> SIDE =
+        new Members<Report>()
+            .and("file", TEXT, Report::file)
+            .and("verdict", TEXT, report -> verdict(report).word())
+            .form()
+            .named("side");
 
-  private static final JsonForm<List<Difference>> SETTINGS =
-      new Members<Difference>()
-          .and("pointer", TEXT, each -> each.pointer().toString())
-          .and("from", JsonForm.VALUE, Difference::from)
-          .and("to", JsonForm.VALUE, Difference::to)
-          .form()
-          .list();
+    static final JsonForm<List<Difference>> SETTINGS =
+        new Members<Difference>()
+            .and("pointer", TEXT, each -> each.pointer().toString())
+            .and("from", JsonForm.VALUE, Difference::from)
+            .and("to", JsonForm.VALUE, Difference::to)
+            .form()
+            .list();
 
-  private static final JsonForm<List<Finding>> FINDINGS =
-      new Members<Finding>()
-          .and("check", TEXT, each -> each.check().name())
-          .and(
-              "class",
-              JsonForm.oneOf(Stream.of(Consequence.values()).map(Consequence::word).toList()),
-              each -> each.consequence().word())
-          .and("subject", TEXT, each -> each.subject().toString())
-          .form()
-          .named("finding")
-          .list();
+    static final JsonForm<List<Finding>> FINDINGS =
+        new Members<Finding>()
+            .and("check", TEXT, each -> each.check().name())
+            .and(
+                "class",
+                JsonForm.oneOf(Stream.of(Consequence.values()).map(Consequence::word).toList()),
+                each -> each.consequence().word())
+            .and("subject", TEXT, each -> each.subject().toString())
+            .form()
+            .named("finding")
+            .list();
 
-  private static final JsonForm<List<Check>> CHECKS =
-      TEXT.<Check>of(Check::name).named("check").list();
+    static final JsonForm<List<Check>> CHECKS = TEXT.<Check>of(Check::name).named("check").list();
 
-  private static final JsonForm<List<Quantity>> QUANTITIES =
-      new Members<Quantity>()
-          .and("of", TEXT, Quantity::of)
-          .and("quantity", TEXT, Quantity::name)
-          .and("before", NUMBER, Quantity::from)
-          .and("after", NUMBER, Quantity::to)
-          .and("unit", TEXT, Quantity::unit)
-          .form()
-          .list();
+    static final JsonForm<List<Quantity>> QUANTITIES =
+        new Members<Quantity>()
+            .and("of", TEXT, Quantity::of)
+            .and("quantity", TEXT, Quantity::name)
+            .and("before", NUMBER, Quantity::from)
+            .and("after", NUMBER, Quantity::to)
+            .and("unit", TEXT, Quantity::unit)
+            .form()
+            .list();
 
-  private static final JsonForm<Comparison> FORM =
-      new Members<Comparison>()
-          .and("deadband", JsonForm.constant(VERSION), each -> VERSION)
-          .and("version", TEXT.described("version of the tool"), Comparison::tool)
-          .and("before", SIDE, Comparison::before)
-          .and("after", SIDE, Comparison::after)
-          .and("worse", FLAG, Comparison::isWorse)
-          .and("values", SETTINGS, Comparison::settings)
-          .and("raised", FINDINGS, Comparison::raised)
-          .and("larger", FINDINGS, each -> each.kept(1))
-          .and("smaller", FINDINGS, each -> each.kept(-1))
-          .and("left", FINDINGS, each -> each.kept(0))
-          .and("cleared", FINDINGS, Comparison::cleared)
-          .and("noLongerJudged", CHECKS, Comparison::noLongerJudged)
-          .and("judgedNow", CHECKS, each -> open(each.before, each.after))
-          .and("differences", QUANTITIES, Comparison::quantities)
-          .form();
+    static final JsonForm<Comparison> FORM =
+        new Members<Comparison>()
+            .and("deadband", JsonForm.constant(VERSION), each -> VERSION)
+            .and("version", TEXT.described("version of the tool"), Comparison::tool)
+            .and("before", SIDE, Comparison::before)
+            .and("after", SIDE, Comparison::after)
+            .and("worse", FLAG, Comparison::isWorse)
+            .and("values", SETTINGS, Comparison::settings)
+            .and("raised", FINDINGS, Comparison::raised)
+            .and("larger", FINDINGS, each -> each.kept(1))
+            .and("smaller", FINDINGS, each -> each.kept(-1))
+            .and("left", FINDINGS, each -> each.kept(0))
+            .and("cleared", FINDINGS, Comparison::cleared)
+            .and("noLongerJudged", CHECKS, Comparison::noLongerJudged)
+            .and("judgedNow", CHECKS, each -> open(each.before, each.after))
+            .and("differences", QUANTITIES, Comparison::quantities)
+            .form();
+  }
 
   /** The object, indented, without a line end. */
   public String json() {
-    return FORM.written(this, true);
+    return Json.FORM.written(this, true);
   }
 
   /** The JSON Schema of these objects, indented, without a line end. */
   public static String schema() {
-    return JsonForm.schema("comparison", VERSION, List.of(FORM));
+    return JsonForm.schema("comparison", VERSION, List.of(Json.FORM));
   }
 }
