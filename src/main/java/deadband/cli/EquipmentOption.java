@@ -30,9 +30,13 @@ final class EquipmentOption {
     if (!(reading instanceof SetupReading.Read read) || !EquipmentFolder.isNamedBy(read)) {
       return reading;
     }
+    return EquipmentFolder.withSheets(read, of(file));
+  }
+
+  /** The folder for a setup of that file; null where there is none. */
+  @Nullable EquipmentFolder of(@Nullable Path file) {
     Path known = folder != null || file == null ? folder : EquipmentFolder.nearest(file);
-    return EquipmentFolder.withSheets(
-        read, known == null ? null : folders.computeIfAbsent(known, EquipmentFolder::at));
+    return known == null ? null : folders.computeIfAbsent(known, EquipmentFolder::at);
   }
 
   /** Whether a folder holds equipment files and no setups. */

@@ -10,6 +10,7 @@ import deadband.judging.Consequence;
 import deadband.judging.Judgement;
 import deadband.judging.OpenQuestion;
 import deadband.paste.Answer;
+import deadband.reading.EquipmentFolder;
 import deadband.reading.SetupReading;
 import deadband.report.AnswerForm;
 import deadband.report.Layout;
@@ -46,10 +47,12 @@ final class Interview {
 
   private static final String BACK = "back";
   private static final String QUIT = "quit";
+  private static final Pointer EQUIPMENT = Pointer.root().child(EquipmentFolder.NAME);
 
   private final Console console;
   private final Layout layout;
   private final BufferedReader in;
+  private final EquipmentChoice sheets;
   private final Function<String, SetupReading> reading;
   private final Function<Setup, Judgement> judging;
   private final Predicate<Document> saving;
@@ -64,12 +67,14 @@ final class Interview {
    * An interview about one file.
    *
    * @param begun the file so far
+   * @param sheets the equipment files it may name
    * @param reading reads such a text
    * @param saving writes the file; whether it could
    */
   Interview(
       Console console,
       SetupReading.Read begun,
+      EquipmentChoice sheets,
       Function<String, SetupReading> reading,
       Function<Setup, Judgement> judging,
       Predicate<Document> saving) {
@@ -77,6 +82,7 @@ final class Interview {
     this.layout = console.layout(Console.Colour.AUTO);
     this.in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
     this.setup = begun;
+    this.sheets = sheets;
     this.reading = reading;
     this.judging = judging;
     this.saving = saving;
@@ -94,6 +100,10 @@ final class Interview {
             + " known. \"back\": the question before. \"quit\": stop here; each answer is saved.");
     try {
       save(setup);
+      boolean named = !setup.setup().equipment().optional().orElse(List.of()).isEmpty();
+      if (!named && !sheets.files().isEmpty() && !equipped()) {
+        return later();
+      }
       String section = "";
       while (true) {
         Judgement judgement = judging.apply(setup.setup());
@@ -112,6 +122,28 @@ final class Interview {
       }
     } catch (NotSaved e) {
       return Exit.UNWRITABLE;
+    }
+  }
+
+  /** Has the equipment files chosen that the firm keeps; false where the answers end. */
+  private boolean equipped() {
+    say("");
+    sheets.lines().forEach(this::say);
+    while (true) {
+      String line = line();
+      if (line == null || line.equalsIgnoreCase(QUIT)) {
+        return false;
+      }
+      if (line.isEmpty() || line.equals("?")) {
+        return true;
+      }
+      Literal chosen = sheets.of(line).orElse(null);
+      Problem problem = chosen == null ? null : taken(setup.document().with(EQUIPMENT, chosen));
+      if (chosen != null && problem == null) {
+        return true;
+      }
+      String right = "right: " + sheets.right();
+      say("    " + (problem == null ? right : problem.says() + "; right: " + problem.right()));
     }
   }
 

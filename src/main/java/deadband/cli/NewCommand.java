@@ -4,6 +4,7 @@ import deadband.days.DayRuns;
 import deadband.judging.Judge;
 import deadband.judging.RuleBook;
 import deadband.limits.Limits;
+import deadband.reading.EquipmentFolder;
 import deadband.reading.SetupReading;
 import deadband.report.StarterFile;
 import java.nio.file.Files;
@@ -96,9 +97,11 @@ final class NewCommand implements Callable<Integer> {
     Outputs writer = new Outputs(console, true, List.of());
     Judge judge = new Judge(RuleBook.builtIn(), DayRuns.remembered());
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    EquipmentFolder folder = equipment.of(named);
     return new Interview(
             console,
             (SetupReading.Read) whole,
+            new EquipmentChoice(folder == null ? List.of() : folder.names()),
             text -> equipment.withSheets(read(named, text), named),
             setup -> judge.glance(setup, Limits.standard(), today),
             document -> writer.write(named, text -> text.append(document.text())))

@@ -166,8 +166,8 @@ public final class EquipmentFolder {
         file, List.of(Problem.of(Source.named(file), kind, found, right)));
   }
 
-  /** The files that there are, as a setup would name them. */
-  private List<String> names() {
+  /** The files that there are, as a setup would name them; none where it cannot be read. */
+  public List<String> names() {
     try (Stream<Path> files = Files.walk(folder, DEEPEST)) {
       return files
           .limit(MOST_NAMES)

@@ -14,6 +14,7 @@ import deadband.reading.SetupReading;
 import deadband.setup.Field;
 import deadband.setup.FieldKind;
 import deadband.setup.Question;
+import deadband.setup.DataSheet;
 import deadband.setup.Setup;
 import deadband.setup.Shape;
 import java.io.ByteArrayOutputStream;
@@ -102,6 +103,26 @@ class NewCommandTest {
     assertThat(run.out()).contains("To go on: deadband new --continue");
     assertThat(saved().heatPump().part().isFitted().says(true)).isTrue();
     assertThat(saved().heatPump().disinfection().enabled().says(false)).isTrue();
+  }
+
+  /** What the data sheets of the firm say is not put as a question. */
+  @Test
+  void equipmentFilesAreChosenByTheirNumbers() {
+    String sheets = "--equipment=sample-configs/equipment";
+    String out = run("3 9\n3 2\n4, 3\n", "--questions", sheets).out();
+
+    assertThat(out)
+        .contains(
+            "2  heat-pumps/air-8kW.json",
+            "right: numbers from 1 to 5",
+            "heat-pumps/ground-6kW.json gives \"ground\"");
+    assertThat(saved().equipment().optional().orElseThrow())
+        .extracting(DataSheet::file)
+        .containsExactly("tanks/250L-coil.json", "heat-pumps/ground-6kW.json");
+    assertThat(run("", "--continue", sheets).out()).doesNotContain("Equipment files:");
+    assertThat(run("\nyes\n", "--questions", "--overwrite", sheets).out())
+        .contains("Is a heat pump fitted");
+    assertThat(saved().equipment().optional().orElseThrow()).isEmpty();
   }
 
   @ParameterizedTest
