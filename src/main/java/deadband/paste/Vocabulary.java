@@ -255,7 +255,9 @@ final class Vocabulary {
     Entry entry = Objects.requireNonNull(entries.get(pointer), pointer.toString());
     Object value = meant(kind, parts.group("word").strip());
     if (parts.group("equals").equals("==")) {
-      written.forEach(phrase -> statements.add(new Statement(entry, terms(phrase), value)));
+      Object said =
+          kind instanceof FieldKind.Many && value instanceof Choice ? List.of(value) : value;
+      written.forEach(phrase -> statements.add(new Statement(entry, terms(phrase), said)));
     }
     if (!(kind instanceof FieldKind.Flag)) {
       written.forEach(phrase -> entry.words().put(plain(phrase), value));
