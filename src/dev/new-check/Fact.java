@@ -15,7 +15,7 @@ import deadband.setup.Setup;
 import deadband.setup.Unit;
 
 /** TODO what it is, in the words of the trade; name its quantities with their units. */
-public record @fact@(Evidence evidence, Quantity value, Quantity limit) implements Case {
+public record @fact@(Evidence evidence, Quantity value_TODO, Quantity limit_TODO) implements Case {
 
   /** Every setup gets one; whether the check applies is a condition of the rule. */
   public static void derive(Setup setup, Limits limits, Facts facts) {

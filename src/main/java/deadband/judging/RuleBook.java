@@ -200,7 +200,7 @@ public final class RuleBook {
   private static Check check(Rule rule) {
     Map<String, Object> declared = rule.getMetaData();
     boolean house = !rule.getPackageName().startsWith(RULES);
-    Consequence consequence = Consequence.of(text(declared, "consequence"));
+    Consequence consequence = consequence(rule);
     boolean asked = text(declared, "onAssumption").equals(Consequence.QUERY.word());
     return new Check(
         rule.getName(),
@@ -215,6 +215,19 @@ public final class RuleBook {
         house
             ? RulePage.ofHouse(rule.getName(), text(declared, "title"), text(declared, "why"))
             : null);
+  }
+
+  private static Consequence consequence(Rule rule) {
+    String word = text(rule.getMetaData(), "consequence");
+    try {
+      return Consequence.of(word);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(
+          "rule \"%s\" of %s: @consequence(\"%s\") is none of %s"
+              .formatted(
+                  rule.getName(), rule.getPackageName(), word, List.of(Consequence.values())),
+          e);
+    }
   }
 
   static String text(Map<String, Object> declared, String key) {

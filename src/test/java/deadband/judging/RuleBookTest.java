@@ -3,12 +3,14 @@ package deadband.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import deadband.facts.Says;
+import deadband.limits.Limit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +21,8 @@ class RuleBookTest {
 
   private static final Pattern NEGATES =
       Pattern.compile("\\b(not|exists|accumulate|eval|forall)\\b *\\(|^ *or\\b|!|== *(true|false)");
+
+  private static final Pattern NUMBER = Pattern.compile("([-−]?\\d+(?:\\.\\d+)?)( ?%|)");
 
   private static final List<String> HEADINGS =
       List.of(
@@ -73,6 +77,39 @@ class RuleBookTest {
             "Fires",
             "Stays silent",
             "Not judged");
+  }
+
+  /** What is not fitted is a case of its own, beside those on which a check stays silent. */
+  @ParameterizedTest
+  @MethodSource("checks")
+  void whatMustBeFittedStandsUnderDoesNotApply(Check check) {
+    boolean fitted =
+        check.conditions().stream().anyMatch(fact -> fact.getSimpleName().endsWith("Fitted"));
+
+    assertThat(RulePage.of(check).sections().containsKey("Does not apply") || !fitted).isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("checks")
+  void theLimitsOfThePageAreThoseOfTheRuleBook(Check check) {
+    for (String row : RulePage.of(check).sections().get("Limits").split("\n", 0)) {
+      String[] cells = row.split(" *\\| *", -1);
+      Limit.named(cells.length > 2 ? cells[1] : "")
+          .ifPresent(
+              limit -> assertThat(numbers(cells[2])).as(row).startsWith(limit.entry().value()));
+    }
+  }
+
+  /** The numbers of a cell; a share as such, whether it is written in percent or not. */
+  private static List<Double> numbers(String cell) {
+    return NUMBER
+        .matcher(cell)
+        .results()
+        .map(
+            each ->
+                Double.parseDouble(each.group(1).replace('−', '-'))
+                    / (each.group(2).isEmpty() ? 1 : 100))
+        .toList();
   }
 
   @ParameterizedTest
@@ -137,6 +174,18 @@ class RuleBookTest {
                     .extracting(Says::value)
                     .asString()
                     .endsWith("."));
+  }
+
+  /** A case whose derivation nobody calls would leave its check silent for ever. */
+  @Test
+  void everyDerivationIsCalled() {
+    List<Path> topics = Setups.files("src/main/java/deadband/topics", ".java");
+    String code = topics.stream().map(Setups::text).collect(Collectors.joining());
+
+    assertThat(topics)
+        .filteredOn(file -> Setups.text(file).contains("public static void derive("))
+        .extracting(file -> file.getFileName().toString().replace(".java", ""))
+        .allMatch(name -> code.contains(name + "::derive") || code.contains(name + ".derive("));
   }
 
   /** What holds surely must hold at best, and what holds at best without defaults too. */

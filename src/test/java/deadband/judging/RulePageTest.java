@@ -10,6 +10,7 @@ import deadband.facts.Detail;
 import deadband.reading.SetupReading;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -72,9 +73,18 @@ class RulePageTest {
     assertOutcome(check, example, judgement);
     Node.Section report = (Node.Section) Fragment.parse(Setups.json(read, judgement));
     Node fragment = Fragment.parse(wanted);
-    assertThat(fragment instanceof Node.Sequence list ? list.items() : List.of(fragment))
-        .as("findings of %s, in %s", check, report)
-        .allMatch(finding -> found(check, report).anyMatch(each -> Fragment.isIn(finding, each)));
+    List<Node> found = found(check, report).toList();
+    for (Node finding : fragment instanceof Node.Sequence list ? list.items() : List.of(fragment)) {
+      assertThat(nearest(finding, found)).as("%s fires: %s", check, example.row()).isEmpty();
+    }
+  }
+
+  /** What the finding most like it lacks. */
+  private static List<String> nearest(Node wanted, List<Node> found) {
+    return found.stream()
+        .map(each -> Fragment.missing(wanted, each))
+        .min(Comparator.comparingInt(List::size))
+        .orElse(List.of("nothing was found"));
   }
 
   private static Stream<Node> found(String check, Node.Section report) {
