@@ -102,16 +102,15 @@ public final class PasteReader {
       return;
     }
     boolean alone = !tokens.isEmpty() && isValue(tokens.get(0)) && terms.isEmpty();
-    LineReader reader =
-        new LineReader(clean.text(), tokens, terms, context, alone ? label : List.of());
+    Line read = new Line(clean.text(), tokens, terms, context, alone ? label : List.of());
+    LineReader reader = new LineReader(read);
     String above = alone && !label.isEmpty() ? labelText : "";
     int before = understood.size() + ambiguous.size();
     reader.read();
     String shown = shownText(above + " " + line);
     int number = lineOf(start);
-    reader.taken().forEach(found -> add(number, shown, found));
-    reader
-        .asked()
+    read.taken().forEach(found -> add(number, shown, found));
+    read.asked()
         .forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
     reader.left().forEach(left -> notUnderstood.add(new NotUnderstood(number, shownText(left))));
     boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
@@ -124,7 +123,7 @@ public final class PasteReader {
     } else if (nothing) {
       otherLines++;
     }
-    taken += reader.taken().size();
+    taken += read.taken().size();
   }
 
   /** A line of words alone may be the label of a value on the next. */
@@ -143,7 +142,7 @@ public final class PasteReader {
     }
   }
 
-  private void add(int line, String text, LineReader.Found found) {
+  private void add(int line, String text, Line.Found found) {
     Outcome.Taken value = found.outcome();
     Pointer pointer = asFound || found.asFound() ? FOUND.append(value.pointer()) : value.pointer();
     Span span = clean.original(found.start(), found.end());

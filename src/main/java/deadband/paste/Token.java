@@ -53,6 +53,11 @@ record Token(Kind kind, String text, int start, int end, @Nullable Amount amount
     }
   }
 
+  /** The unit written with a number; null where none is. */
+  @Nullable UnitWord unit() {
+    return amount == null ? null : amount.unit();
+  }
+
   boolean is(Kind other) {
     return kind == other;
   }
