@@ -3,7 +3,6 @@ package deadband.cli;
 import deadband.document.NearestName;
 import deadband.document.ProblemText;
 import deadband.judging.HouseRuleFailure;
-import deadband.report.StarterFile;
 import deadband.setup.Shape;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
@@ -20,7 +19,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -56,6 +54,15 @@ final class Program implements Callable<Integer> {
         deadband --help              lists all commands; README.md says more
       """;
 
+  private static final String VERSION = "--version";
+  private static final String COMPLETION = "completion";
+
+  /** In the order in which they are listed. */
+  private static final List<String> COMMANDS =
+      List.of(
+          "new", "check", "propose", "compare", "sheet", "simulate", "diagnose", "explain",
+          "checks", "schema", COMPLETION);
+
   private final Console console;
 
   private Program(Console console) {
@@ -79,59 +86,70 @@ final class Program implements Callable<Integer> {
 
   private int executed(String... arguments) {
     try {
-      return commandLine().execute(arguments);
+      return commandLine(arguments).execute(arguments);
     } catch (StackOverflowError | AssertionError fault) {
       return fault(fault);
     }
   }
 
-  private CommandLine commandLine() {
-    CommandLine line =
-        new CommandLine(this)
-            .addSubcommand(new NewCommand(console))
-            .addSubcommand(new CheckCommand(console))
-            .addSubcommand(new ProposeCommand(console))
-            .addSubcommand(new CompareCommand(console))
-            .addSubcommand(new SheetCommand(console))
-            .addSubcommand(new SimulateCommand(console))
-            .addSubcommand(new DiagnoseCommand(console))
-            .addSubcommand(new ExplainCommand(console))
-            .addSubcommand(new ChecksCommand(console))
-            .addSubcommand(new SchemaCommand(console))
-            .addSubcommand(new CompletionCommand(console))
-            .setOut(writer(console.out()))
-            .setErr(writer(console.err()))
-            .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-            .setParameterExceptionHandler(this::wrongUse)
-            .setExecutionExceptionHandler(this::fault)
-            .registerConverter(LocalDate.class, Program::date)
-            .registerConverter(CheckCommand.Format.class, word(CheckCommand.Format.values()))
-            .registerConverter(CompareCommand.Format.class, word(CompareCommand.Format.values()))
-            .registerConverter(SheetCommand.Format.class, word(SheetCommand.Format.values()))
-            .registerConverter(ChecksCommand.Format.class, word(ChecksCommand.Format.values()))
-            .registerConverter(SimulateCommand.Format.class, word(SimulateCommand.Format.values()))
-            .registerConverter(DiagnoseCommand.Format.class, word(DiagnoseCommand.Format.values()))
-            .registerConverter(SchemaCommand.What.class, word(SchemaCommand.What.values()))
-            .registerConverter(Console.Colour.class, word(Console.Colour.values()))
-            .registerConverter(StarterFile.Home.class, word(StarterFile.Home.values()))
-            .registerConverter(Exit.FailOn.class, word(Exit.FailOn.values()));
+  private CommandLine commandLine(String... arguments) {
+    CommandLine line = new CommandLine(this);
+    needed(arguments).forEach(name -> line.addSubcommand(name, command(name)));
+    line.setOut(writer(console.out()))
+        .setErr(writer(console.err()))
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+        .setParameterExceptionHandler(this::wrongUse)
+        .setExecutionExceptionHandler(this::fault)
+        .registerConverter(LocalDate.class, Program::date);
     line.getCommandSpec().versionProvider(() -> new String[] {"deadband " + Version.number()});
     for (CommandLine each : line.getSubcommands().values()) {
       each.setColorScheme(line.getColorScheme());
+      each.getCommandSpec().args().forEach(choice -> takeByWord(each, choice.type()));
     }
     return line;
   }
 
-  /** Takes a choice by its word: the constant's name in small letters, with hyphens. */
-  private static <E extends Enum<E>> ITypeConverter<E> word(E[] choices) {
-    return word -> {
-      List<String> words = Arrays.stream(choices).map(Program::word).toList();
-      int index = words.indexOf(word);
-      if (index < 0) {
-        throw new TypeConversionException(word + " is not one of: " + String.join(", ", words));
-      }
-      return choices[index];
+  /** The commands that this line may be about: each takes as long to describe as a run to start. */
+  private static List<String> needed(String... arguments) {
+    String first = arguments.length == 0 ? VERSION : arguments[0];
+    if (first.equals(VERSION)) {
+      return List.of();
+    }
+    return COMMANDS.contains(first) && !first.equals(COMPLETION) ? List.of(first) : COMMANDS;
+  }
+
+  private Object command(String name) {
+    return switch (name) {
+      case "new" -> new NewCommand(console);
+      case "check" -> new CheckCommand(console);
+      case "propose" -> new ProposeCommand(console);
+      case "compare" -> new CompareCommand(console);
+      case "sheet" -> new SheetCommand(console);
+      case "simulate" -> new SimulateCommand(console);
+      case "diagnose" -> new DiagnoseCommand(console);
+      case "explain" -> new ExplainCommand(console);
+      case "checks" -> new ChecksCommand(console);
+      case "schema" -> new SchemaCommand(console);
+      case COMPLETION -> new CompletionCommand(console);
+      default -> throw new IllegalArgumentException("no such command: " + name);
     };
+  }
+
+  /** Takes a choice by its word: the constant's name in small letters, with hyphens. */
+  private static <E> void takeByWord(CommandLine line, Class<E> choice) {
+    if (choice.isEnum()) {
+      line.registerConverter(choice, word -> chosen(word, choice.getEnumConstants()));
+    }
+  }
+
+  private static <E> E chosen(String word, E[] choices) {
+    List<String> words =
+        Arrays.stream(choices).map(choice -> word((Enum<?>) choice)).toList();
+    int index = words.indexOf(word);
+    if (index < 0) {
+      throw new TypeConversionException(word + " is not one of: " + String.join(", ", words));
+    }
+    return choices[index];
   }
 
   private static LocalDate date(String text) {
