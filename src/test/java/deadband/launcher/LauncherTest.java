@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -28,19 +29,46 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What the sh launcher must survive. Runs after packaging, on a copy of the built folder whose path
- * has blanks, an apostrophe and a letter beyond ASCII in it.
+ * has blanks, an apostrophe and a letter beyond ASCII in it; each test has a home of its own. What
+ * costs seconds, a whole check and the training of an archive, is done once for all.
  */
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
   private static final String NOTHING = "exit 0";
   private static final String ARCHIVE = "[ -z \"$archive\" ] || echo whole >\"$archive\"";
 
+  @TempDir static Path shared;
+
+  private static Unpacked installed;
+  private static Result plain;
+
+  /** Where no blank is in the path: JDK 17 archives no class of a jar whose path holds one. */
+  private static Unpacked trained;
+
+  private static Result untrained;
+  private static Result training;
+
   @TempDir Path folder;
   private Unpacked deadband;
 
+  @BeforeAll
+  static void install() {
+    installed = Unpacked.into(shared, "Mill's van, März");
+    plain = check(installed, withoutArchive(installed));
+    trained = Unpacked.into(shared, "plain");
+    untrained = check(trained, withoutArchive(trained));
+    training = check(trained, trained.surroundings());
+    trained.awaitQuiet();
+  }
+
   @BeforeEach
-  void unpack() {
-    deadband = Unpacked.into(folder, "Mill's van, März");
+  void useWhatIsInstalled() {
+    deadband = installed.seenFrom(folder);
+  }
+
+  /** For a test that damages it. */
+  private void installAnother(String name) {
+    deadband = Unpacked.into(folder, name);
   }
 
   @AfterEach
@@ -111,6 +139,7 @@ class LauncherTest {
     assertThat(result.out()).contains("any-gap (house rule)");
     assertThat(result.err()).contains("house rules are code");
 
+    installAnother("without the compiler");
     deleteAll(deadband.libFolder().resolve("house"));
     Result without = deadband.run(withoutArchive(), words);
     assertThat(without.exit()).isEqualTo(70);
@@ -128,16 +157,11 @@ class LauncherTest {
 
   @Test
   void makesAnArchiveAfterTheRunAndUsesItInTheNext() throws IOException {
-    // JDK 17 archives no class of a jar whose path holds a blank.
-    deadband = Unpacked.into(folder, "plain");
-    Result plain = check(withoutArchive());
-    Result first = check(deadband.surroundings());
-    deadband.awaitQuiet();
-
-    assertThat(first).isEqualTo(plain);
-    assertThat(deadband.archives()).hasSize(1);
-    assertThat(deadband.locks()).isEmpty();
-    assertThat(check(deadband.surroundings())).isEqualTo(plain);
+    assertThat(training).isEqualTo(untrained);
+    assertThat(trained.archives()).hasSize(1);
+    assertThat(trained.locks()).isEmpty();
+    deadband = trained;
+    assertThat(check(deadband.surroundings())).isEqualTo(untrained);
     assertThat(classesTakenFromArchive())
         .contains("deadband.cli.Main")
         .anyMatch(name -> name.startsWith("org.drools."));
@@ -145,28 +169,41 @@ class LauncherTest {
 
   @Test
   void dropsATruncatedArchiveUnseenAndMakesAnother() throws IOException {
-    Result plain = check(withoutArchive());
-    Path archive = trained();
-    truncate(archive);
-
-    assertThat(check(deadband.surroundings())).isEqualTo(plain);
+    Path java = archivingJava();
+    Map<String, String> env = with("JAVA_HOME", java.toString());
+    deadband.run(env, "checks");
     deadband.awaitQuiet();
-    assertThat(Files.size(trained())).isGreaterThan(1_000_000);
-    assertThat(check(deadband.surroundings())).isEqualTo(plain);
+    Path archive = onlyArchive();
+    truncate(archive);
+    Files.delete(java.resolve("calls"));
+
+    deadband.run(env, "checks");
+    deadband.awaitQuiet();
+    assertThat(Unpacked.calls(java).indexOf("-XX:SharedArchiveFile=" + archive)).isEqualTo(-1);
+    assertThat(trainings(java)).isEqualTo(1);
+    assertThat(onlyArchive()).hasContent("whole");
+
+    deadband.run(env, "checks");
+    assertThat(Unpacked.calls(java)).contains("-XX:SharedArchiveFile=" + onlyArchive());
   }
 
   @Test
   void isWellAgainAtTheLatestOneRunAfterAnArchiveRotted() throws IOException {
-    Result plain = check(withoutArchive());
-    rot(trained());
+    Path good = trained.archives().get(0);
+    deadband = trained.seenFrom(folder);
+    Path rotten = Files.createDirectories(deadband.cache()).resolve(good.getFileName());
+    Files.copy(good, rotten);
+    rot(rotten);
+    // as if another run were making the next one, so that none is made here
+    String key = rotten.getFileName().toString().replaceFirst("\\..*", "");
+    Files.createDirectory(deadband.cache().resolve(key + ".lock"));
 
     check(deadband.surroundings());
-    assertThat(check(deadband.surroundings())).isEqualTo(plain);
+    assertThat(check(deadband.surroundings())).isEqualTo(untrained);
   }
 
   @Test
   void survivesAFullDisk() {
-    Result plain = check(withoutArchive());
     // A limit on the size of files stands in for the disk: the archive cannot be written whole.
     List<String> limited =
         new ArrayList<>(List.of("sh", "-c", "ulimit -f 2000; exec \"$@\"", "sh"));
@@ -182,15 +219,18 @@ class LauncherTest {
 
   @Test
   void survivesAHomeThatCannotBeWritten() throws IOException {
-    Result plain = check(withoutArchive());
+    String java = deadband.fakeJava("jvm", "17", "echo out; exit 1").toString();
     Path locked = Files.createDirectory(folder.resolve("locked"));
     Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r-xr-xr-x"));
     // The super-user writes there all the same; below a plain file nobody can.
     Path file = Files.createFile(folder.resolve("no folder"));
 
-    assertThat(check(with("HOME", locked.toString()))).isEqualTo(plain);
-    assertThat(check(with("HOME", file.toString()))).isEqualTo(plain);
-    deadband.awaitQuiet();
+    for (Path home : List.of(locked, file)) {
+      Map<String, String> env = with("HOME", home.toString());
+      env.put("JAVA_HOME", java);
+      assertThat(check(env)).isEqualTo(new Result(1, "out\n", ""));
+      deadband.awaitQuiet();
+    }
   }
 
   @Test
@@ -198,7 +238,7 @@ class LauncherTest {
     Map<String, String> env = deadband.surroundings();
     env.remove("HOME");
 
-    assertThat(check(env)).isEqualTo(check(withoutArchive()));
+    assertThat(check(env)).isEqualTo(plain);
   }
 
   @Test
@@ -209,22 +249,23 @@ class LauncherTest {
     Result result = deadband.run(withoutArchive(), "check", file.getFileName().toString());
 
     assertThat(result.out()).contains("Mühle 水.json");
-    assertThat(result.exit()).isEqualTo(check(withoutArchive()).exit());
+    assertThat(result.exit()).isEqualTo(plain.exit());
   }
 
   @Test
   void isFoundThroughSymbolicLinks() throws IOException {
-    Result plain = check(withoutArchive());
+    Result version = deadband.run(withoutArchive(), "--version");
     Path bin = Files.createDirectories(folder.resolve("my bin"));
     Path direct = Files.createSymbolicLink(bin.resolve("direct"), deadband.launcher());
     Path relative = Files.createSymbolicLink(bin.resolve("db"), Path.of("direct"));
     Map<String, String> env = withoutArchive();
     env.merge("PATH", bin.toString(), (path, more) -> more + ":" + path);
 
-    for (String name : List.of(direct.toString(), relative.toString(), "../my bin/db")) {
-      assertThat(deadband.execute(env, shell(name))).isEqualTo(plain);
+    assertThat(version.exit()).isZero();
+    for (String name : List.of(direct.toString(), relative.toString(), "../my bin/db", "db")) {
+      List<String> shell = List.of("sh", "-c", "exec \"$@\"", "sh", name, "--version");
+      assertThat(deadband.execute(env, shell)).isEqualTo(version);
     }
-    assertThat(deadband.execute(env, shell("db"))).isEqualTo(plain);
   }
 
   // With a stand-in for Java --------------------------------------------------------------------
@@ -436,6 +477,7 @@ class LauncherTest {
 
   @Test
   void replacesTheArchiveWhenAJarChanges() throws IOException {
+    installAnother("another");
     Map<String, String> env = with("JAVA_HOME", archivingJava().toString());
     deadband.run(env, "checks");
     deadband.awaitQuiet();
@@ -463,7 +505,7 @@ class LauncherTest {
 
   @Test
   void makesNoArchiveWhereNoneIsWanted() {
-    check(withoutArchive());
+    assertThat(deadband.run(offWith(archivingJava()), "checks").exit()).isZero();
     deadband.awaitQuiet();
 
     assertThat(deadband.cache()).doesNotExist();
@@ -471,6 +513,7 @@ class LauncherTest {
 
   @Test
   void saysThatItsOtherHalfIsMissing() throws IOException {
+    installAnother("another");
     Files.delete(deadband.libFolder().resolve("deadband.jar"));
 
     Result result = deadband.run("checks");
@@ -481,6 +524,7 @@ class LauncherTest {
 
   @Test
   void saysThatItsOtherHalfWasCutShort() throws IOException {
+    installAnother("another");
     for (double share : new double[] {0.99, 0.5, 0}) {
       cut(deadband.libFolder().resolve("deadband.jar"), share);
       Result result = deadband.run(withoutArchive(), "checks");
@@ -496,7 +540,7 @@ class LauncherTest {
   void saysInASentenceThatAnotherJarIsMissingOrCutShort() throws IOException {
     for (String library : List.of("picocli", "jackson-core", "drools-base")) {
       for (boolean gone : new boolean[] {false, true}) {
-        deadband = Unpacked.into(folder, library + gone);
+        installAnother(library + gone);
         Path jar;
         try (var jars = Files.list(deadband.libFolder())) {
           jar =
@@ -546,12 +590,14 @@ class LauncherTest {
   // ----------------------------------------------------------------------------------------------
 
   private Result check(Map<String, String> env) {
+    return check(deadband, env);
+  }
+
+  private static Result check(Unpacked deadband, Map<String, String> env) {
     return deadband.run(env, "check", deadband.sample());
   }
 
-  private Path trained() {
-    check(deadband.surroundings());
-    deadband.awaitQuiet();
+  private Path onlyArchive() {
     assertThat(deadband.archives()).hasSize(1);
     return deadband.archives().get(0);
   }
@@ -567,7 +613,13 @@ class LauncherTest {
   }
 
   private Map<String, String> withoutArchive() {
-    return with("DEADBAND_ARCHIVE", "off");
+    return withoutArchive(deadband);
+  }
+
+  private static Map<String, String> withoutArchive(Unpacked deadband) {
+    Map<String, String> env = deadband.surroundings();
+    env.put("DEADBAND_ARCHIVE", "off");
+    return env;
   }
 
   private Map<String, String> offWith(Path java) {
@@ -582,10 +634,6 @@ class LauncherTest {
     assertThat(result.out()).isEmpty();
     assertThat(result.err()).contains("too old", "Install Java 17 or newer").hasLineCount(1);
     return result.err();
-  }
-
-  private List<String> shell(String name) {
-    return List.of("sh", "-c", "exec \"$@\"", "sh", name, "check", deadband.sample());
   }
 
   private static int trainings(Path java) {

@@ -45,6 +45,11 @@ final class Unpacked {
     return new Unpacked(folder, root);
   }
 
+  /** The same copy with another home and another place to start from. */
+  Unpacked seenFrom(Path other) {
+    return new Unpacked(other, root);
+  }
+
   Path launcher() {
     return root.resolve("bin/deadband");
   }
@@ -129,7 +134,7 @@ final class Unpacked {
 
   private boolean names(ProcessHandle process) {
     String line = process.info().commandLine().orElseGet(() -> process.info().command().orElse(""));
-    return line.contains(folder.toString());
+    return line.contains(folder.toString()) || line.contains(root.toString());
   }
 
   /** The archives that stand ready for use. */
