@@ -163,7 +163,7 @@ class LauncherTest {
     deadband = trained;
     assertThat(check(deadband.surroundings())).isEqualTo(untrained);
     assertThat(classesTakenFromArchive())
-        .contains("deadband.cli.Main")
+        .contains("deadband.cli.Main", "picocli.CommandLine")
         .anyMatch(name -> name.startsWith("org.drools."));
   }
 
