@@ -65,7 +65,7 @@ rem Reports are UTF-8; the console is told so, and told back afterwards.
 set "page="
 for /f "tokens=2 delims=:." %%c in ('chcp 2^>nul') do set "page=%%c"
 if defined page chcp 65001 >nul 2>nul
-"%java%" %tuning% -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 %DEADBAND_JAVA_OPTS% -jar "%jar%" %*
+"%java%" %tuning% -Xlog:disable -Xlog:all=error:stderr -Dfile.encoding=UTF-8 -Dstdout.encoding=UTF-8 -Dstderr.encoding=UTF-8 %DEADBAND_JAVA_OPTS% -cp "%jar%" deadband.cli.Main %*
 set "code=%errorlevel%"
 if defined page chcp %page% >nul 2>nul
 exit /b %code%

@@ -139,11 +139,16 @@ final class Unpacked {
 
   /** The archives that stand ready for use. */
   List<Path> archives() {
-    return listed(cache(), ".jsa");
+    return cached("deadband.jsa");
   }
 
   List<Path> locks() {
-    return listed(cache(), ".lock");
+    return cached("lock");
+  }
+
+  /** The folder in which this copy keeps its archive for the Java that runs the tests. */
+  Path place() {
+    return Path.of(cache() + root.toString() + "/+" + System.getProperty("java.home"), "bin/java");
   }
 
   /**
@@ -206,12 +211,12 @@ final class Unpacked {
     }
   }
 
-  private static List<Path> listed(Path directory, String ending) {
-    if (!Files.isDirectory(directory)) {
+  private List<Path> cached(String name) {
+    if (!Files.isDirectory(cache())) {
       return List.of();
     }
-    try (Stream<Path> files = Files.list(directory)) {
-      return files.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+    try (Stream<Path> files = Files.walk(cache())) {
+      return files.filter(file -> file.endsWith(name)).sorted().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
