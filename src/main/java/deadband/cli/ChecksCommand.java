@@ -35,7 +35,7 @@ final class ChecksCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    CheckList list = new CheckList(RuleBook.builtIn().checks());
+    CheckList list = new CheckList(RuleBook.builtInChecks());
     console
         .out()
         .print(

@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.document.NearestName;
 import deadband.document.ProblemText;
 import deadband.judging.HouseRuleFailure;
+import deadband.judging.RuleBook;
 import deadband.setup.Shape;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -63,6 +65,8 @@ final class Program implements Callable<Integer> {
           "new", "check", "propose", "compare", "sheet", "simulate", "diagnose", "explain",
           "checks", "schema", COMPLETION);
 
+  private static final Set<String> JUDGING = Set.of("check", "propose", "compare");
+
   private final Console console;
 
   private Program(Console console) {
@@ -85,10 +89,22 @@ final class Program implements Callable<Integer> {
   }
 
   private int executed(String... arguments) {
+    loadAhead(arguments);
     try {
       return commandLine(arguments).execute(arguments);
     } catch (StackOverflowError | AssertionError fault) {
       return fault(fault);
+    }
+  }
+
+  /** Makes the rule book on a thread of its own while command line and files are read. */
+  private static void loadAhead(String... arguments) {
+    if (arguments.length > 1 && JUDGING.contains(arguments[0])) {
+      Thread loading = new Thread(RuleBook::builtIn, "rule book");
+      loading.setDaemon(true);
+      // the command meets the same fault, and says so
+      loading.setUncaughtExceptionHandler((thread, fault) -> {});
+      loading.start();
     }
   }
 

@@ -32,7 +32,7 @@ public record Check(
     @Nullable RulePage housePage) {
 
   /** Whether this is its name, or once was. */
-  boolean isNamed(String wanted) {
+  public boolean isNamed(String wanted) {
     return name.equals(wanted) || formerNames.contains(wanted);
   }
 

@@ -72,15 +72,29 @@ public final class RuleBook {
   }
 
   private static List<Check> checks(InternalKnowledgeBase base) {
-    return base.getKiePackages().stream()
+    return checks(base.getKiePackages());
+  }
+
+  private static List<Check> checks(Collection<? extends KiePackage> packages) {
+    return packages.stream()
         .flatMap(topic -> topic.getRules().stream())
         .map(RuleBook::check)
+        .sorted(Comparator.comparing(Check::name))
         .toList();
   }
 
-  /** The rule book that is built in. */
+  /** The rule book that is built in, made where it is first asked for. */
   public static RuleBook builtIn() {
-    return with(List.of());
+    return BuiltIn.BOOK;
+  }
+
+  private static final class BuiltIn {
+    static final RuleBook BOOK = with(List.of());
+  }
+
+  /** The checks that are built in, to be listed: none of their rules is made ready to run. */
+  public static List<Check> builtInChecks() {
+    return checks(packages(models()));
   }
 
   /** The built-in rule book and the compiled rules of a house. */
@@ -95,10 +109,14 @@ public final class RuleBook {
   }
 
   private static InternalKnowledgeBase base(List<Model> models) {
-    KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
-    KiePackagesBuilder builder = new KiePackagesBuilder(configuration);
+    return base(packages(models), KieBaseMutabilityOption.DISABLED);
+  }
+
+  private static Collection<? extends KiePackage> packages(List<Model> models) {
+    KiePackagesBuilder builder =
+        new KiePackagesBuilder(RuleBaseFactory.newKnowledgeBaseConfiguration());
     models.forEach(builder::addModel);
-    return base(builder.build().getKiePackages(), KieBaseMutabilityOption.DISABLED);
+    return builder.build().getKiePackages();
   }
 
   /**
