@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,8 +64,6 @@ final class Program implements Callable<Integer> {
           "new", "check", "propose", "compare", "sheet", "simulate", "diagnose", "explain",
           "checks", "schema", COMPLETION);
 
-  private static final Set<String> JUDGING = Set.of("check", "propose", "compare");
-
   private final Console console;
 
   private Program(Console console) {
@@ -97,15 +94,21 @@ final class Program implements Callable<Integer> {
     }
   }
 
-  /** Makes the rule book on a thread of its own while command line and files are read. */
+  /** Begins on a thread of its own what the command will need, while its line and files are read. */
   private static void loadAhead(String... arguments) {
-    if (arguments.length > 1 && JUDGING.contains(arguments[0])) {
-      Thread loading = new Thread(RuleBook::builtIn, "rule book");
-      loading.setDaemon(true);
-      // the command meets the same fault, and says so
-      loading.setUncaughtExceptionHandler((thread, fault) -> {});
-      loading.start();
+    switch (arguments.length == 0 ? "" : arguments[0]) {
+      case "check", "propose", "compare" -> begin(RuleBook::builtIn);
+      case "checks", "explain" -> begin(RuleBook::builtInChecks);
+      default -> {}
     }
+  }
+
+  private static void begin(Runnable loading) {
+    Thread thread = new Thread(loading, "rule book");
+    thread.setDaemon(true);
+    // the command meets the same fault, and says so
+    thread.setUncaughtExceptionHandler((at, fault) -> {});
+    thread.start();
   }
 
   private CommandLine commandLine(String... arguments) {

@@ -8,6 +8,7 @@ import deadband.provenance.Derived;
 import deadband.setup.Entered;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
+import java.util.Arrays;
 
 /**
  * A setup as the day run takes it: every default decided, and named.
@@ -61,6 +62,31 @@ public record DayModel(
                     column.get()),
                 surroundings.get(),
                 cycle.get()));
+  }
+
+  /**
+   * Of sizes and settings that homes and remedies differ in. That of a record would look at each of
+   * the records in it by code that the JVM makes anew in each process, which takes as long as a day.
+   */
+  @Override
+  public int hashCode() {
+    var relay = installation.relay();
+    var tank = installation.tank();
+    var heatPump = installation.heatPump();
+    return Arrays.hashCode(
+        new double[] {
+          relay.start_kW(),
+          relay.stop_kW(),
+          relay.startDelay_min(),
+          relay.stopDelay_min(),
+          tank.volume_L(),
+          tank.height_mm(),
+          tank.coilCutOut_C(),
+          heatPump.minimumRun_min(),
+          heatPump.sensor_mm(),
+          cycle.target_C(),
+          cycle.sensor_mm()
+        });
   }
 
   /**

@@ -94,7 +94,11 @@ public final class RuleBook {
 
   /** The checks that are built in, to be listed: none of their rules is made ready to run. */
   public static List<Check> builtInChecks() {
-    return checks(packages(models()));
+    return BuiltInChecks.LIST;
+  }
+
+  private static final class BuiltInChecks {
+    static final List<Check> LIST = checks(packages(models()));
   }
 
   /** The built-in rule book and the compiled rules of a house. */
@@ -274,11 +278,7 @@ public final class RuleBook {
 
   /** The generated models of the built-in rules, a topic each. */
   static List<Model> models() {
-    List<Model> models = new ArrayList<>();
-    for (String name : modelNames()) {
-      models.add(model(name));
-    }
-    return models;
+    return modelNames().parallelStream().map(RuleBook::model).toList();
   }
 
   private static Model model(String name) {
