@@ -112,14 +112,15 @@ final class Standalone {
     java(practice(home, "-XX:ArchiveClassesAtExit=" + archive));
     // with archives alone: ends with an error where they cannot be used
     java(practice(home, "-Xshare:on", "-XX:SharedArchiveFile=" + archive));
-    Files.writeString(home.resolve("lib/deadband.place"), home + "\n");
+    String place = Runtime.version().feature() < 19 ? home.toString() : "anywhere";
+    Files.writeString(home.resolve("lib/deadband.place"), place + "\n");
   }
 
   private static List<String> practice(Path home, String... options) {
     List<String> words = new ArrayList<>(QUIET);
     words.addAll(List.of(options));
-    words.addAll(List.of("-jar", home.resolve("lib/deadband.jar").toString()));
-    words.addAll(List.of("check", "--fail-on", "never"));
+    words.addAll(List.of("-cp", home.resolve("lib/deadband.jar").toString()));
+    words.addAll(List.of("deadband.cli.Main", "check", "--fail-on", "never"));
     words.add(home.resolve("lib/training.json").toString());
     return words;
   }
