@@ -84,16 +84,10 @@ final class DiagnoseCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = "text (default) or json")
-  private Format format = Format.TEXT;
+  private TextOrJson format = TextOrJson.TEXT;
 
   DiagnoseCommand(Console console) {
     this.console = console;
-  }
-
-  /** How the result is written. */
-  enum Format {
-    TEXT,
-    JSON
   }
 
   @Override

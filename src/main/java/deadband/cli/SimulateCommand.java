@@ -1,5 +1,6 @@
 package deadband.cli;
 
+import deadband.dayrun.Day;
 import deadband.dayrun.DayRun;
 import deadband.dayrun.Installation;
 import deadband.dayrun.Recording;
@@ -19,7 +20,9 @@ import deadband.reading.ProfileReading;
 import deadband.reading.SetupReading;
 import deadband.report.DayChart;
 import deadband.report.DayReport;
+import deadband.report.JobRecord;
 import deadband.report.TraceCsv;
+import deadband.report.YearChart;
 import deadband.setup.Relay;
 import deadband.setup.Setup;
 import java.nio.file.Path;
@@ -31,6 +34,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -81,43 +85,51 @@ final class SimulateCommand implements Callable<Integer> {
   @Option(names = "--trace", paramLabel = "CSV", description = "writes every step to this file")
   private @Nullable Path trace;
 
-  @Option(names = "--chart", paramLabel = "SVG", description = "draws the day into this file")
+  @Option(
+      names = "--chart",
+      paramLabel = "SVG",
+      description = "draws the day, or the months of the year, into this file")
   private @Nullable Path chart;
+
+  @Option(
+      names = "--beside",
+      paramLabel = "DAY",
+      description = "charts this day, too, beside the other on the same scales")
+  private @Nullable String beside;
 
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = "text (default) or json")
-  private Format format = Format.TEXT;
+  private TextOrJson format = TextOrJson.TEXT;
 
   SimulateCommand(Console console) {
     this.console = console;
   }
 
-  /** How the result is written. */
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Override
   public Integer call() {
     StepLength step = stepLength();
-    if (chart != null && day.equals(Programme.YEAR)) {
-      throw Refusal.wrongUse("--chart shows one day; a year is too long for it");
+    if (beside != null && (chart == null || isYear(day) || isYear(beside))) {
+      throw Refusal.wrongUse("--beside charts a second day beside the first: name a --chart");
     }
     List<Path> inputs = new ArrayList<>(input.files());
-    if (isFile()) {
-      inputs.add(Path.of(day));
-    }
+    Stream.of(day, beside == null ? day : beside)
+        .filter(SimulateCommand::isFile)
+        .forEach(file -> inputs.add(Path.of(file)));
     Outputs writer = outputs.writer(console, inputs, trace, chart);
     SetupReading.Read read = input.told(console);
     Derived<DayModel> model = DayModel.of(read.setup());
     if (!callsHeatPump(read.setup()) || !model.isKnown()) {
       throw Refusal.nothing(read.document().name() + " cannot be simulated: " + why(read, model));
     }
-    return run(read, model, step, programme(model.get().surroundings(), read.setup()), writer);
+    Programme programme = programme(day, model.get().surroundings(), read.setup());
+    return run(read, model, step, programme, writer);
+  }
+
+  private static boolean isYear(String day) {
+    return day.equals(Programme.YEAR);
   }
 
   private StepLength stepLength() {
@@ -143,12 +155,12 @@ final class SimulateCommand implements Callable<Integer> {
         : "a relay that calls the heat pump is needed, and relay.drives says something else";
   }
 
-  private boolean isFile() {
+  private static boolean isFile(String day) {
     return day.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
-  private Programme programme(Surroundings surroundings, Setup setup) {
-    if (!isFile()) {
+  private Programme programme(String day, Surroundings surroundings, Setup setup) {
+    if (!isFile(day)) {
       return Programme.builtIn(day, date, surroundings)
           .orElseThrow(
               () ->
@@ -158,7 +170,7 @@ final class SimulateCommand implements Callable<Integer> {
                           + ": none of clear, cloud, winter, year, or a file ending .csv"));
     }
     Gaps gaps = fill_min == null ? Gaps.refused() : Gaps.filledUpTo(Math.max(0, fill_min));
-    ProfileReading csv = reading(gaps, setup);
+    ProfileReading csv = reading(day, gaps, setup);
     if (csv instanceof ProfileReading.Unreadable unreadable) {
       throw Refusal.unreadable(unreadable.problems());
     }
@@ -170,7 +182,7 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   /** A day file, or a meter log, of which what the simulation adds itself is taken out. */
-  private ProfileReading reading(Gaps gaps, Setup setup) {
+  private ProfileReading reading(String day, Gaps gaps, Setup setup) {
     Path path = Path.of(day);
     ProfileReading csv = ProfileReading.ofFile(path, gaps);
     if (csv instanceof ProfileReading.Read) {
@@ -205,32 +217,62 @@ final class SimulateCommand implements Callable<Integer> {
       StepLength step,
       Programme programme,
       Outputs writer) {
-    boolean watched = trace != null || chart != null;
+    boolean months = chart != null && isYear(day);
+    boolean watched = trace != null || (chart != null && !months);
     Recording recording = Recording.of(step, watched ? programme.steps(step) : 0);
     DayRun run = DayRun.of(installation(model.get(), programme), step);
     if (watched) {
       run.watchedBy(recording);
     }
-    try {
-      programme.days().forEach(run::through);
-    } catch (IllegalArgumentException unfit) {
-      throw Refusal.wrongUse("--step " + step_min + ": " + unfit.getMessage());
-    }
+    List<Result> ends = through(run, programme);
     boolean written =
         writer.write(trace, out -> TraceCsv.write(recording, out))
             && writer.write(
                 chart,
                 out ->
                     out.append(
-                        DayChart.of(
-                            recording,
-                            markings(read, model.get(), programme),
-                            DayChart.Size.PAGE)));
+                        months
+                            ? YearChart.of(ends, programme.date(), job(read) + ", year " + programme.date().getYear())
+                            : days(read, model.get(), step, programme, recording)));
     if (!written) {
       return Exit.UNWRITABLE;
     }
     print(report(read, model, step, programme, run.result()));
     return Exit.READY;
+  }
+
+  /** Runs the days; what the run had come to at the end of each month. */
+  private List<Result> through(DayRun run, Programme programme) {
+    List<Result> ends = new ArrayList<>();
+    LocalDate date = programme.date();
+    try {
+      for (Day each : programme.days()) {
+        run.through(each);
+        date = date.plusDays(1);
+        if (date.getDayOfMonth() == 1) {
+          ends.add(run.result());
+        }
+      }
+    } catch (IllegalArgumentException unfit) {
+      throw Refusal.wrongUse("--step " + step_min + ": " + unfit.getMessage());
+    }
+    return ends;
+  }
+
+  private String days(
+      SetupReading.Read read,
+      DayModel model,
+      StepLength step,
+      Programme programme,
+      Recording recording) {
+    DayChart.Markings markings = markings(read, model, programme, "day");
+    if (beside == null) {
+      return DayChart.of(recording, markings, DayChart.Size.PAGE);
+    }
+    Programme second = programme(beside, model.surroundings(), read.setup());
+    Recording other = Recording.of(step, second.steps(step));
+    through(DayRun.of(model.installation(), step).watchedBy(other), second);
+    return DayChart.of(recording, markings, other, markings(read, model, second, "beside"));
   }
 
   private static Installation installation(DayModel model, Programme programme) {
@@ -240,10 +282,19 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private static DayChart.Markings markings(
-      SetupReading.Read read, DayModel model, Programme programme) {
-    String job = read.setup().site().reference().optional().orElse(read.document().name());
-    return DayChart.Markings.of(
-        read.setup(), model, "day", job + ", " + programme.name() + ", " + programme.date());
+      SetupReading.Read read, DayModel model, Programme programme, String id) {
+    boolean surplusOnly = programme.days().get(0).profile().surplusGiven();
+    return DayChart.Markings.of(read.setup(), model, id, title(read, programme), surplusOnly);
+  }
+
+  /** Job, day and date; of files the names without their folders. */
+  private static String title(SetupReading.Read read, Programme programme) {
+    return job(read) + ", " + JobRecord.fileName(programme.name()) + ", " + programme.date();
+  }
+
+  private static String job(SetupReading.Read read) {
+    String file = JobRecord.fileName(read.document().name());
+    return read.setup().site().reference().optional().orElse(file);
   }
 
   private static DayReport report(

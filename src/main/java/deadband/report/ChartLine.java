@@ -30,15 +30,29 @@ enum ChartLine {
     this.fill = fill;
   }
 
-  /** What an area is filled with. */
+  /** What an area is filled with: a ground, and on some lines or dots of the line's own colour. */
   enum Fill {
-    NONE,
-    LIGHT,
-    PALE,
-    DARK,
-    HATCH,
-    DOTS,
-    CROSS
+    NONE("none"),
+    LIGHT("#f6e8bd"),
+    PALE("#ececec"),
+    DARK("#6a6a6a"),
+    HATCH("#ffffff"),
+    DOTS("#fbeee8"),
+    CROSS("#ffffff");
+
+    private final String ground;
+
+    Fill(String ground) {
+      this.ground = ground;
+    }
+
+    String ground() {
+      return ground;
+    }
+
+    boolean isPatterned() {
+      return this == HATCH || this == DOTS || this == CROSS;
+    }
   }
 
   String colour() {

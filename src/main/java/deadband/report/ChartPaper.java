@@ -30,6 +30,10 @@ final class ChartPaper {
   private static final double BASE = 4;
   private static final double HEAD = 24;
   private static final double FOOT = 10;
+
+  /** From one line of a pattern to the next. */
+  private static final double PITCH = 4.5;
+
   private static final int HOURS_PER_DAY = 24;
   private static final double[] HOUR_TICKS = {0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 96, 192};
 
@@ -42,6 +46,7 @@ final class ChartPaper {
   private final List<ChartLabels.Label> labels = new ArrayList<>();
   private ChartScale scale = new ChartScale(0, 1, 1, 0, 1);
   private double y;
+  private int clips;
 
   /**
    * Paper.
@@ -64,7 +69,12 @@ final class ChartPaper {
   }
 
   static double height(ChartPanel panel) {
-    return head(panel) + panel.room() + FOOT;
+    return height(panel, panel);
+  }
+
+  /** Of two panels side by side. */
+  static double height(ChartPanel panel, ChartPanel beside) {
+    return head(panel) + Math.max(panel.room(), beside.room()) + FOOT;
   }
 
   private static double head(ChartPanel panel) {
@@ -73,16 +83,23 @@ final class ChartPaper {
 
   /** Draws a panel below the one before. */
   void draw(ChartPanel panel) {
+    draw(panel, panel);
+  }
+
+  /** The same on a scale that holds the panel beside it, too. */
+  void draw(ChartPanel panel, ChartPanel beside) {
     labels.clear();
     svg.open("g");
     if (!panel.title().isEmpty()) {
       text(panel.title(), BASE, y + 13);
     }
     double top = y + head(panel);
-    scale = ChartScale.over(panel.least(), panel.most(), top, top + panel.room());
+    double least = Math.min(panel.least(), beside.least());
+    double most = Math.max(panel.most(), beside.most());
+    scale = ChartScale.over(least, most, top, top + Math.max(panel.room(), beside.room()));
     panel.draw(this);
     svg.close();
-    y += height(panel);
+    y += height(panel, beside);
   }
 
   ChartScale scale() {
@@ -113,42 +130,8 @@ final class ChartPaper {
         "height",
         Svg.px(scale.y(from) - scale.y(to)),
         "fill",
-        fill(line));
+        line.fill().ground());
     label(text, line, (from + to) / 2);
-  }
-
-  void patterns() {
-    svg.open("defs");
-    pattern("hatch", ChartLine.HEAT_PUMP, "M-1 6L6 -1M4 6L6 4M-1 1L1 -1", "5");
-    pattern("cross", ChartLine.BACKUP, "M0 2.5H5M2.5 0V5", "5");
-    svg.open("pattern", patternSize("dots", "4"));
-    svg.empty("rect", "width", "4", "height", "4", "fill", "#fbeee8");
-    svg.empty("circle", "cx", "2", "cy", "2", "r", "1", "fill", ChartLine.IMMERSION.colour());
-    svg.close().close();
-  }
-
-  void pattern(String name, ChartLine line, String path, String side) {
-    svg.open("pattern", patternSize(name, side));
-    svg.empty("path", "d", path, "stroke", line.colour(), "stroke-width", "1", "fill", EMPTY);
-    svg.close();
-  }
-
-  String[] patternSize(String name, String side) {
-    return new String[] {
-      "id", id(name), "width", side, "height", side, "patternUnits", "userSpaceOnUse"
-    };
-  }
-
-  String fill(ChartLine line) {
-    return switch (line.fill()) {
-      case NONE -> EMPTY;
-      case LIGHT -> "#f6e8bd";
-      case PALE -> "#ececec";
-      case DARK -> "#6a6a6a";
-      case HATCH -> "url(#" + id("hatch") + ")";
-      case DOTS -> "url(#" + id("dots") + ")";
-      case CROSS -> "url(#" + id("cross") + ")";
-    };
   }
 
   /** A mean over each step: level through it. */
@@ -183,26 +166,77 @@ final class ChartPaper {
 
   /** The area between two stairs, where there is one. */
   void area(ChartLine line, IntToDoubleFunction lower, IntToDoubleFunction upper) {
-    for (Span span : data.spans(at -> height(upper, at) != height(lower, at))) {
-      String path =
-          "M"
-              + Svg.px(x(span.from()))
-              + " "
-              + stairs(upper, span)
-              + "V"
-              + backStairs(lower, span)
-              + "Z";
+    List<Span> spans = data.spans(at -> height(upper, at) != height(lower, at));
+    if (spans.isEmpty()) {
+      return;
+    }
+    StringBuilder path = new StringBuilder();
+    for (Span span : spans) {
+      path.append('M').append(Svg.px(x(span.from()))).append(' ').append(stairs(upper, span));
+      path.append('V').append(backStairs(lower, span)).append('Z');
+    }
+    double from = x(spans.get(0).from());
+    double to = x(spans.get(spans.size() - 1).until());
+    filled(line, path.toString(), new Box(from, scale.head(), to, scale.foot()), size.pen());
+  }
+
+  /** A rectangle on the paper. */
+  private record Box(double left, double top, double right, double bottom) {
+    String path() {
+      return "M" + at(left, top) + "H" + Svg.px(right) + "V" + Svg.px(bottom) + "H" + Svg.px(left) + "Z";
+    }
+  }
+
+  /**
+   * An area with its pattern, drawn as lines that are cut off at its edge: printed to PDF, a
+   * pattern of SVG itself becomes megabytes.
+   */
+  private void filled(ChartLine line, String path, Box box, double pen) {
+    svg.empty("path", "d", path, "fill", line.fill().ground());
+    if (line.fill().isPatterned()) {
+      String clip = id("clip-" + ++clips);
+      svg.open("clipPath", "id", clip).empty("path", "d", path).close();
+      boolean dots = line.fill() == ChartLine.Fill.DOTS;
       svg.empty(
           "path",
           "d",
-          path,
+          pattern(line.fill(), box),
+          "clip-path",
+          "url(#" + clip + ")",
           "fill",
-          fill(line),
+          EMPTY,
           "stroke",
           line.colour(),
           "stroke-width",
-          Svg.px(line.width() * size.pen()));
+          dots ? "2" : "1",
+          "stroke-linecap",
+          dots ? "round" : "butt",
+          "stroke-dasharray",
+          dots ? "0.1 4" : EMPTY);
     }
+    String width = Svg.px(line.width() * pen);
+    svg.empty("path", "d", path, "fill", EMPTY, "stroke", line.colour(), "stroke-width", width);
+  }
+
+  private static String pattern(ChartLine.Fill fill, Box box) {
+    StringBuilder path = new StringBuilder();
+    double height = box.bottom() - box.top();
+    if (fill == ChartLine.Fill.HATCH) {
+      for (double x = box.left() - height; x < box.right(); x += PITCH) {
+        path.append('M').append(at(x, box.bottom()));
+        path.append('l').append(at(height, -height));
+      }
+      return path.toString();
+    }
+    for (double y = box.top() + PITCH / 2; y < box.bottom(); y += PITCH) {
+      path.append('M').append(at(box.left(), y)).append('H').append(Svg.px(box.right()));
+    }
+    if (fill == ChartLine.Fill.CROSS) {
+      for (double x = box.left() + PITCH / 2; x < box.right(); x += PITCH) {
+        path.append('M').append(at(x, box.top())).append('V').append(Svg.px(box.bottom()));
+      }
+    }
+    return path.toString();
   }
 
   /** Heights are told apart in tenths, as they are written. */
@@ -270,20 +304,8 @@ final class ChartPaper {
     ChartLine line = placed.label().line();
     double from = right + GAP;
     if (line.fill() != ChartLine.Fill.NONE) {
-      svg.empty(
-          "rect",
-          "x",
-          Svg.px(from),
-          "y",
-          Svg.px(placed.y() - 4),
-          "width",
-          Svg.px(SWATCH),
-          "height",
-          "8",
-          "fill",
-          fill(line),
-          "stroke",
-          line.colour());
+      Box box = new Box(from, placed.y() - 4, from + SWATCH, placed.y() + 4);
+      filled(line, box.path(), box, 1);
       return;
     }
     String leader = "M" + at(right, placed.label().wanted()) + "L" + at(from, placed.y());

@@ -1,7 +1,9 @@
 package deadband.report;
 
 import deadband.document.Pointer;
+import deadband.judging.Finding;
 import deadband.judging.Judgement;
+import deadband.judging.RulePage;
 import deadband.judging.Verdict;
 import deadband.loop.TankLimit;
 import deadband.setup.ChangeKind;
@@ -21,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -41,6 +44,8 @@ public final class CommissioningSheet {
           "tank",
           "group");
 
+  private static final String INITIALS = "initials";
+  private static final double W_PER_KW = 1000;
   private static final double[] TABLE_C = {20, 40, 60};
 
   private final Report report;
@@ -64,8 +69,10 @@ public final class CommissioningSheet {
   private Note note() {
     Judgement judgement = report.judgement();
     List<Note.Section> sections = new ArrayList<>();
+    findings().ifPresent(sections::add);
     sections.add(safety());
     sections.add(asFound());
+    questions().ifPresent(sections::add);
     DEVICES.forEach(device -> settings(device).ifPresent(sections::add));
     sections.add(tests());
     sections.add(putBack());
@@ -87,32 +94,75 @@ public final class CommissioningSheet {
         sections);
   }
 
-  private Note.Section safety() {
-    List<Note.Row> rows = new ArrayList<>();
-    row(rows, "Isolate the heat pump, lock off and prove dead", "");
-    row(rows, "Isolate the immersion heater and its diverter, lock off and prove dead", "");
-    row(rows, "Isolate any signal that arrives from another supply, and prove dead", "");
+  /** What the check found, where it forbids to enter the settings or asks for a second look. */
+  private Optional<Note.Section> findings() {
+    List<Note.Row> rows =
+        report.judgement().findings().stream()
+            .filter(Finding::isOpen)
+            .map(
+                each ->
+                    Note.Row.of(
+                        each.consequence().word() + " " + each.check().name(),
+                        RulePage.of(each.check()).says()))
+            .toList();
+    String intro =
+        report.judgement().verdict() == Verdict.NOT_READY
+            ? "Not to be entered: the check of this file forbids sign-off. Call the author of the"
+                + " settings before any of them is entered."
+            : "They do not forbid sign-off by themselves.";
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Note.Section.of(
+                "Findings of the check", intro, List.of("Class and check", "Finding"), rows));
+  }
+
+  private static Note.Section safety() {
     return Note.Section.of(
         "Isolate before opening any cover",
         "Electrical and unvented work is for licensed people. Local codes and the equipment's own"
             + " instructions take precedence over this sheet. Water above 50 °C scalds.",
-        List.of("Step", "Note", "Initials"),
-        rows.stream()
-            .map(each -> new Note.Row(each.label(), each.content(), List.of("initials")))
-            .toList());
+        List.of("Step", "Initials"),
+        List.of(
+            Note.Row.step("Isolate the heat pump, lock off and prove dead", INITIALS),
+            Note.Row.step(
+                "Isolate the immersion heater and its diverter, lock off and prove dead", INITIALS),
+            Note.Row.step(
+                "Isolate any signal that arrives from another supply, and prove dead", INITIALS)));
   }
 
-  private Note.Section asFound() {
+  private static Note.Section asFound() {
     return Note.Section.of(
         "As found",
-        "Before anything is changed.",
-        List.of("Step", "Note", "Initials"),
+        "Before anything is changed. Menus are read with the supplies on and every cover closed.",
+        List.of("Step", "Initials"),
         List.of(
-            new Note.Row("Photograph every menu and dial", "", List.of("initials")),
-            new Note.Row(
-                "Note each setting as found in the lists below",
-                "left out where it is entered in the file already",
-                List.of("initials"))));
+            Note.Row.step("Photograph every menu and display, supplies on, covers closed", INITIALS),
+            Note.Row.step("Photograph dials and wiring under the covers, isolated", INITIALS),
+            Note.Row.step("Note each setting as found in the lists below", INITIALS),
+            Note.Row.step(
+                "Covers closed and supplies on again before settings are entered", INITIALS)));
+  }
+
+  /** What the check waits for: it can often be read where the sheet is used. */
+  private Optional<Note.Section> questions() {
+    List<Note.Row> rows =
+        report.judgement().questions().stream()
+            .map(
+                open ->
+                    Note.Row.of(
+                        open.question().asks() + " (" + open.question().pointer().dotted() + ")",
+                        open.question().where().words(),
+                        "answer"))
+            .toList();
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Note.Section.of(
+                "To find out on site",
+                "Not in the file; the check waits for it.",
+                List.of("Question", "Where", "Answer"),
+                rows));
   }
 
   /** The settings of a device in the order of its menus. */
@@ -124,7 +174,8 @@ public final class CommissioningSheet {
         .forEach(
             (pointer, value) -> {
               boolean of = pointer.tokens().get(0).equals(device);
-              if (of && ChangeKind.of(pointer) == ChangeKind.SETTING) {
+              boolean dial = !pointer.last().equals("name");
+              if (of && dial && ChangeKind.of(pointer) == ChangeKind.SETTING) {
                 rows.add(setting(pointer, value, found.get(pointer)));
               }
             });
@@ -133,29 +184,33 @@ public final class CommissioningSheet {
         : Optional.of(
             Note.Section.of(
                 "Settings: " + name(device),
-                report.judgement().verdict() == Verdict.NOT_READY
-                    ? "Not to be entered: the check of this file forbids sign-off."
-                    : "",
+                "",
                 List.of("Setting", "Set to", "As found", "Read back"),
                 rows));
   }
 
   private static Note.Row setting(Pointer pointer, Object value, @Nullable Object found) {
-    String asFound = found == null ? "" : " (as found: " + shown(pointer, found) + ")";
+    String label = menu(pointer) + Words.named(pointer);
+    String to = Words.shown(pointer, value);
+    String before = found == null ? "" : Words.shown(pointer, found);
     return new Note.Row(
-        Shape.means(Setup.class, pointer) + " (" + pointer.dotted() + ")",
-        shown(pointer, value) + asFound,
-        List.of("as found", "read back"));
+        label,
+        to,
+        List.of(to),
+        List.of(new Note.Blank("as found", before), Note.Blank.of("read back")));
   }
 
-  private static String shown(Pointer pointer, Object value) {
-    if (value instanceof Boolean flag) {
-      return flag ? "yes" : "no";
-    }
-    if (value instanceof Double number) {
-      return Words.number(number) + " " + Unit.of(pointer.last()).printed();
-    }
-    return value instanceof List<?> items && items.isEmpty() ? "none" : Words.value(value);
+  /** The menu of the device in which it stands, as far as the file has one. */
+  private static String menu(Pointer pointer) {
+    List<String> within = pointer.tokens().subList(1, pointer.tokens().size() - 1);
+    return within.isEmpty()
+        ? ""
+        : within.stream().map(CommissioningSheet::step).collect(Collectors.joining(" ")) + ": ";
+  }
+
+  /** A step on the way there; places in a list are counted from one. */
+  private static String step(String token) {
+    return token.matches("\\d+") ? Integer.toString(Integer.parseInt(token) + 1) : name(token);
   }
 
   private static String name(String device) {
@@ -197,6 +252,16 @@ public final class CommissioningSheet {
                             .orElse("")
                         + " and takes up to "
                         + Words.withUnit(input, "kW")));
+    setup
+        .heatPump()
+        .minimumRun_min()
+        .optional()
+        .ifPresent(
+            run ->
+                row(
+                    rows,
+                    "Open it again by hand, no other programme running",
+                    "the heat pump stops, not before it has run " + Words.withUnit(run, "min")));
     setup
         .relay()
         .start_kW()
@@ -263,6 +328,12 @@ public final class CommissioningSheet {
       return;
     }
     double ratedAt_V = setup.immersion().ratedAt_V().optional().orElse(supply.get());
+    row(
+        rows,
+        "Immersion heater isolated and disconnected: resistance of its element",
+        "about "
+            + Words.tenths(ratedAt_V * ratedAt_V / (W_PER_KW * rated.get()))
+            + " Ω, from its rating");
     double nominal_V = HeaterCircuit.nominal_V(supply.get());
     double power_kW = HeaterCircuit.power_kW(rated.get(), ratedAt_V, nominal_V);
     row(
@@ -319,7 +390,7 @@ public final class CommissioningSheet {
     double time_min =
         StoredHeat.heatingTime_min(volume_L.get(), target_C - 10, target_C, power_kW.get());
     return "; the last 10 K take about "
-        + Words.withUnit(time_min, "min")
+        + Words.withUnit(Math.rint(time_min), "min")
         + " at rated power, the whole store mixed, without draw-off";
   }
 
@@ -350,13 +421,11 @@ public final class CommissioningSheet {
       each.from()
           .ifPresent(
               value ->
-                  row(
-                      rows,
-                      Shape.means(Setup.class, each.pointer())
-                          + " ("
-                          + each.pointer().dotted()
-                          + ")",
-                      shown(each.pointer(), value)));
+                  rows.add(
+                      Note.Row.of(
+                          menu(each.pointer()) + Words.named(each.pointer()),
+                          Words.shown(each.pointer(), value),
+                          "read back")));
     }
     return Note.Section.of(
         "How to put it back as found",
@@ -373,7 +442,7 @@ public final class CommissioningSheet {
     return Note.Section.of(
         "Who to call",
         "Enter before leaving for site.",
-        List.of("For", "Note", "Name and number"),
+        List.of("For", "Name and number"),
         List.of(
             contact("Author of the settings"),
             contact("Reviewer"),
@@ -384,10 +453,10 @@ public final class CommissioningSheet {
   }
 
   private static Note.Row contact(String who) {
-    return new Note.Row(who, "", List.of("name and number"));
+    return Note.Row.step(who, "name and number");
   }
 
   private static void row(List<Note.Row> rows, String label, String expected) {
-    rows.add(new Note.Row(label, expected, List.of("reading")));
+    rows.add(Note.Row.of(label, expected, "reading"));
   }
 }

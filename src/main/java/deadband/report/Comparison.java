@@ -4,7 +4,6 @@ import static deadband.report.JsonForm.FLAG;
 import static deadband.report.JsonForm.NUMBER;
 import static deadband.report.JsonForm.TEXT;
 
-import deadband.dayrun.Result;
 import deadband.days.YearEffect;
 import deadband.document.Pointer;
 import deadband.judging.Check;
@@ -57,14 +56,6 @@ public record Comparison(
       return from.map(Words::value).orElse("missing")
           + " -> "
           + to.map(Words::value).orElse("missing");
-    }
-  }
-
-  /** A quantity of a day or a year that differs. */
-  record Quantity(String of, String name, double from, double to, String unit) {
-
-    String words() {
-      return Words.tenths(from) + " -> " + (Words.tenths(to) + " " + unit).strip();
     }
   }
 
@@ -175,68 +166,12 @@ public record Comparison(
     Judgement then = before.judgement();
     Judgement now = after.judgement();
     if (then.days().isPresent() && now.days().isPresent()) {
-      day(all, "clear day", then.days().get().clear(), now.days().get().clear());
-      day(all, "cloudy day", then.days().get().cloud(), now.days().get().cloud());
+      all.addAll(Quantity.days(then.days().get(), now.days().get()));
     }
     if (yearBefore.isPresent() && yearAfter.isPresent()) {
-      year(all, yearBefore.get(), yearAfter.get());
+      all.addAll(Quantity.year(yearBefore.get(), yearAfter.get()));
     }
-    return all.stream()
-        .filter(each -> !Words.tenths(each.from()).equals(Words.tenths(each.to())))
-        .toList();
-  }
-
-  private static void day(List<Quantity> all, String day, Result from, Result to) {
-    from.cycles()
-        .ifPresent(
-            then ->
-                to.cycles()
-                    .ifPresent(
-                        now -> {
-                          add(
-                              all,
-                              day,
-                              "relay closures",
-                              then.relayClosings(),
-                              now.relayClosings());
-                          add(all, day, "starts", then.heatPumpStarts(), now.heatPumpStarts());
-                        }));
-    kWh(all, day, "heat from PV", from.solarHeat_kWh(), to.solarHeat_kWh());
-    kWh(all, day, "import", from.import_kWh(), to.import_kWh());
-    kWh(
-        all,
-        day,
-        "import on surplus calls",
-        from.importWhileOnSurplus_kWh(),
-        to.importWhileOnSurplus_kWh());
-    kWh(all, day, "export", from.export_kWh(), to.export_kWh());
-  }
-
-  private static void year(List<Quantity> all, YearEffect from, YearEffect to) {
-    kWh(
-        all,
-        "year",
-        "heat from PV",
-        Math.rint(from.solarHeat_kWh()),
-        Math.rint(to.solarHeat_kWh()));
-    all.add(
-        new Quantity(
-            "year",
-            "of it by the heat pump",
-            Math.rint(100 * from.heatPumpShare()),
-            Math.rint(100 * to.heatPumpShare()),
-            "%"));
-    add(all, "year", "starts", from.heatPumpStarts(), to.heatPumpStarts());
-    add(all, "year", "relay closures", from.relayClosings(), to.relayClosings());
-    kWh(all, "year", "import", Math.rint(from.import_kWh()), Math.rint(to.import_kWh()));
-  }
-
-  private static void kWh(List<Quantity> all, String of, String name, double from, double to) {
-    all.add(new Quantity(of, name, from, to, "kWh"));
-  }
-
-  private static void add(List<Quantity> all, String of, String name, double from, double to) {
-    all.add(new Quantity(of, name, from, to, ""));
+    return all;
   }
 
   private Note note() {
@@ -258,17 +193,20 @@ public record Comparison(
   private Stream<Note.Section> sections() {
     List<Note.Row> changed =
         settings().stream()
-            .map(each -> Note.Row.of(each.pointer().dotted(), each.words()))
+            .map(
+                each ->
+                    Note.Row.change(
+                        Words.named(each.pointer()), shown(each, each.from()), shown(each, each.to())))
             .toList();
     List<Note.Row> differ =
         quantities().stream()
-            .map(each -> Note.Row.of(each.of() + ", " + each.name(), each.words()))
+            .map(each -> Note.Row.change(each.label(), each.before(), each.after()))
             .toList();
     return Stream.of(
         Note.Section.of(
             "Values changed",
             changed.isEmpty() ? "None." : "",
-            List.of("Value", "Before and after"),
+            List.of("Value", "Before", "After"),
             changed),
         findings("Findings raised", raised()),
         findings("Findings larger", kept(1)),
@@ -280,9 +218,13 @@ public record Comparison(
         Note.Section.of(
                 "Example days and year",
                 quantities().isEmpty() ? "No difference, or not simulated." : "",
-                List.of("Quantity", "Before and after"),
+                List.of("Quantity", "Before", "After"),
                 differ)
             .with(DayPictures.overlays(before, after)));
+  }
+
+  private static String shown(Difference difference, Optional<Object> value) {
+    return value.map(each -> Words.shown(difference.pointer(), each)).orElse("missing");
   }
 
   private static Note.Section findings(String heading, List<Finding> findings) {

@@ -40,6 +40,7 @@ public final class DayChart {
    * @param id begins every id of the picture, so that several may stand in one page; a letter and
    *     letters, digits or dashes
    * @param title what day this is
+   * @param surplusOnly whether the day is one of surplus, PV and house load not apart
    * @param start_kW the relay's start threshold [kW]
    * @param stop_kW its stop threshold [kW]
    * @param tankLimit_C temperature at which the diverter stops [°C]
@@ -48,6 +49,7 @@ public final class DayChart {
   public record Markings(
       String id,
       String title,
+      boolean surplusOnly,
       OptionalDouble start_kW,
       OptionalDouble stop_kW,
       OptionalDouble tankLimit_C,
@@ -62,9 +64,16 @@ public final class DayChart {
 
     /** The thresholds and limits of a setup. */
     public static Markings of(Setup setup, DayModel model, String id, String title) {
+      return of(setup, model, id, title, false);
+    }
+
+    /** The same of a day that may be one of surplus alone. */
+    public static Markings of(
+        Setup setup, DayModel model, String id, String title, boolean surplusOnly) {
       return new Markings(
           id,
           title,
+          surplusOnly,
           OptionalDouble.of(model.installation().relay().start_kW()),
           OptionalDouble.of(model.installation().relay().stop_kW()),
           setup.diverter().limit_C().isEntered()
@@ -146,29 +155,69 @@ public final class DayChart {
    * @throws IllegalArgumentException where nothing was recorded
    */
   public static String of(Recording recording, Markings markings, Size size) {
+    DayChart chart = chart(recording, markings, size);
+    return chart.drawnBeside(chart);
+  }
+
+  /** Two days side by side on the same scales, one {@code svg} element. */
+  public static String of(
+      Recording left, Markings leftMarkings, Recording right, Markings rightMarkings) {
+    DayChart one = chart(left, leftMarkings, Size.PAGE);
+    DayChart other = chart(right, rightMarkings, Size.PAGE);
+    String width = Integer.toString(2 * Size.PAGE.width());
+    String height = Svg.px(one.height(other));
+    return new Svg()
+        .open(
+            "svg",
+            "xmlns",
+            "http://www.w3.org/2000/svg",
+            "viewBox",
+            "0 0 " + width + " " + height,
+            "width",
+            width,
+            "height",
+            height)
+        .picture(one.drawnBeside(other), 0)
+        .picture(other.drawnBeside(one), Size.PAGE.width())
+        .close()
+        .toString();
+  }
+
+  private static DayChart chart(Recording recording, Markings markings, Size size) {
     if (recording.length() == 0) {
       throw new IllegalArgumentException("the recording is empty: there is nothing to chart");
     }
-    return new DayChart(new ChartData(recording), markings, size).drawn();
+    return new DayChart(new ChartData(recording), markings, size);
   }
 
-  private String drawn() {
-    List<ChartPanel> panels =
-        List.of(
-            new SurplusPanel(data, markings),
-            new HeatingPanel(data),
-            new RunsPanel(data),
-            new TankPanel(data, markings));
+  private List<ChartPanel> panels() {
+    return List.of(
+        new SurplusPanel(data, markings),
+        new HeatingPanel(data),
+        new RunsPanel(data),
+        new TankPanel(data, markings));
+  }
+
+  private double height(DayChart other) {
+    double height = TOP + CLOCK;
+    for (int at = 0; at < panels().size(); at++) {
+      height += ChartPaper.height(panels().get(at), other.panels().get(at));
+    }
+    return height;
+  }
+
+  private String drawnBeside(DayChart other) {
     ChartPaper paper = new ChartPaper(svg, data, size, markings.id(), TOP);
-    begin(TOP + panels.stream().mapToDouble(ChartPaper::height).sum() + CLOCK, paper);
-    panels.forEach(paper::draw);
+    begin(height(other));
+    for (int at = 0; at < panels().size(); at++) {
+      paper.draw(panels().get(at), other.panels().get(at));
+    }
     paper.clock();
     return svg.close().close().toString();
   }
 
-  private void begin(double height, ChartPaper paper) {
+  private void begin(double height) {
     svg.picture(size, height, markings.id(), markings.title(), description());
-    paper.patterns();
     svg.lettered(size);
     svg.text(
         "text",

@@ -67,8 +67,8 @@ record DayPictures(List<RecordModel.Day> days) {
             .map(run -> picture(id + "-after", name + ", settings proposed", job.proposed(), run))
             .toList(),
         after
-            .map(run -> ProofWords.differences(id, before.result(), run.result()))
-            .map(text -> text.isEmpty() ? "no difference on this day" : text.substring(2))
+            .map(run -> Quantity.words(Quantity.day(id, before.result(), run.result())))
+            .map(text -> text.isEmpty() ? "no difference in energy, closures or starts" : text)
             .orElse(""));
   }
 

@@ -29,11 +29,26 @@ final class FindingLines {
 
   private final Report report;
   private final Judgement judgement;
+  private final boolean tables;
   private final List<Line> lines = new ArrayList<>();
 
-  FindingLines(Report report) {
+  /**
+   * Lines of a report.
+   *
+   * @param tables whether a table beside the lines shows what a trial changes
+   */
+  private FindingLines(Report report, boolean tables) {
     this.report = report;
     this.judgement = report.judgement();
+    this.tables = tables;
+  }
+
+  static FindingLines of(Report report) {
+    return new FindingLines(report, false);
+  }
+
+  static FindingLines besideTables(Report report) {
+    return new FindingLines(report, true);
   }
 
   /** One line; its content is never empty. */
@@ -93,7 +108,9 @@ final class FindingLines {
     Remedy first = remedies.get(0);
     String label = first.isSetting() ? "change" : "work";
     first.changes().forEach(change -> line(label, change(change)));
-    line("tried", ProofWords.of(finding, first));
+    line(
+        "tried",
+        tables ? ProofWords.besideTable(finding, first) : ProofWords.of(finding, first));
     remedies.stream()
         .skip(1)
         .limit(MOST_OTHERS)

@@ -14,7 +14,7 @@ record HeatingPanel(ChartData data) implements ChartPanel {
 
   @Override
   public double room() {
-    return 110;
+    return 84;
   }
 
   @Override

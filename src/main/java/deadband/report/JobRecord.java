@@ -36,7 +36,11 @@ public record JobRecord(Report report, Proposal proposal, Limits limits, String 
 
   /** The file's name without its folders. */
   public String fileName() {
-    String path = report.file();
+    return fileName(report.file());
+  }
+
+  /** The name of a file without its folders. */
+  public static String fileName(String path) {
     return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
   }
 

@@ -14,18 +14,26 @@ import java.util.stream.Collectors;
  */
 final class LadderPicture {
 
-  private static final double ROW = 34;
+  /** Room for the names beside the scale, where there is room. */
+  private static final double NAMES = 330;
+
   private static final double TOP = 20;
   private static final double FOOT = 44;
   private static final double EDGE = 12;
   private static final double BAR = 11;
   private static final double HALF = 6;
 
+  /** Width of an ordinary letter as a share of its height, generously. */
+  private static final double LETTER = 0.5;
+
+
   private final Svg svg = new Svg();
   private final List<Rung> rungs;
   private final Size size;
   private final String id;
   private final ChartScale scale;
+  private final boolean beside;
+  private final double row;
 
   private LadderPicture(List<Rung> rungs, Size size, String id) {
     this.rungs = rungs;
@@ -33,8 +41,10 @@ final class LadderPicture {
     this.id = id;
     double least = rungs.stream().mapToDouble(Rung::from_C).min().orElse(40);
     double most = rungs.stream().mapToDouble(Rung::to_C).max().orElse(100);
+    this.beside = size == Size.PAGE;
+    this.row = beside ? 20 : 34;
     // a scale from left to right: its head lies at the right edge
-    this.scale = ChartScale.over(least - 5, most, size.width() - EDGE - 24, EDGE);
+    this.scale = ChartScale.over(least - 5, most, size.width() - EDGE - 24, beside ? NAMES : EDGE);
   }
 
   /**
@@ -47,27 +57,14 @@ final class LadderPicture {
   }
 
   private String drawn() {
-    double foot = TOP + rungs.size() * ROW;
+    double foot = TOP + rungs.size() * row;
     svg.picture(size, foot + FOOT, id, "Temperatures of the tank", description());
-    svg.open("defs");
-    svg.open(
-        "pattern",
-        "id",
-        id + "-band",
-        "width",
-        "5",
-        "height",
-        "5",
-        "patternUnits",
-        "userSpaceOnUse");
-    svg.empty("rect", "width", "5", "height", "5", "fill", "#e3edf6");
-    svg.empty("path", "d", "M-1 6L6 -1M4 6L6 4M-1 1L1 -1", "stroke", ChartLine.HEAT_PUMP.colour());
-    svg.close().close().lettered(size);
+    svg.lettered(size);
     growth(foot);
     scale(foot);
     rungs.stream().filter(rung -> rung.kind() == Kind.LIMIT).forEach(rung -> through(rung, foot));
     for (int at = 0; at < rungs.size(); at++) {
-      row(rungs.get(at), TOP + at * ROW);
+      row(rungs.get(at), TOP + at * row);
     }
     return svg.close().close().toString();
   }
@@ -77,7 +74,7 @@ final class LadderPicture {
     double to = scale.y(Hygiene.GROWTH_TO_C.value());
     if (to > from) {
       rect(from, TOP, to - from, foot - TOP, "#ececec", "none");
-      text("Legionella grows: 20 to 45 °C", from + 4, foot - 6, "start", ChartPaper.INK);
+      text("Legionella grows: 20 to 45 °C", from + 4, TOP - 6, "start", ChartPaper.INK);
     }
   }
 
@@ -92,8 +89,8 @@ final class LadderPicture {
 
   private String legend() {
     return size == Size.NARROW
-        ? "▨ band  ◆ set point  | limit  ■ cut-out  ▲ relief"
-        : "▨ band in which a device moves   ◆ set point   | limit, through all rows   ■ cut-out   ▲ relief valve";
+        ? "▭ band  ◆ set point  | limit  ■ cut-out  ▲ relief"
+        : "▭ band in which a device moves   ◆ set point   | limit, through all rows   ■ cut-out   ▲ relief valve";
   }
 
   private void through(Rung rung, double foot) {
@@ -109,15 +106,24 @@ final class LadderPicture {
         "4 3");
   }
 
-  /** A row: the words above, the mark below. */
+  /** A row: the words beside the scale, else above the mark. */
   private void row(Rung rung, double top) {
-    double middle = top + 24;
     double from = scale.y(rung.from_C());
     double to = scale.y(rung.to_C());
-    mark(rung.kind(), from, to, middle);
-    String words = rung.device() + "  " + rung.temperature();
+    if (beside) {
+      line("M" + Svg.px(EDGE) + " " + Svg.px(top + row) + "H" + Svg.px(NAMES), "#d4d4d4", "0.6");
+      text(rung.device(), EDGE, top + 14, "start", ChartPaper.INK);
+      text(rung.temperature(), NAMES - EDGE, top + 14, "end", ChartPaper.INK);
+      mark(rung.kind(), from, to, top + row / 2);
+      return;
+    }
     boolean late = to > size.width() * 0.55;
-    text(words, late ? to + HALF : from - HALF, top + 14, late ? "end" : "start", ChartPaper.INK);
+    String words = rung.device() + "  " + rung.temperature();
+    double begins = late ? to + HALF : from - HALF;
+    double width = LETTER * size.font() * words.length();
+    rect(late ? begins - width : begins, top + 3, width, 14, "#ffffff", "none");
+    text(words, begins, top + 14, late ? "end" : "start", ChartPaper.INK);
+    mark(rung.kind(), from, to, top + 24);
   }
 
   private void mark(Kind kind, double from, double to, double middle) {
@@ -128,7 +134,7 @@ final class LadderPicture {
               middle - BAR / 2,
               Math.max(2, to - from),
               BAR,
-              "url(#" + id + "-band)",
+              "#c9dced",
               ChartLine.HEAT_PUMP.colour());
       case SET_POINT -> shape(to, middle, "l6 6l-6 6l-6 -6z", -HALF, ChartLine.HEAT_PUMP.colour());
       case LIMIT ->
@@ -163,25 +169,9 @@ final class LadderPicture {
     svg.empty("path", "d", path, "stroke", stroke, "stroke-width", width, "fill", "none");
   }
 
-  /** Text on a ground of its own, so that no line runs through it. */
   private void text(String words, double x, double y, String anchor, String fill) {
     svg.text(
-        "text",
-        words,
-        "x",
-        Svg.px(x),
-        "y",
-        Svg.px(y),
-        "text-anchor",
-        anchor,
-        "fill",
-        fill,
-        "stroke",
-        "#ffffff",
-        "stroke-width",
-        "3",
-        "paint-order",
-        "stroke");
+        "text", words, "x", Svg.px(x), "y", Svg.px(y), "text-anchor", anchor, "fill", fill);
   }
 
   private String description() {

@@ -2,10 +2,14 @@ package deadband.report;
 
 import io.jstach.jstache.JStache;
 import io.jstach.jstache.JStacheConfig;
+import io.jstach.jstache.JStachePartial;
+import io.jstach.jstache.JStachePartials;
 import io.jstach.jstache.JStacheType;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A document of headed lists, written as text, Markdown or a page of HTML.
@@ -16,6 +20,7 @@ import java.util.stream.Collectors;
  * @param plate by what and from what it was made
  */
 @JStache(path = "deadband/report/note.html")
+@JStachePartials(@JStachePartial(name = "head", path = "deadband/report/head.html"))
 @JStacheConfig(type = JStacheType.STACHE)
 record Note(
     String title,
@@ -25,7 +30,7 @@ record Note(
     List<Fact> plate,
     List<Section> sections) {
 
-  private static final String BLANK = "________";
+  private static final String LINE = "________";
 
   record Fact(String label, String content) {}
 
@@ -58,6 +63,13 @@ record Note(
       return new Section(id, heading, intro, header, rows, more);
     }
 
+    List<Head> heads() {
+      int blanks = rows.stream().mapToInt(row -> row.blanks().size()).max().orElse(0);
+      return IntStream.range(0, header.size())
+          .mapToObj(at -> new Head(header.get(at), at >= header.size() - blanks))
+          .toList();
+    }
+
     boolean hasRows() {
       return !rows.isEmpty();
     }
@@ -71,14 +83,46 @@ record Note(
     }
   }
 
+  /** The heading of a column. */
+  record Head(String name, boolean isBlank) {}
+
+  /**
+   * Room to write in.
+   *
+   * @param filled what is known already; empty where all is to be written
+   */
+  record Blank(String name, String filled) {
+    static Blank of(String name) {
+      return new Blank(name, "");
+    }
+
+    String line() {
+      return "; " + name + " " + (filled.isEmpty() ? LINE : filled);
+    }
+  }
+
   /**
    * One line.
    *
+   * @param content what is said of it in a line of text
+   * @param cells the same in the columns of a page
    * @param blanks what is to be filled in by hand
    */
-  record Row(String label, String content, List<String> blanks) {
-    static Row of(String label, String content) {
-      return new Row(label, content, List.of());
+  record Row(String label, String content, List<String> cells, List<Blank> blanks) {
+
+    /** A line with something to fill in. */
+    static Row of(String label, String content, String... blanks) {
+      return new Row(label, content, List.of(content), Stream.of(blanks).map(Blank::of).toList());
+    }
+
+    /** A step to take, and to note. */
+    static Row step(String label, String blank) {
+      return new Row(label, "", List.of(), List.of(Blank.of(blank)));
+    }
+
+    /** What was, and what is, in a column each. */
+    static Row change(String label, String from, String to) {
+      return new Row(label, from + " -> " + to, List.of(from, to), List.of());
     }
   }
 
@@ -118,9 +162,7 @@ record Note(
   private static String line(Row row) {
     return row.label()
         + (row.content().isEmpty() ? "" : ": " + row.content())
-        + row.blanks().stream()
-            .map(blank -> "; " + blank + " " + BLANK)
-            .collect(Collectors.joining());
+        + row.blanks().stream().map(Blank::line).collect(Collectors.joining());
   }
 
   /** The note as Markdown, ending in a line end. */

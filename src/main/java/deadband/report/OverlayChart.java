@@ -26,7 +26,6 @@ final class OverlayChart {
     ChartPaper paper = new ChartPaper(svg, now, size, id, TOP);
     double height = TOP + panels.stream().mapToDouble(ChartPaper::height).sum() + CLOCK;
     svg.picture(size, height, id, title + ", before and after", description(then, now));
-    paper.patterns();
     svg.lettered(size);
     svg.text("text", title + ", before and after", "x", "4", "y", "16", "font-weight", "bold");
     panels.forEach(paper::draw);

@@ -2,13 +2,11 @@ package deadband.report;
 
 import deadband.dayrun.Result;
 import deadband.dayrun.TestDays;
-import deadband.days.YearEffect;
 import deadband.judging.Effect;
 import deadband.judging.Finding;
 import deadband.judging.Proof;
 import deadband.judging.Remedy;
 import deadband.setup.Change;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -22,6 +20,16 @@ final class ProofWords {
 
   /** What came of trying a remedy of a finding. */
   static String of(Finding finding, Remedy remedy) {
+    return outcome(finding, remedy, ProofWords::loss) + effect(remedy.proof().effect());
+  }
+
+  /** The same where a table beside it shows the effect. */
+  static String besideTable(Finding finding, Remedy remedy) {
+    return outcome(finding, remedy, Effect.Loss::quantity);
+  }
+
+  private static String outcome(
+      Finding finding, Remedy remedy, Function<Effect.Loss, String> loss) {
     Proof proof = remedy.proof();
     List<String> others =
         proof.clears().stream().filter(name -> !name.equals(finding.check().name())).toList();
@@ -29,8 +37,7 @@ final class ProofWords {
         + work(remedy)
         + "; clears this"
         + (others.isEmpty() ? "" : " and " + String.join(", ", others))
-        + costs(proof)
-        + effect(proof.effect());
+        + costs(proof, loss);
   }
 
   /** The same in short, with its changes, for one that stands beside another. */
@@ -57,6 +64,15 @@ final class ProofWords {
 
   /** What it raises, enlarges, leaves open and gives up. */
   static String costs(Proof proof) {
+    return costs(proof, ProofWords::loss);
+  }
+
+  /** The same where a table beside it shows the numbers. */
+  static String costsBesideTable(Proof proof) {
+    return costs(proof, Effect.Loss::quantity);
+  }
+
+  private static String costs(Proof proof, Function<Effect.Loss, String> loss) {
     StringBuilder costs = new StringBuilder();
     costs.append(
         proof.raises().isEmpty()
@@ -64,7 +80,7 @@ final class ProofWords {
             : ", new: " + String.join(", ", proof.raises()));
     append(costs, ", larger: ", proof.enlarges());
     append(costs, ", no longer judged: ", proof.opens());
-    append(costs, ", costs ", proof.effect().losses().stream().map(ProofWords::loss).toList());
+    append(costs, ", costs ", proof.effect().losses().stream().map(loss).toList());
     if (!proof.effect().known()) {
       costs.append(", effect on heat from PV not known");
     }
@@ -90,7 +106,8 @@ final class ProofWords {
   /** What a year changes in, else what the example days do. */
   static String effect(Effect effect) {
     if (effect.yearBefore().isPresent() && effect.yearAfter().isPresent()) {
-      return year(effect.yearBefore().get(), effect.yearAfter().get());
+      String year = Quantity.words(Quantity.of(effect));
+      return "; year: " + (year.isEmpty() ? "no difference" : year);
     }
     if (effect.daysBefore().isEmpty() || effect.daysAfter().isEmpty()) {
       return "";
@@ -101,55 +118,9 @@ final class ProofWords {
         + differences("cloud", before.cloud(), after.cloud());
   }
 
-  private static String year(YearEffect before, YearEffect after) {
-    Differences<YearEffect> year = new Differences<>(before, after);
-    year.add("heat from PV", "kWh", each -> whole(each.solarHeat_kWh()));
-    year.add("by the heat pump", "%", each -> whole(100 * each.heatPumpShare()));
-    year.add("starts", "", each -> "" + each.heatPumpStarts());
-    year.add("relay closures", "", each -> "" + each.relayClosings());
-    year.add("import", "kWh", each -> whole(each.import_kWh()));
-    return "; year: " + (year.all.isEmpty() ? "no difference" : year);
-  }
-
-  private static String whole(double value) {
-    return Words.number(Math.rint(value));
-  }
-
   /** What an example day changes in; empty where it does not. */
-  static String differences(String name, Result before, Result after) {
-    Differences<Result> day = new Differences<>(before, after);
-    day.add("relay closures", "", each -> counted(each, Result.Cycles::relayClosings));
-    day.add("starts", "", each -> counted(each, Result.Cycles::heatPumpStarts));
-    day.add("import", "kWh", each -> Words.tenths(each.import_kWh()));
-    day.add(
-        "import on surplus calls", "kWh", each -> Words.tenths(each.importWhileOnSurplus_kWh()));
-    day.add("heat from PV", "kWh", each -> Words.tenths(each.solarHeat_kWh()));
-    day.add("export", "kWh", each -> Words.tenths(each.export_kWh()));
-    return day.all.isEmpty() ? "" : "; " + name + ": " + day;
-  }
-
-  private static String counted(Result result, Function<Result.Cycles, Integer> count) {
-    return result.cycles().map(cycles -> "" + count.apply(cycles)).orElse("not counted");
-  }
-
-  /** Quantities that differ, with their unit said once. */
-  private record Differences<T>(T before, T after, List<String> all) {
-
-    Differences(T before, T after) {
-      this(before, after, new ArrayList<>());
-    }
-
-    void add(String quantity, String unit, Function<T, String> shown) {
-      String from = shown.apply(before);
-      String to = shown.apply(after);
-      if (!from.equals(to)) {
-        all.add((quantity + " " + from + " -> " + to + " " + unit).stripTrailing());
-      }
-    }
-
-    @Override
-    public String toString() {
-      return String.join(", ", all);
-    }
+  private static String differences(String name, Result before, Result after) {
+    String said = Quantity.words(Quantity.day(name, before, after));
+    return said.isEmpty() ? "" : "; " + name + ": " + said;
   }
 }

@@ -5,6 +5,8 @@ import deadband.judging.Judgement;
 import deadband.judging.RulePage;
 import io.jstach.jstache.JStache;
 import io.jstach.jstache.JStacheConfig;
+import io.jstach.jstache.JStachePartial;
+import io.jstach.jstache.JStachePartials;
 import io.jstach.jstache.JStacheType;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -75,6 +77,7 @@ public final class RecordIndex {
 
   /** The page. */
   @JStache(path = "deadband/report/index.html")
+  @JStachePartials(@JStachePartial(name = "head", path = "deadband/report/head.html"))
   @JStacheConfig(type = JStacheType.STACHE)
   record Model(RecordModel.Sheet sheet, String counts, List<Entry> entries, String tool) {}
 

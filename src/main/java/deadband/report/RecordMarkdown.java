@@ -41,6 +41,9 @@ public final class RecordMarkdown {
     temperatures(model);
     if (model.hasDays()) {
       section("Example days", model.dayLines());
+      model.days().stream()
+          .filter(day -> !day.difference().isEmpty())
+          .forEach(day -> item(day.title() + " with the settings proposed", day.difference()));
     }
     basis(model);
     signOff(model);
@@ -87,6 +90,15 @@ public final class RecordMarkdown {
       text.append(MarkdownText.of(found.headline())).append("\n\n");
       text.append('`').append(found.check()).append("`\n\n");
       found.lines().forEach(line -> item(line.label(), line.content()));
+      effect(found.effect());
+    }
+  }
+
+  private void effect(List<Quantity> effect) {
+    if (!effect.isEmpty()) {
+      text.append('\n');
+      header("simulated", "as entered", "with the change");
+      effect.forEach(each -> row(each.label(), each.before(), each.after()));
     }
   }
 
@@ -101,6 +113,7 @@ public final class RecordMarkdown {
         .changes()
         .forEach(each -> row(each.means(), each.setting(), each.line(), each.from(), each.to()));
     text.append("\nTried together: ").append(MarkdownText.of(model.tried())).append(".\n");
+    effect(model.effect());
   }
 
   private void temperatures(RecordModel model) {
@@ -131,7 +144,9 @@ public final class RecordMarkdown {
   private void signOff(RecordModel model) {
     heading("Sign-off");
     for (RecordModel.Accepted each : model.accepted()) {
-      item("accepted: " + each.check(), each.reason() + ", by " + each.by() + ", on " + each.on());
+      item(
+          "accepted: " + each.check(),
+          each.reason() + ", by " + each.by() + ", on " + each.on() + ", until " + each.until());
     }
     header("", "name", "signature", "date");
     row("Prepared by", "", "", "");

@@ -2,6 +2,8 @@ package deadband.report;
 
 import io.jstach.jstache.JStache;
 import io.jstach.jstache.JStacheConfig;
+import io.jstach.jstache.JStachePartial;
+import io.jstach.jstache.JStachePartials;
 import io.jstach.jstache.JStacheType;
 import java.util.List;
 
@@ -10,6 +12,10 @@ import java.util.List;
  * pictures and style sheet alone are taken as they are.
  */
 @JStache(path = "deadband/report/record.html")
+@JStachePartials({
+  @JStachePartial(name = "head", path = "deadband/report/head.html"),
+  @JStachePartial(name = "effect", path = "deadband/report/effect.html")
+})
 @JStacheConfig(type = JStacheType.STACHE)
 record RecordModel(
     Sheet sheet,
@@ -23,6 +29,7 @@ record RecordModel(
     List<Setting> changes,
     String noChange,
     String tried,
+    List<Quantity> effect,
     List<Work> work,
     List<Question> questions,
     List<Rung> rungs,
@@ -57,7 +64,13 @@ record RecordModel(
       String headline,
       String check,
       String toDo,
-      List<FindingLines.Line> lines) {}
+      List<FindingLines.Line> lines,
+      List<Quantity> effect) {
+
+    boolean hasEffect() {
+      return !effect.isEmpty();
+    }
+  }
 
   record Setting(String setting, String means, String line, String from, String to) {}
 
@@ -81,6 +94,10 @@ record RecordModel(
 
   /** By what and from what it was made. */
   record Made(String asOf, String edition, String tool, String sha256) {}
+
+  boolean hasEffect() {
+    return !effect.isEmpty();
+  }
 
   boolean hasSafety() {
     return !safety.isEmpty();

@@ -38,7 +38,7 @@ final class RecordParts {
     this.job = job;
     this.report = job.report();
     this.judgement = report.judgement();
-    this.lines = new FindingLines(report);
+    this.lines = FindingLines.besideTables(report);
   }
 
   static RecordModel of(JobRecord job) {
@@ -57,6 +57,7 @@ final class RecordParts {
         parts.changes(),
         parts.noChange(),
         parts.tried(),
+        parts.effect(),
         parts.work(),
         parts.questions(),
         rungs.stream().map(RecordParts::rung).toList(),
@@ -93,7 +94,13 @@ final class RecordParts {
         RulePage.of(finding.check()).says(),
         FindingLines.name(finding.check()),
         toDo(finding),
-        lines.of(finding));
+        lines.of(finding),
+        shows(finding) ? Quantity.of(finding.remedies().get(0).proof().effect()) : List.of());
+  }
+
+  /** Whether a remedy of its own was tried, which a cleared consequence has not. */
+  private static boolean shows(Finding finding) {
+    return finding.causedBy() == null && !finding.remedies().isEmpty();
   }
 
   private String id(Finding finding) {
@@ -123,8 +130,8 @@ final class RecordParts {
         change.pointer().dotted(),
         Shape.means(Setup.class, change.pointer()),
         report.place(change.pointer()).map(Place::line).map(String::valueOf).orElse("-"),
-        change.from() == null ? "missing" : Words.value(change.from()),
-        Words.value(change.to()));
+        change.from() == null ? "missing" : Words.shown(change.pointer(), change.from()),
+        Words.shown(change.pointer(), change.to()));
   }
 
   private String noChange() {
@@ -140,13 +147,23 @@ final class RecordParts {
         .orElse("");
   }
 
+  /** What the settings proposed change together; left out where a finding shows the same. */
+  private List<Quantity> effect() {
+    List<Change> changes = job.proposal().changes();
+    boolean shown =
+        judgement.findings().stream()
+            .anyMatch(finding -> shows(finding) && finding.changes().equals(changes));
+    return shown
+        ? List.of()
+        : job.proposal().proof().map(proof -> Quantity.of(proof.effect())).orElse(List.of());
+  }
+
   private static String tried(Proof proof, String trust) {
     String clears = String.join(", ", proof.clears());
     return trust
         + "; clears "
         + (clears.isEmpty() ? "no finding" : clears)
-        + ProofWords.costs(proof)
-        + ProofWords.effect(proof.effect());
+        + ProofWords.costsBesideTable(proof);
   }
 
   /** What no setting cures: work that a remedy names, or values that only the site can say. */
@@ -173,17 +190,12 @@ final class RecordParts {
       String cure = RulePage.of(finding.check()).cure().replace("`", "");
       String values =
           finding.detail().at().stream()
-              .map(RecordParts::meaning)
+              .map(Words::named)
               .collect(Collectors.joining("; "));
-      return Optional.of(cure.isEmpty() ? "check and enter: " + values : cure + " " + values);
+      return Optional.of(cure.isEmpty() ? "check and enter: " + values : cure);
     }
     Remedy first = finding.remedies().get(0);
     return first.isSetting() ? Optional.empty() : Optional.of(ProofWords.shortly(first));
-  }
-
-  private static String meaning(Pointer pointer) {
-    String means = Shape.means(Setup.class, pointer);
-    return means.isEmpty() ? pointer.dotted() : means + " (" + pointer.dotted() + ")";
   }
 
   private List<RecordModel.Question> questions() {

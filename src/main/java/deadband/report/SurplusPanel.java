@@ -8,12 +8,13 @@ record SurplusPanel(ChartData data, DayChart.Markings markings) implements Chart
 
   @Override
   public String title() {
-    return "PV power, and surplus as counted by the relay, kW";
+    return (markings.surplusOnly() ? "Surplus entered" : "PV power")
+        + ", and surplus as counted by the relay, kW";
   }
 
   @Override
   public double room() {
-    return 170;
+    return 130;
   }
 
   @Override
@@ -38,7 +39,7 @@ record SurplusPanel(ChartData data, DayChart.Markings markings) implements Chart
     paper.grid();
     paper.area(ChartLine.PV, at -> 0, data.values(Quantity.PV));
     paper.steps(ChartLine.COUNTED, data.values(Quantity.COUNTED));
-    paper.label("PV", ChartLine.PV, data.most(Quantity.PV));
+    paper.label(markings.surplusOnly() ? "surplus entered" : "PV", ChartLine.PV, data.most(Quantity.PV));
     paper.label("counted surplus", ChartLine.COUNTED, data.most(Quantity.COUNTED));
     markings
         .start_kW()

@@ -42,6 +42,13 @@ final class Svg {
     return this;
   }
 
+  /** A picture drawn before, so far to the right. */
+  Svg picture(String drawn, double x) {
+    start("g", "transform", "translate(" + px(x) + ")").append(">\n");
+    out.append(drawn).append("</g>\n");
+    return this;
+  }
+
   /** Begins a picture with its title, its description and its ground. */
   Svg picture(DayChart.Size size, double height, String id, String title, String description) {
     open(

@@ -14,7 +14,7 @@ record TankPanel(ChartData data, DayChart.Markings markings) implements ChartPan
 
   @Override
   public double room() {
-    return 150;
+    return 116;
   }
 
   @Override

@@ -26,7 +26,7 @@ public final class TextReport {
   private TextReport(Report report, Layout layout) {
     this.report = report;
     this.judgement = report.judgement();
-    this.lines = new FindingLines(report);
+    this.lines = FindingLines.of(report);
     this.layout = layout;
   }
 

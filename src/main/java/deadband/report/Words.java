@@ -1,8 +1,12 @@
 package deadband.report;
 
+import deadband.document.Pointer;
 import deadband.facts.Measure;
 import deadband.judging.Consequence;
 import deadband.setup.Choice;
+import deadband.setup.Setup;
+import deadband.setup.Shape;
+import deadband.setup.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -103,6 +107,28 @@ final class Words {
       return items.stream().map(Words::value).collect(Collectors.joining(", ", "[", "]"));
     }
     return value.toString();
+  }
+
+  /** A value of a setup with its unit, as an instrument shows it. */
+  static String shown(Pointer pointer, Object value) {
+    if (value instanceof Boolean flag) {
+      return flag ? "yes" : "no";
+    }
+    if (value instanceof Double number) {
+      return (number(number) + " " + Unit.of(pointer.last()).printed()).strip();
+    }
+    if (value instanceof List<?> items) {
+      return items.isEmpty()
+          ? "none"
+          : items.stream().map(Words::value).collect(Collectors.joining(", "));
+    }
+    return value(value);
+  }
+
+  /** What a value of a setup means, with its name in the file. */
+  static String named(Pointer pointer) {
+    String means = Shape.means(Setup.class, pointer);
+    return means.isEmpty() ? pointer.dotted() : means + " (" + pointer.dotted() + ")";
   }
 
   /** How many findings of a class; damage and waste cannot be counted. */

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -99,8 +100,36 @@ final class Browser implements AutoCloseable {
         .body();
   }
 
+  /** The size of the page's window, as small as a telephone's. */
   void size(int width, int height) throws Exception {
-    post(session + "/window/rect", "{\"width\":%d,\"height\":%d}".formatted(width, height));
+    command(
+        "Emulation.setDeviceMetricsOverride",
+        "{\"width\":%d,\"height\":%d,\"deviceScaleFactor\":1,\"mobile\":false}"
+            .formatted(width, height));
+  }
+
+  /** Whether pages are shown to somebody who prefers them dark. */
+  void dark(boolean dark) throws Exception {
+    command(
+        "Emulation.setEmulatedMedia",
+        "{\"features\":[{\"name\":\"prefers-color-scheme\",\"value\":\"%s\"}]}"
+            .formatted(dark ? "dark" : "light"));
+  }
+
+  private void command(String name, String parameters) throws Exception {
+    post(
+        session + "/goog/cdp/execute",
+        "{\"cmd\":\"%s\",\"params\":%s}".formatted(name, parameters));
+  }
+
+  /** The page printed to PDF on A4. */
+  byte[] print() throws Exception {
+    String answer =
+        post(
+            session + "/print",
+            "{\"page\":{\"width\":21.0,\"height\":29.7},\"margin\":{\"top\":1.4,\"bottom\":1.6,"
+                + "\"left\":1.4,\"right\":1.4}}");
+    return Base64.getDecoder().decode(answer.replaceFirst("^.*\"value\":\"", "").replaceFirst("\".*$", ""));
   }
 
   void show(Path page) throws Exception {

@@ -33,7 +33,7 @@ class CompareTest {
 
     assertThat(run.exit()).isEqualTo(0);
     assertThat(run.out())
-        .contains("NOT WORSE", "relay.stop_kW: 2.7 -> 0.1", "Findings cleared")
+        .contains("NOT WORSE", "(relay.stop_kW): 2.7 kW -> 0.1 kW", "Findings cleared")
         .contains("gap-below-heat-pump-draw", "year, starts")
         .doesNotContain("Findings raised");
   }
@@ -62,7 +62,7 @@ class CompareTest {
     CommandLineRun run = CommandLineRun.of("compare", "--no-year", GOOD);
 
     assertThat(run.exit()).isEqualTo(0);
-    assertThat(run.out()).contains("relay.start_kW: 3 -> 3.2", "gap-below-heat-pump-draw");
+    assertThat(run.out()).contains("(relay.start_kW): 3 kW -> 3.2 kW", "gap-below-heat-pump-draw");
     assertThat(CommandLineRun.of("check", GOOD).out()).contains("changed since as-found:");
   }
 

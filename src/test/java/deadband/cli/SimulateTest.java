@@ -14,6 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -106,6 +109,74 @@ class SimulateTest {
         .contains("Mill Cottage", "start 3.2 kW", "stop 0.3 kW", "tank limit 63 °C");
   }
 
+  @Test
+  void drawsTwoDaysOnTheSameScales() throws IOException {
+    Path chart = folder.resolve("two.svg");
+    Path alone = folder.resolve("alone.svg");
+    simulate(HOME, "--day", "winter", "--chart", alone.toString());
+    CommandLineRun run =
+        simulate(HOME, "--day", "winter", "--beside", "clear", "--chart", chart.toString());
+
+    assertThat(run.exit()).isEqualTo(Exit.READY);
+    String two = Files.readString(chart);
+    assertThat(two).contains("dull winter day", "clear day", "id=\"day-title\"", "id=\"beside-title\"");
+    assertThat(two.split("<svg", -1)).as("one picture of two").hasSize(4);
+    String[] days = two.split("<g transform=", -1);
+    assertThat(scale(days[1])).isEqualTo(scale(days[2])).isNotEqualTo(scale(Files.readString(alone)));
+  }
+
+  /** The numbers beside the panels of a chart. */
+  private static List<String> scale(String svg) {
+    return Pattern.compile("text-anchor=\"end\">([^<]+)<")
+        .matcher(svg)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
+  }
+
+  @Test
+  void drawsAYearAsATableOfMonths() throws IOException {
+    Path chart = folder.resolve("year.svg");
+    CommandLineRun run =
+        simulate(HOME, "--day", "year", "--chart", chart.toString(), "--format", "json");
+    String svg = Files.readString(chart);
+
+    assertThat(svg).contains("Mill Cottage, year 2026", ">January<", ">December<", "Heat from PV");
+    List<Double> starts =
+        Pattern.compile("heat pump starts (\\d+)")
+            .matcher(svg)
+            .results()
+            .map(found -> Double.valueOf(found.group(1)))
+            .toList();
+    assertThat(starts).as("twelve months and the year").hasSize(13);
+    assertThat(starts.subList(0, 12).stream().mapToDouble(each -> each).sum())
+        .isEqualTo(starts.get(12))
+        .isEqualTo(number(run, "heatPumpStarts"));
+    assertThat(svg.split("<rect", -1)).as("ground, and a bar for each number").hasSize(2 + 60);
+  }
+
+  @Test
+  void aDayOfSurplusAloneIsNotCalledPV() throws IOException {
+    Path day =
+        Files.writeString(
+            Files.createDirectories(folder.resolve("deep/folder")).resolve("mine.csv"),
+            "time,surplus_kW\n"
+                + IntStream.range(0, 24)
+                    .mapToObj("%02d:00,2.5\n"::formatted)
+                    .collect(Collectors.joining()));
+    Path chart = folder.resolve("surplus.svg");
+    String home = Files.readString(Path.of(HOME)).replace("\"reference\": \"Mill Cottage\",", "");
+    Path unnamed = Files.writeString(folder.resolve("unnamed.json"), home);
+
+    CommandLineRun run =
+        simulate(unnamed.toString(), "--day", day.toString(), "--step", "5", "--chart", chart.toString());
+
+    assertThat(run.err()).isEmpty();
+    assertThat(Files.readString(chart))
+        .contains("Surplus entered", "unnamed.json, mine.csv, ")
+        .doesNotContain(">PV", "PV power", "deep", folder.toString());
+  }
+
   /** No cycle is counted at a step longer than the shortest delay; the energies still are. */
   @Test
   void aLongStepQuotesNoCounts() {
@@ -124,7 +195,8 @@ class SimulateTest {
         "--day noon | none of clear, cloud, winter, year",
         "--step 7 | whole seconds that divide an hour",
         "--step 0 | whole seconds that divide an hour",
-        "--day year --chart x.svg | a year is too long",
+        "--beside cloud | name a --chart",
+        "--day year --beside cloud --chart x.svg | charts a second day beside the first",
         "--date soon | is not a date"
       })
   void wrongUseIsToldInOneSentence(String options, String says) {

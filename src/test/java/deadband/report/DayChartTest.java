@@ -35,6 +35,7 @@ class DayChartTest {
     return new Markings(
         "clear",
         TITLE,
+        false,
         OptionalDouble.of(3.2),
         OptionalDouble.of(2.7),
         OptionalDouble.of(62),
@@ -234,7 +235,7 @@ class DayChartTest {
     OptionalDouble none = OptionalDouble.empty();
     String svg =
         DayChart.of(
-            Recordings.cloud(), new Markings("x", "A day", none, none, none, none), Size.PAGE);
+            Recordings.cloud(), new Markings("x", "A day", false, none, none, none, none), Size.PAGE);
     assertThat(svg).doesNotContain("start ", "tank limit", "mixing valve");
   }
 
@@ -245,7 +246,7 @@ class DayChartTest {
         .isThrownBy(() -> DayChart.of(nothing, markings(), Size.PAGE));
     OptionalDouble none = OptionalDouble.empty();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Markings("a b", "A day", none, none, none, none))
+        .isThrownBy(() -> new Markings("a b", "A day", false, none, none, none, none))
         .withMessageContaining("a b");
   }
 

@@ -1,0 +1,7 @@
+package deadband.cli;
+
+/** How a result is written that is read by people or by programs. */
+enum TextOrJson {
+  TEXT,
+  JSON
+}
