@@ -232,7 +232,10 @@ final class SimulateCommand implements Callable<Integer> {
                 out ->
                     out.append(
                         months
-                            ? YearChart.of(ends, programme.date(), job(read) + ", year " + programme.date().getYear())
+                            ? YearChart.of(
+                                ends,
+                                programme.date(),
+                                job(read) + ", year " + programme.date().getYear())
                             : days(read, model.get(), step, programme, recording)));
     if (!written) {
       return Exit.UNWRITABLE;

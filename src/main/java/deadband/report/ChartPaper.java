@@ -183,7 +183,15 @@ final class ChartPaper {
   /** A rectangle on the paper. */
   private record Box(double left, double top, double right, double bottom) {
     String path() {
-      return "M" + at(left, top) + "H" + Svg.px(right) + "V" + Svg.px(bottom) + "H" + Svg.px(left) + "Z";
+      return "M"
+          + at(left, top)
+          + "H"
+          + Svg.px(right)
+          + "V"
+          + Svg.px(bottom)
+          + "H"
+          + Svg.px(left)
+          + "Z";
     }
   }
 

@@ -13,7 +13,6 @@ import deadband.setup.Outlet;
 import deadband.setup.Setup;
 import deadband.setup.Shape;
 import deadband.setup.TankSensor;
-import deadband.setup.Unit;
 import deadband.trade.HeaterCircuit;
 import deadband.trade.PlatinumSensor;
 import deadband.trade.StoredHeat;
@@ -137,7 +136,8 @@ public final class CommissioningSheet {
         "Before anything is changed. Menus are read with the supplies on and every cover closed.",
         List.of("Step", "Initials"),
         List.of(
-            Note.Row.step("Photograph every menu and display, supplies on, covers closed", INITIALS),
+            Note.Row.step(
+                "Photograph every menu and display, supplies on, covers closed", INITIALS),
             Note.Row.step("Photograph dials and wiring under the covers, isolated", INITIALS),
             Note.Row.step("Note each setting as found in the lists below", INITIALS),
             Note.Row.step(

@@ -196,7 +196,9 @@ public record Comparison(
             .map(
                 each ->
                     Note.Row.change(
-                        Words.named(each.pointer()), shown(each, each.from()), shown(each, each.to())))
+                        Words.named(each.pointer()),
+                        shown(each, each.from()),
+                        shown(each, each.to())))
             .toList();
     List<Note.Row> differ =
         quantities().stream()

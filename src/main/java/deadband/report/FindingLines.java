@@ -108,9 +108,7 @@ final class FindingLines {
     Remedy first = remedies.get(0);
     String label = first.isSetting() ? "change" : "work";
     first.changes().forEach(change -> line(label, change(change)));
-    line(
-        "tried",
-        tables ? ProofWords.besideTable(finding, first) : ProofWords.of(finding, first));
+    line("tried", tables ? ProofWords.besideTable(finding, first) : ProofWords.of(finding, first));
     remedies.stream()
         .skip(1)
         .limit(MOST_OTHERS)

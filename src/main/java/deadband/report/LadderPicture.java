@@ -26,7 +26,6 @@ final class LadderPicture {
   /** Width of an ordinary letter as a share of its height, generously. */
   private static final double LETTER = 0.5;
 
-
   private final Svg svg = new Svg();
   private final List<Rung> rungs;
   private final Size size;
@@ -90,7 +89,8 @@ final class LadderPicture {
   private String legend() {
     return size == Size.NARROW
         ? "▭ band  ◆ set point  | limit  ■ cut-out  ▲ relief"
-        : "▭ band in which a device moves   ◆ set point   | limit, through all rows   ■ cut-out   ▲ relief valve";
+        : "▭ band in which a device moves   ◆ set point   | limit, through all rows   ■ cut-out   ▲"
+              + " relief valve";
   }
 
   private void through(Rung rung, double foot) {
@@ -170,8 +170,7 @@ final class LadderPicture {
   }
 
   private void text(String words, double x, double y, String anchor, String fill) {
-    svg.text(
-        "text", words, "x", Svg.px(x), "y", Svg.px(y), "text-anchor", anchor, "fill", fill);
+    svg.text("text", words, "x", Svg.px(x), "y", Svg.px(y), "text-anchor", anchor, "fill", fill);
   }
 
   private String description() {

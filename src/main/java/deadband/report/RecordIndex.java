@@ -54,10 +54,12 @@ public final class RecordIndex {
       if (judgement == null) {
         return "";
       }
-      return Arrays.stream(Consequence.values())
-          .filter(each -> judgement.count(each) > 0)
-          .map(each -> Words.count(judgement.count(each), each))
-          .collect(Collectors.joining(", "));
+      String counts =
+          Arrays.stream(Consequence.values())
+              .filter(each -> judgement.count(each) > 0)
+              .map(each -> Words.count(judgement.count(each), each))
+              .collect(Collectors.joining(", "));
+      return counts.isEmpty() ? "-" : counts;
     }
 
     /** The first finding, or what kept the file from being judged. */

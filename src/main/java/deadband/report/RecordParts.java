@@ -1,7 +1,6 @@
 package deadband.report;
 
 import deadband.document.Place;
-import deadband.document.Pointer;
 import deadband.judging.Check;
 import deadband.judging.ClearOnAssumption;
 import deadband.judging.Finding;
@@ -189,9 +188,7 @@ final class RecordParts {
     if (finding.remedies().isEmpty()) {
       String cure = RulePage.of(finding.check()).cure().replace("`", "");
       String values =
-          finding.detail().at().stream()
-              .map(Words::named)
-              .collect(Collectors.joining("; "));
+          finding.detail().at().stream().map(Words::named).collect(Collectors.joining("; "));
       return Optional.of(cure.isEmpty() ? "check and enter: " + values : cure);
     }
     Remedy first = finding.remedies().get(0);

@@ -39,7 +39,8 @@ record SurplusPanel(ChartData data, DayChart.Markings markings) implements Chart
     paper.grid();
     paper.area(ChartLine.PV, at -> 0, data.values(Quantity.PV));
     paper.steps(ChartLine.COUNTED, data.values(Quantity.COUNTED));
-    paper.label(markings.surplusOnly() ? "surplus entered" : "PV", ChartLine.PV, data.most(Quantity.PV));
+    paper.label(
+        markings.surplusOnly() ? "surplus entered" : "PV", ChartLine.PV, data.most(Quantity.PV));
     paper.label("counted surplus", ChartLine.COUNTED, data.most(Quantity.COUNTED));
     markings
         .start_kW()

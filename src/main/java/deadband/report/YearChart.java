@@ -59,8 +59,7 @@ public final class YearChart {
           count("Relay closures", ChartLine.THRESHOLD, Result.Cycles::relayClosings));
 
   private static Column energy(String name, ChartLine line, Function<Result, Double> of) {
-    return new Column(
-        name, "kWh", line.colour(), result -> OptionalDouble.of(of.apply(result)));
+    return new Column(name, "kWh", line.colour(), result -> OptionalDouble.of(of.apply(result)));
   }
 
   private static Column count(String name, ChartLine line, Function<Result.Cycles, Integer> of) {
@@ -122,7 +121,10 @@ public final class YearChart {
     word(column.name(), left, HEAD - 22, "start", "bold");
     word(column.unit(), left, HEAD - 8, "start", "normal");
     double most =
-        IntStream.range(0, MONTHS).mapToDouble(month -> of(column, month).orElse(0)).max().orElse(0);
+        IntStream.range(0, MONTHS)
+            .mapToDouble(month -> of(column, month).orElse(0))
+            .max()
+            .orElse(0);
     for (int month = 0; month < MONTHS; month++) {
       OptionalDouble value = of(column, month);
       word(shown(value), left + NUMBER, base(month), "end", "normal");
@@ -139,7 +141,8 @@ public final class YearChart {
           "fill",
           column.colour());
     }
-    word(shown(column.of().apply(ends.get(MONTHS - 1))), left + NUMBER, base(MONTHS), "end", "bold");
+    word(
+        shown(column.of().apply(ends.get(MONTHS - 1))), left + NUMBER, base(MONTHS), "end", "bold");
   }
 
   private OptionalDouble of(Column column, int month) {
@@ -153,16 +156,7 @@ public final class YearChart {
 
   private void word(String text, double x, double y, String anchor, String weight) {
     svg.text(
-        "text",
-        text,
-        "x",
-        Svg.px(x),
-        "y",
-        Svg.px(y),
-        "text-anchor",
-        anchor,
-        "font-weight",
-        weight);
+        "text", text, "x", Svg.px(x), "y", Svg.px(y), "text-anchor", anchor, "font-weight", weight);
   }
 
   private String description() {

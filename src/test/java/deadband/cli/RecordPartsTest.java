@@ -19,9 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Everything that a record holds, found in its page and in its Markdown: a home with a hazard that a
- * setting cures and one that work cures, a question, an assumption, an override, equipment files, an
- * accepted finding and settings as found.
+ * Everything that a record holds, found in its page and in its Markdown: a home with a hazard that
+ * a setting cures and one that work cures, a question, an assumption, an override, equipment files,
+ * an accepted finding and settings as found.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RecordPartsTest {
@@ -96,7 +96,9 @@ class RecordPartsTest {
             "outlet-not-blended",
             "peak-above-blending-limit"),
         Part.of(
-            "the user's lines", "diverter.limit_C 67 (line 23)", "outlets[0].blended false (line 17)"),
+            "the user's lines",
+            "diverter.limit_C 67 (line 23)",
+            "outlets[0].blended false (line 17)"),
         Part.of(
             "numbers",
             "67.64 °C, maximum tank temperature",
@@ -104,16 +106,21 @@ class RecordPartsTest {
             "44 °C, maximum at that outlet (outletBath_C: UK TMV2 and TMV3 schemes"),
         Part.of("why", "a mixing valve may fail to control"),
         Part.of("changes", "diverter.limit_C   67 -> ", "heatPump.surplus.stop_C   67 -> "),
-        Part.of("proof", "tried", "trade-off; clears this", "With the change", "day, heat from PV, kWh"),
         Part.of(
-            "settings proposed with their meaning", "tank limit", "67 °C", "Tried together: "),
+            "proof",
+            "tried",
+            "trade-off; clears this",
+            "With the change",
+            "day, heat from PV, kWh"),
+        Part.of("settings proposed with their meaning", "tank limit", "67 °C", "Tried together: "),
         Part.of(
             "work on site apart from settings",
             "Work on site, apart from settings",
             "Fit a thermostatic mixing valve there"),
         Part.of("open questions", "Open questions", "diverter.ambient_C"),
         Part.of("assumptions", "Assumed", "diverter.exportMargin_kW"),
-        Part.of("overrides", "Limits set by the site", "ownCircuitAbove_L", "older circuit, tested"),
+        Part.of(
+            "overrides", "Limits set by the site", "ownCircuitAbove_L", "older circuit, tested"),
         Part.of(
             "equipment files",
             "from equipment file heat-pumps/ground-6kW.json",
@@ -154,15 +161,20 @@ class RecordPartsTest {
             "Mixed water, shower",
             "Mixed water, basin",
             "40 °C"),
-        Part.of("example days", "Example days", "clear: ", "cloud: ", "With the settings proposed", "disinfection cycle alone: "),
+        Part.of(
+            "example days",
+            "Example days",
+            "clear: ",
+            "cloud: ",
+            "With the settings proposed",
+            "disinfection cycle alone: "),
         Part.of(
             "cautions",
             "Isolate, lock off and prove dead before opening any cover",
             "Legionella grows in lukewarm water",
             "Local codes"),
         Part.of("edition, tool and date", "edition 2026-", "Deadband ", "2026-11-27"),
-        Part.of(
-            "sign block", "Sign-off", "Prepared by", "Reviewed by", "ame", "ignature", "ate"),
+        Part.of("sign block", "Sign-off", "Prepared by", "Reviewed by", "ame", "ignature", "ate"),
         Part.of(
             "accepted findings with reasons",
             "sensor-facing-unchecked",

@@ -119,10 +119,13 @@ class SimulateTest {
 
     assertThat(run.exit()).isEqualTo(Exit.READY);
     String two = Files.readString(chart);
-    assertThat(two).contains("dull winter day", "clear day", "id=\"day-title\"", "id=\"beside-title\"");
+    assertThat(two)
+        .contains("dull winter day", "clear day", "id=\"day-title\"", "id=\"beside-title\"");
     assertThat(two.split("<svg", -1)).as("one picture of two").hasSize(4);
     String[] days = two.split("<g transform=", -1);
-    assertThat(scale(days[1])).isEqualTo(scale(days[2])).isNotEqualTo(scale(Files.readString(alone)));
+    assertThat(scale(days[1]))
+        .isEqualTo(scale(days[2]))
+        .isNotEqualTo(scale(Files.readString(alone)));
   }
 
   /** The numbers beside the panels of a chart. */
@@ -169,7 +172,14 @@ class SimulateTest {
     Path unnamed = Files.writeString(folder.resolve("unnamed.json"), home);
 
     CommandLineRun run =
-        simulate(unnamed.toString(), "--day", day.toString(), "--step", "5", "--chart", chart.toString());
+        simulate(
+            unnamed.toString(),
+            "--day",
+            day.toString(),
+            "--step",
+            "5",
+            "--chart",
+            chart.toString());
 
     assertThat(run.err()).isEmpty();
     assertThat(Files.readString(chart))

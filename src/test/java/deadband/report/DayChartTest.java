@@ -235,7 +235,9 @@ class DayChartTest {
     OptionalDouble none = OptionalDouble.empty();
     String svg =
         DayChart.of(
-            Recordings.cloud(), new Markings("x", "A day", false, none, none, none, none), Size.PAGE);
+            Recordings.cloud(),
+            new Markings("x", "A day", false, none, none, none, none),
+            Size.PAGE);
     assertThat(svg).doesNotContain("start ", "tank limit", "mixing valve");
   }
 
