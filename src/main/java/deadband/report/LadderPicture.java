@@ -90,7 +90,7 @@ final class LadderPicture {
     return size == Size.NARROW
         ? "▭ band  ◆ set point  | limit  ■ cut-out  ▲ relief"
         : "▭ band in which a device moves   ◆ set point   | limit, through all rows   ■ cut-out   ▲"
-              + " relief valve";
+            + " relief valve";
   }
 
   private void through(Rung rung, double foot) {

@@ -25,7 +25,7 @@ final class ProofWords {
 
   /** The same where a table beside it shows the effect. */
   static String besideTable(Finding finding, Remedy remedy) {
-    return outcome(finding, remedy, Effect.Loss::quantity);
+    return outcome(finding, remedy, Effect.Loss::quantity) + whereSame(remedy.proof().effect());
   }
 
   private static String outcome(
@@ -69,7 +69,7 @@ final class ProofWords {
 
   /** The same where a table beside it shows the numbers. */
   static String costsBesideTable(Proof proof) {
-    return costs(proof, Effect.Loss::quantity);
+    return costs(proof, Effect.Loss::quantity) + whereSame(proof.effect());
   }
 
   private static String costs(Proof proof, Function<Effect.Loss, String> loss) {
@@ -101,6 +101,11 @@ final class ProofWords {
         + DayWords.tenths(loss.after())
         + " "
         + loss.unit();
+  }
+
+  /** A table has no rows where nothing differs, so that it is said. */
+  private static String whereSame(Effect effect) {
+    return Quantity.of(effect).isEmpty() ? effect(effect) : "";
   }
 
   /** What a year changes in, else what the example days do. */

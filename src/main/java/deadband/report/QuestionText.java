@@ -6,9 +6,9 @@ import deadband.judging.Consequence;
 import deadband.judging.Judgement;
 import deadband.judging.NotJudged;
 import deadband.judging.OpenQuestion;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** What was not judged, as questions to be answered, the most urgent first. */
@@ -22,6 +22,10 @@ final class QuestionText {
 
   private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five");
   private static final int INDENT = 4;
+
+  /** Checks that a row of the record names; of more it says how many. */
+  private static final int MOST_NAMED = 3;
+
   private static final String SKIPPED = "example days skipped";
 
   private final Judgement judgement;
@@ -53,17 +57,25 @@ final class QuestionText {
   }
 
   /** Each question with the checks that wait for it, then what no answer would open. */
-  static void each(Judgement judgement, BiConsumer<String, String> taken) {
+  static List<RecordModel.Question> rows(Judgement judgement) {
+    List<RecordModel.Question> rows = new ArrayList<>();
     for (OpenQuestion open : judgement.questions()) {
-      taken.accept(asked(open), names(open.opens()));
+      rows.add(
+          new RecordModel.Question(
+              open.question().asks(),
+              open.question().where().words(),
+              open.question().pointer().dotted(),
+              names(open.opens()),
+              open.opens().size() > MOST_NAMED ? opened(open) : names(open.opens())));
     }
     List<Check> skipped = skipped(judgement);
     if (!skipped.isEmpty()) {
-      taken.accept(SKIPPED, names(skipped));
+      rows.add(RecordModel.Question.none(SKIPPED, names(skipped)));
     }
     judgement.notJudged().stream()
         .filter(open -> open.accepted() != null)
-        .forEach(open -> taken.accept(accepted(open), open.check().name()));
+        .forEach(open -> rows.add(RecordModel.Question.none(accepted(open), open.check().name())));
+    return rows;
   }
 
   private String few() {

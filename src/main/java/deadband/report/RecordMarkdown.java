@@ -36,7 +36,7 @@ public final class RecordMarkdown {
     model.work().forEach(work -> item(work.rank() + "", work.headline() + ": " + work.what()));
     none(model.work());
     heading("Open questions");
-    model.questions().forEach(question -> item(question.missing(), question.checks()));
+    model.questions().forEach(question -> item(question.line(), question.checks()));
     none(model.questions());
     temperatures(model);
     if (model.hasDays()) {

@@ -76,7 +76,23 @@ record RecordModel(
 
   record Work(int rank, String id, String headline, String what) {}
 
-  record Question(String missing, String checks) {}
+  /**
+   * What was not judged waits for an answer.
+   *
+   * @param inShort the checks, or how many they are
+   */
+  record Question(String asks, String where, String name, String checks, String inShort) {
+
+    /** Checks that no answer would open. */
+    static Question none(String why, String checks) {
+      return new Question(why, "", "", checks, checks);
+    }
+
+    /** The question in a line. */
+    String line() {
+      return name.isEmpty() ? asks : asks + " (" + where + ") " + name;
+    }
+  }
 
   record Rung(String device, String kind, String temperature, String source) {}
 

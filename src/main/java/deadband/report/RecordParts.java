@@ -58,7 +58,7 @@ final class RecordParts {
         parts.tried(),
         parts.effect(),
         parts.work(),
-        parts.questions(),
+        QuestionText.rows(parts.judgement),
         rungs.stream().map(RecordParts::rung).toList(),
         PageStyle.picture(size -> LadderPicture.of(rungs, size, "ladder-" + size.word())),
         days.days(),
@@ -94,12 +94,7 @@ final class RecordParts {
         FindingLines.name(finding.check()),
         toDo(finding),
         lines.of(finding),
-        shows(finding) ? Quantity.of(finding.remedies().get(0).proof().effect()) : List.of());
-  }
-
-  /** Whether a remedy of its own was tried, which a cleared consequence has not. */
-  private static boolean shows(Finding finding) {
-    return finding.causedBy() == null && !finding.remedies().isEmpty();
+        effect(finding));
   }
 
   private String id(Finding finding) {
@@ -148,13 +143,18 @@ final class RecordParts {
 
   /** What the settings proposed change together; left out where a finding shows the same. */
   private List<Quantity> effect() {
-    List<Change> changes = job.proposal().changes();
-    boolean shown =
-        judgement.findings().stream()
-            .anyMatch(finding -> shows(finding) && finding.changes().equals(changes));
-    return shown
+    List<Quantity> all =
+        job.proposal().proof().map(proof -> Quantity.of(proof.effect())).orElse(List.of());
+    return judgement.findings().stream().map(RecordParts::effect).anyMatch(all::equals)
         ? List.of()
-        : job.proposal().proof().map(proof -> Quantity.of(proof.effect())).orElse(List.of());
+        : all;
+  }
+
+  /** What its first remedy changes; one that is cleared with another has none of its own. */
+  private static List<Quantity> effect(Finding finding) {
+    return finding.causedBy() != null || finding.remedies().isEmpty()
+        ? List.of()
+        : Quantity.of(finding.remedies().get(0).proof().effect());
   }
 
   private static String tried(Proof proof, String trust) {
@@ -193,13 +193,6 @@ final class RecordParts {
     }
     Remedy first = finding.remedies().get(0);
     return first.isSetting() ? Optional.empty() : Optional.of(ProofWords.shortly(first));
-  }
-
-  private List<RecordModel.Question> questions() {
-    List<RecordModel.Question> all = new ArrayList<>();
-    QuestionText.each(
-        judgement, (asked, checks) -> all.add(new RecordModel.Question(asked, checks)));
-    return all;
   }
 
   private static RecordModel.Rung rung(TankLadder.Rung rung) {
