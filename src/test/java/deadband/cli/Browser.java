@@ -151,7 +151,16 @@ final class Browser implements AutoCloseable {
   }
 
   private String answer(String path, String script) throws Exception {
-    StringBuilder text = new StringBuilder("{\"args\":[],\"script\":\"");
+    return post(session + path, "{\"args\":[],\"script\":\"" + escaped(script) + "\"}");
+  }
+
+  /** Has a script run in every page shown from now on, before anything of the page. */
+  void always(String script) throws Exception {
+    command("Page.addScriptToEvaluateOnNewDocument", "{\"source\":\"" + escaped(script) + "\"}");
+  }
+
+  private static String escaped(String script) {
+    StringBuilder text = new StringBuilder();
     for (int i = 0; i < script.length(); i++) {
       char each = script.charAt(i);
       if (each == '"' || each == '\\') {
@@ -162,7 +171,7 @@ final class Browser implements AutoCloseable {
         text.append(each);
       }
     }
-    return post(session + path, text.append("\"}").toString());
+    return text.toString();
   }
 
   /** What the console said since it was last asked, as JSON. */

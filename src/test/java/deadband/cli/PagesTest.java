@@ -125,6 +125,7 @@ class PagesTest {
     }
     if (Browser.isInstalled()) {
       browser = Browser.open(Files.createDirectory(folder.resolve("profile")));
+      browser.always(axe());
     }
   }
 
@@ -286,10 +287,9 @@ class PagesTest {
   }
 
   /** Looks at a page with axe; what it finds, what the console says, and what was asked for. */
-  private static List<String> looked(Browser chromium, Path page, String axe, boolean contrast)
+  private static List<String> looked(Browser chromium, Path page, boolean contrast)
       throws Exception {
     chromium.show(page);
-    chromium.run(axe);
     List<String> said = new ArrayList<>(texts(chromium.await(AXE_RUN.formatted(contrast))));
     said.addAll(texts(chromium.console()));
     said.addAll(
@@ -302,10 +302,9 @@ class PagesTest {
   @Test
   void axeFindsNothingOnAnyRecordWhichAsksForNothingAndHoldsEachFinding() throws Exception {
     Browser chromium = browser();
-    String axe = axe();
     List<String> wrong = new ArrayList<>();
     for (Map.Entry<Path, List<String>> each : RECORDS.entrySet()) {
-      List<String> said = looked(chromium, each.getKey(), axe, false);
+      List<String> said = looked(chromium, each.getKey(), false);
       each.getValue().stream().filter(headline -> !found(chromium, headline)).forEach(said::add);
       if (!said.isEmpty()) {
         wrong.add(each.getKey().getFileName() + " " + said);
@@ -331,13 +330,12 @@ class PagesTest {
   @Test
   void axeFindsNothingInTheDarkOrOnATelephone() throws Exception {
     Browser chromium = browser();
-    String axe = axe();
     List<String> wrong = new ArrayList<>();
     for (boolean dark : new boolean[] {true, false}) {
       chromium.dark(dark);
       chromium.size(dark ? 1280 : 360, 800);
       for (Path page : WHOLE) {
-        List<String> said = looked(chromium, page, axe, true);
+        List<String> said = looked(chromium, page, true);
         if (!said.isEmpty()) {
           wrong.add(page.getFileName() + (dark ? ", dark " : ", narrow ") + said);
         }
@@ -351,7 +349,7 @@ class PagesTest {
     Browser chromium = browser();
     Path bad = written("bad.html", "<html><body><img src='nothing.png'></body></html>");
 
-    assertThat(looked(chromium, bad, axe(), true).toString()).contains("image-alt", "nothing.png");
+    assertThat(looked(chromium, bad, true).toString()).contains("image-alt", "nothing.png");
   }
 
   @Test
