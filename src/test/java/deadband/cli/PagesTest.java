@@ -147,11 +147,12 @@ class PagesTest {
   }
 
   private static List<Path> samples() throws IOException {
-    try (Stream<Path> all =
-        Stream.concat(
-            Files.list(Path.of("sample-configs/good")),
-            Files.list(Path.of("sample-configs/faulty")))) {
-      return all.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+    try (Stream<Path> good = Files.list(Path.of("sample-configs/good"));
+        Stream<Path> faulty = Files.list(Path.of("sample-configs/faulty"))) {
+      return Stream.concat(good, faulty)
+          .filter(file -> file.toString().endsWith(".json"))
+          .sorted()
+          .toList();
     }
   }
 
