@@ -27,8 +27,8 @@ final class Line {
   /** A value and where it stands in the clean text. */
   record Found(Outcome.Taken outcome, int start, int end, boolean asFound) {}
 
-  /** Words that can mean several things. */
-  record Asked(String text, List<String> choices) {}
+  /** Words that can mean several things, and where they begin in the clean text. */
+  record Asked(String text, int start, List<String> choices) {}
 
   /**
    * A line.
@@ -120,7 +120,8 @@ final class Line {
    */
   boolean take(Outcome outcome, int first, int last, int from, int to, boolean asFound) {
     if (outcome instanceof Outcome.Ask ask) {
-      asked.add(new Asked(between(token(from).start(), token(to).end()), ask.choices()));
+      int start = token(from).start();
+      asked.add(new Asked(between(start, token(to).end()), start, ask.choices()));
     } else if (outcome instanceof Outcome.Taken one) {
       taken.add(new Found(one, token(first).start(), token(last).end(), asFound));
       this.last = one.pointer();
@@ -130,7 +131,8 @@ final class Line {
     }
     for (int at = from; at <= to; at++) {
       int here = at;
-      used[at] |= kept.stream().noneMatch(inside -> inside.contains(here));
+      used[at] |=
+          !token(at).is(Kind.OPAQUE) && kept.stream().noneMatch(inside -> inside.contains(here));
     }
     return true;
   }

@@ -9,15 +9,18 @@ import java.util.Objects;
 final class LineReader {
 
   private final Line line;
-  private final List<String> left = new ArrayList<>();
+  private final List<Left> left = new ArrayList<>();
   private final List<List<Integer>> bracketed = new ArrayList<>();
+
+  /** Words that were not understood, and where they begin in the clean text. */
+  record Left(String text, int start) {}
 
   LineReader(Line line) {
     this.line = line;
   }
 
   /** Clauses with a value that was not taken, where others of the line were. */
-  List<String> left() {
+  List<Left> left() {
     return left;
   }
 
@@ -142,15 +145,24 @@ final class LineReader {
 
   private void leftOver(int from, int to) {
     boolean open = false;
+    int opaque = -1;
     for (int at = from; at < to; at++) {
       Term term = line.term(at);
       boolean says = term != null && isTrade(term);
+      opaque = !line.isUsed(at) && line.token(at).is(Kind.OPAQUE) ? at : opaque;
       open |= !line.isUsed(at) && Line.isValue(line.token(at));
       open |= !line.isUsed(at) && says && !usedWithin(from, to);
     }
-    if (open) {
-      left.add(line.between(line.token(from).start(), line.token(to - 1).end()));
+    if (open || (opaque >= 0 && !usedWithin(from, to))) {
+      left(from, to - 1);
+    } else if (opaque >= 0) {
+      left(Math.max(from, opaque - 1), opaque);
     }
+  }
+
+  private void left(int from, int to) {
+    int start = line.token(from).start();
+    left.add(new Left(line.between(start, line.token(to).end()), start));
   }
 
   private boolean usedWithin(int from, int to) {

@@ -17,6 +17,8 @@ final class NumberClause {
 
   private static final Set<String> FOR = Set.of("for", "lang", "gedurende", "pendant", "wahrend");
   private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
+  private static final Set<String> SURPLUS = Set.of("surplus");
+  private static final String DISINFECTION = "/heatPump/disinfection/target_C";
   private static final int MOST_STRANGE = 5;
   private static final Pattern COUNT =
       Pattern.compile("\\d*[x×]\\d*|two|three|four|twin|dual|pair|zwei|drei|twee|drie|deux|trois");
@@ -54,7 +56,7 @@ final class NumberClause {
     List<Integer> ends = new ArrayList<>();
     while (end < sentence.size()
         && (sentence.token(end).is(Kind.WORD)
-            || sentence.token(end).is(Kind.SLASH)
+            || (sentence.token(end).is(Kind.SLASH) && post.isEmpty())
             || sentence.token(end).is(Kind.UNIT))) {
       Term term = sentence.term(end);
       if (term != null) {
@@ -66,7 +68,9 @@ final class NumberClause {
       }
     }
     unit = unit == null && isPower() ? UnitWord.of("kW").orElse(null) : unit;
-    boolean free = end >= sentence.size() || !sentence.token(end).is(Kind.AMOUNT);
+    boolean free =
+        end >= sentence.size()
+            || !(sentence.token(end).is(Kind.AMOUNT) || isLabel(end, post));
     int first = sentence.start() < 0 ? i : sentence.start();
     if (!Term.isKnown(pre)) {
       pre = List.of();
@@ -93,7 +97,26 @@ final class NumberClause {
         return to + 1;
       }
     }
+    if (!doubted && sentence.start() >= 0 && !sentence.label().isEmpty()) {
+      afterStatement();
+    }
     return i + 1;
+  }
+
+  /** "60 °C weekly 1 h": the words before a number may state something of their own. */
+  private void afterStatement() {
+    Outcome outcome = sentence.statement(i) ? resolve(List.of()) : new Outcome.None();
+    if (outcome instanceof Outcome.Taken) {
+      taken(outcome, i, i, List.of());
+    }
+  }
+
+  /** "hp_in=2 kW hp_out=6 kW": the words before a mark are the label of the next number. */
+  private boolean isLabel(int end, List<Term> post) {
+    return sentence.token(end).is(Kind.LINK)
+        && !post.isEmpty()
+        && end + 1 < sentence.size()
+        && sentence.token(end + 1).is(Kind.AMOUNT);
   }
 
   /** "immersion power 3" is in kW: the number must then be usual in it. */
@@ -139,7 +162,7 @@ final class NumberClause {
   private List<Integer> order(List<Term> pre, int known, boolean free) {
     List<Integer> order = new ArrayList<>();
     if (free) {
-      return List.of(known);
+      return known > 0 && isFor() ? List.of(known, 0) : List.of(known);
     }
     if (Term.says(pre)) {
       order.add(0);
@@ -153,6 +176,10 @@ final class NumberClause {
     return order;
   }
 
+  private boolean isFor() {
+    return sentence.label().stream().anyMatch(word -> FOR.contains(word.text()));
+  }
+
   private boolean isLast(int with, List<Term> pre, int known, boolean free) {
     List<Integer> order = order(pre, known, free);
     return order.get(order.size() - 1) == with || (Term.says(pre) && with == 0);
@@ -163,12 +190,13 @@ final class NumberClause {
     Outcome outcome = resolve(all);
     Pointer before = line.last();
     boolean time =
-        all.isEmpty()
-            ? sentence.label().stream().anyMatch(word -> FOR.contains(word.text()))
-            : all.equals(Set.of("delay"));
+        all.isEmpty() || all.equals(SURPLUS) ? isFor() : all.equals(Set.of("delay"));
     if (before != null && time && before.last().matches("st(art|op)_kW")) {
       Set<String> delay = Set.of(before.last().substring(0, before.last().indexOf('_')), "delay");
       return resolve(delay);
+    }
+    if (before != null && time && before.toString().equals(DISINFECTION)) {
+      return resolve(Set.of("hold"));
     }
     if (!(outcome instanceof Outcome.Taken)
         && Term.isKnown(sentence.earlier())

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * Reads settings out of text as people send it: an email, a chat, a form, rows of a spreadsheet.
@@ -32,10 +33,19 @@ public final class PasteReader {
 
   private static final int MOST_HEADING_WORDS = 6;
   private static final int MOST_STRANGE_WORDS = 3;
+
+  /** What a mail program writes above a mail and above what it quotes. */
+  private static final Pattern MAIL_HEAD =
+      Pattern.compile(
+          "(?i)\\s*(?:(?:from|to|cc|sent|von|an|van|aan|de|à|reply-to) ?:.*@.*"
+              + "|(?:date|sent|gesendet|datum|verzonden|envoyé|date) ?:.*\\d{4}.*\\d:\\d\\d.*"
+              + "|(?:on|am|op|le) .*\\d{4}.*(?:wrote|schrieb|schreef|a écrit)[^:]*:\\s*)");
+
   private static final Pointer FOUND = Pointer.parse("/asFound/settings");
 
   private final Source source;
   private final CleanText clean;
+  private final String text;
   private final List<Understood> understood = new ArrayList<>();
   private final List<NotUnderstood> notUnderstood = new ArrayList<>();
   private final List<Ambiguous> ambiguous = new ArrayList<>();
@@ -52,6 +62,7 @@ public final class PasteReader {
   private PasteReader(Source source) {
     this.source = source;
     this.clean = CleanText.of(source.text());
+    this.text = SoftWraps.joined(clean.text());
     long lines = clean.text().lines().count();
     long blank = clean.text().lines().filter(String::isBlank).count();
     this.doubleSpaced = blank * 5 >= lines * 2;
@@ -75,7 +86,6 @@ public final class PasteReader {
   }
 
   private void lines() {
-    String text = clean.text();
     int start = 0;
     while (start < text.length()) {
       int end = text.indexOf('\n', start);
@@ -86,7 +96,7 @@ public final class PasteReader {
   }
 
   private void line(int start, int end) {
-    String line = clean.text().substring(start, end);
+    String line = text.substring(start, end);
     if (line.isBlank()) {
       label = List.of();
       blankBefore = true;
@@ -96,23 +106,35 @@ public final class PasteReader {
       afterBlank();
     }
     blankBefore = false;
-    List<Token> tokens = Scanner.of(clean.text(), start, end);
+    if (MAIL_HEAD.matcher(line).matches()) {
+      otherLines++;
+      return;
+    }
+    List<Token> tokens = Scanner.of(text, start, end);
     Map<Integer, Term> terms = Terms.of(tokens);
     if (isHeading(line, tokens, terms)) {
       return;
     }
     boolean alone = !tokens.isEmpty() && isValue(tokens.get(0)) && terms.isEmpty();
-    Line read = new Line(clean.text(), tokens, terms, context, alone ? label : List.of());
+    Line read = new Line(text, tokens, terms, context, alone ? label : List.of());
     LineReader reader = new LineReader(read);
     String above = alone && !label.isEmpty() ? labelText : "";
     int before = understood.size() + ambiguous.size();
     reader.read();
     String shown = shownText(above + " " + line);
     int number = lineOf(start);
-    read.taken().forEach(found -> add(number, shown, found));
+    read.taken().forEach(found -> add(lineOf(found.start()), above, found));
     read.asked()
-        .forEach(ask -> ambiguous.add(new Ambiguous(number, ask.text().strip(), ask.choices())));
-    reader.left().forEach(left -> notUnderstood.add(new NotUnderstood(number, shownText(left))));
+        .forEach(
+            ask ->
+                ambiguous.add(
+                    new Ambiguous(lineOf(ask.start()), shownText(ask.text()), ask.choices())));
+    reader
+        .left()
+        .forEach(
+            left ->
+                notUnderstood.add(
+                    new NotUnderstood(lineOf(left.start()), shownText(left.text()))));
     boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
     if (!above.isEmpty() && !nothing) {
       notUnderstood.removeIf(one -> one.line() == number - 1);
@@ -142,11 +164,19 @@ public final class PasteReader {
     }
   }
 
-  private void add(int line, String text, Line.Found found) {
+  private void add(int line, String above, Line.Found found) {
+    String text = shownText(above + " " + writtenLine(found.start()));
     Outcome.Taken value = found.outcome();
     Pointer pointer = asFound || found.asFound() ? FOUND.append(value.pointer()) : value.pointer();
     Span span = clean.original(found.start(), found.end());
     understood.add(new Understood(line, text, pointer, value.value(), value.unit(), span));
+  }
+
+  /** The line of the text as it was pasted in which this place of the clean text lies. */
+  private String writtenLine(int offset) {
+    String clean = this.clean.text();
+    int end = clean.indexOf('\n', offset);
+    return clean.substring(clean.lastIndexOf('\n', offset) + 1, end < 0 ? clean.length() : end);
   }
 
   private int lineOf(int offset) {

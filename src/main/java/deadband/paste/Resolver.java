@@ -142,9 +142,25 @@ final class Resolver {
     if (narrowed.isEmpty()) {
       return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
     }
-    return narrowed.size() > 1
-        ? ask(narrowed, token, unit)
-        : number(narrowed.get(0).entry(), token, unit);
+    List<Meaning> usual = usual(narrowed, amount, unit);
+    return usual.size() > 1
+        ? ask(usual, token, unit)
+        : number(usual.get(0).entry(), token, unit);
+  }
+
+  /** Those of which the number is usual as it is written; all where it is usual of none. */
+  private static List<Meaning> usual(
+      List<Meaning> meanings, Amount amount, @Nullable UnitWord unit) {
+    List<Meaning> usual =
+        meanings.stream()
+            .filter(
+                meaning ->
+                    unit == null
+                        ? meaning.entry().usual().holds(own(meaning.entry(), amount))
+                        : possible(meaning.entry(), amount, unit).stream()
+                            .anyMatch(meaning.entry().usual()::holds))
+            .toList();
+    return ifAny(meanings, usual);
   }
 
   private boolean isBare(Entry entry, Set<String> label) {
@@ -320,7 +336,11 @@ final class Resolver {
           number(with(delay, "stop"), token, labelUnit, context));
     }
     if (amount.range() && amount.readings().size() == 2) {
-      return swing(terms, token, labelUnit, context);
+      return swing(terms, amount.readings(), token, labelUnit, context);
+    }
+    if (second != null && amount.isClear() && terms.contains("surplus") && !isNamed(terms)) {
+      List<BigDecimal> ends = List.of(amount.readings().get(0), second);
+      return swing(terms, ends, token, labelUnit, context);
     }
     if (second == null || !terms.containsAll(Set.of("start", "stop")) || !amount.isClear()) {
       return List.of();
@@ -331,20 +351,34 @@ final class Resolver {
     return both(start, stop);
   }
 
+  private static boolean isNamed(Set<String> terms) {
+    return terms.contains("start") || terms.contains("stop");
+  }
+
   /** "everyday 45 to 50 °C": a programme of the heat pump starts at the lower of two. */
   private List<Outcome> swing(
-      Set<String> terms, Token token, @Nullable UnitWord unit, Context context) {
-    List<BigDecimal> ends = Objects.requireNonNull(token.amount()).readings();
+      Set<String> terms,
+      List<BigDecimal> ends,
+      Token token,
+      @Nullable UnitWord unit,
+      Context context) {
     boolean programme = terms.contains("everyday") || terms.contains("surplus");
-    if (!programme || terms.contains("start") || terms.contains("stop")) {
+    boolean hotWater = terms.contains("hotwater");
+    if (!(programme || hotWater) || isNamed(terms)) {
       return List.of();
     }
     Outcome start = number(with(terms, "start"), with(token, ends.get(0)), unit, context);
     Outcome stop = number(with(terms, "stop"), with(token, ends.get(1)), unit, context);
     boolean rises = ends.get(0).compareTo(ends.get(1)) < 0;
-    boolean temperatures =
-        start instanceof Outcome.Taken taken && taken.pointer().last().equals("start_C");
-    return rises && temperatures ? both(start, stop) : List.of();
+    if (!rises
+        || !(start instanceof Outcome.Taken from && from.pointer().last().equals("start_C"))
+        || !(stop instanceof Outcome.Taken to)) {
+      return List.of();
+    }
+    // hot water "from 45 to 50" may be what comes out of the taps
+    boolean sure = programme || terms.contains("heatpump") || context.holds(HEAT_PUMP);
+    Outcome ask = new Outcome.Ask(List.of(shown(from) + " with " + shown(to)));
+    return sure ? both(start, stop) : List.of(ask, new Outcome.None());
   }
 
   private static List<Outcome> both(Outcome one, Outcome other) {
@@ -492,7 +526,7 @@ final class Resolver {
   /** The longest words of the list first. */
   private static boolean addAll(List<Choice> choices, Entry entry, String part) {
     if (part.isEmpty()) {
-      return true;
+      return !choices.isEmpty();
     }
     for (int end = part.length(); end > 0; end = part.lastIndexOf(' ', end - 1)) {
       if (entry.words().get(part.substring(0, end)) instanceof Choice choice) {
@@ -500,7 +534,9 @@ final class Resolver {
         return addAll(choices, entry, part.substring(end).strip());
       }
     }
-    return false;
+    int first = part.indexOf(' ');
+    boolean filler = first > 0 && Vocabulary.all().isFiller(part.substring(0, first));
+    return filler && addAll(choices, entry, part.substring(first + 1));
   }
 
   /** What some terms state without a label: "unvented". */

@@ -8,6 +8,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -47,6 +48,27 @@ final class Scanner {
       Pattern.compile(
           "(?<sign>[-+±~≈] ?|)(?<digits>\\d{1,3}(?:'\\d{3})+(?:[.,]\\d+)?|\\d{1,3}(?:[.,]\\d{3}){2,}"
               + "|\\d{1,3}(?: \\d{3})+(?!\\d)|\\d+(?:[.,]\\d+)?(?:[.,]\\d+)?)");
+
+  private static final Map<String, String> NUMBERS =
+      Map.ofEntries(
+          Map.entry("half an", "0.5"), Map.entry("half a", "0.5"), Map.entry("a", "1"),
+          Map.entry("an", "1"), Map.entry("one", "1"), Map.entry("two", "2"),
+          Map.entry("three", "3"), Map.entry("four", "4"), Map.entry("five", "5"),
+          Map.entry("six", "6"), Map.entry("eight", "8"), Map.entry("ten", "10"),
+          Map.entry("twelve", "12"), Map.entry("fifteen", "15"), Map.entry("twenty", "20"),
+          Map.entry("thirty", "30"), Map.entry("sixty", "60"));
+
+  /** "five minutes", "half an hour", "two people". */
+  private static final Pattern NUMBER_WORD =
+      Pattern.compile(
+          "(half an?|an?|one|two|three|four|five|six|eight|ten|twelve|fifteen|twenty|thirty|sixty)"
+              + "[ -](?=(?:min|mins|minutes?|hours?|hrs?|secs?|seconds?|(people|persons"
+              + "|occupants|residents|of us))(?!\\p{L}))",
+          Pattern.CASE_INSENSITIVE);
+
+  /** After these words "a minute" is a time; "starts an hour" is a rate. */
+  private static final Set<String> BEFORE_ONE =
+      Set.of("is", "of", "for", "after", "delay", "hold", "holds", "waits", "wait", "about");
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
@@ -107,7 +129,7 @@ final class Scanner {
       at++;
     } else if (take(OPAQUE, Kind.OPAQUE) || window() || take(TIME, Kind.OPAQUE)) {
       return;
-    } else if (phases() || place() || unitInBrackets() || number() || word()) {
+    } else if (phases() || place() || unitInBrackets() || numberWord() || number() || word()) {
       return;
     } else {
       mark(c);
@@ -242,6 +264,32 @@ final class Scanner {
     add(Kind.AMOUNT, text.substring(start, until), until, amount);
     joined();
     return true;
+  }
+
+  private boolean numberWord() {
+    Matcher words = startsToken() ? looking(NUMBER_WORD) : null;
+    String number = words == null ? "" : normal(words.group(1));
+    boolean article = number.matches("(?:half )?an?");
+    boolean half = number.startsWith("half");
+    boolean after = !tokens.isEmpty() && isBeforeOne(last());
+    if (words == null || (article && !half && !after) || (article && words.group(2) != null)) {
+      return false;
+    }
+    int start = at;
+    at = words.end() - 1;
+    UnitWord unit = words.group(2) == null ? unit() : null;
+    int until = at;
+    at = start;
+    BigDecimal value = new BigDecimal(Objects.requireNonNull(NUMBERS.get(number)));
+    Amount amount = new Amount(List.of(value), unit, false, null);
+    add(Kind.AMOUNT, text.substring(start, until), until, amount);
+    return true;
+  }
+
+  private static boolean isBeforeOne(Token token) {
+    return token.is(Kind.LINK)
+        || token.is(Kind.CELL)
+        || (token.is(Kind.WORD) && BEFORE_ONE.contains(token.text()));
   }
 
   private boolean mayBeSigned() {

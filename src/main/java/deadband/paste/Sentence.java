@@ -19,6 +19,8 @@ final class Sentence {
           "no", "without", "kein", "keine", "keinen", "ohne", "geen", "zonder", "sans", "pas",
           "aucun", "aucune");
   private static final Set<String> AS_FOUND = Set.of("asfound");
+  private static final Set<String> COUNTS = Set.of("counts");
+  private static final Set<String> ONLY = Set.of("only", "alone", "just");
 
   private final Line line;
   private final List<Integer> at;
@@ -87,13 +89,15 @@ final class Sentence {
   /** "no battery", "without a mixing valve". */
   private void absent() {
     for (int i = 0; i < at.size(); i++) {
-      Term no = term(i);
-      if (no == null || !NONE_OF.contains(no.text())) {
+      if (!isNo(i)) {
         continue;
       }
+      Term no = Objects.requireNonNull(term(i));
       int until = i + 1;
       List<Term> named = new ArrayList<>();
-      while (until < at.size() && !Line.isBreak(token(until))) {
+      while (until < at.size()
+          && !Line.isBreak(token(until))
+          && !(until > i + 1 && isNo(until))) {
         Term term = term(until);
         if (term != null) {
           named.add(term);
@@ -116,6 +120,11 @@ final class Sentence {
       }
     }
     line.near(List.of());
+  }
+
+  private boolean isNo(int i) {
+    Term term = term(i);
+    return term != null && NONE_OF.contains(term.text());
   }
 
   private int next(int i) {
@@ -164,7 +173,43 @@ final class Sentence {
     } else {
       label.add(term);
     }
-    return after(i, term);
+    int next = after(i, term);
+    return term.terms().equals(COUNTS) ? counted(next) : next;
+  }
+
+  /** "counts export and immersion": the words after it are a list, and all of it is read. */
+  private int counted(int from) {
+    for (int end : ends(from)) {
+      Outcome outcome =
+          line.resolver()
+              .words(Term.all(label), words(from, end - 1), false, line.context());
+      if (outcome instanceof Outcome.Taken
+          && isWhole(outcome, from, end)
+          && take(outcome, from, end - 1, start, end - 1)) {
+        reset();
+        return end;
+      }
+    }
+    return from;
+  }
+
+  /** Whether a list ends here: "export and what goes into the battery" is not export alone. */
+  private boolean isWhole(Outcome outcome, int from, int end) {
+    boolean next = end < at.size() && (token(end).is(Kind.COMMA) || token(end).is(Kind.JOIN));
+    if (!isList(outcome) || !next) {
+      return true;
+    }
+    boolean only = ONLY.contains(token(end - 1).text()) || ONLY.contains(token(from).text());
+    int after = end + 1;
+    while (after < at.size() && !Line.isBreak(token(after)) && !Line.isValue(token(after))) {
+      after++;
+    }
+    return only || (after < at.size() && Line.isValue(token(after)));
+  }
+
+  private static boolean isList(Outcome outcome) {
+    return outcome instanceof Outcome.Taken taken
+        && taken.value().filter(List.class::isInstance).isPresent();
   }
 
   /** The end of a clause without a value: a statement, or words for what follows. */
@@ -178,7 +223,7 @@ final class Sentence {
     unit = null;
   }
 
-  private boolean statement(int end) {
+  boolean statement(int end) {
     List<Term> said = label;
     if (!Term.isKnown(said) || !Term.says(said)) {
       said = Term.label(said);
@@ -187,7 +232,29 @@ final class Sentence {
       return false;
     }
     Outcome outcome = line.resolver().statement(Term.all(said), line.context());
-    return take(outcome, start, end - 1);
+    for (Set<String> name : outcome.isNone() ? namesNearby() : Set.<Set<String>>of()) {
+      Set<String> more = new LinkedHashSet<>(name);
+      more.addAll(Term.all(said));
+      outcome = outcome.isNone() ? line.resolver().statement(more, line.context()) : outcome;
+    }
+    return !goesOn(outcome, end) && take(outcome, start, end - 1);
+  }
+
+  /** What the section of the value before may be called: "legionella 60 °C, by immersion". */
+  private Set<Set<String>> namesNearby() {
+    Set<Set<String>> names = new LinkedHashSet<>();
+    line.context()
+        .nearby()
+        .forEach(
+            section -> names.addAll(Vocabulary.all().sections().getOrDefault(section, Set.of())));
+    return names;
+  }
+
+  /** "counts export and …": what follows may be of the list, too. */
+  private boolean goesOn(Outcome outcome, int end) {
+    return isList(outcome)
+        && end < at.size()
+        && label.stream().noneMatch(word -> ONLY.contains(word.text()));
   }
 
   /** "unvented yes". */
@@ -223,13 +290,22 @@ final class Sentence {
       String value = words(i + 1, end - 1);
       Outcome outcome =
           line.resolver().words(Term.all(said), value, !holdsAmount(i + 1, end), line.context());
-      if (!outcome.isNone() && take(outcome, i + 1, end - 1, start, end - 1)) {
+      if (!outcome.isNone()
+          && isWhole(outcome, i + 1, end)
+          && take(outcome, i + 1, end - 1, start, end - 1)) {
         reset();
+        earlier = isTrue(outcome) ? said : earlier;
         return end;
       }
     }
     section(said);
     return i + 1;
+  }
+
+  /** "mixing valve: yes, set to 44 °C": the number is of what is there. */
+  private static boolean isTrue(Outcome outcome) {
+    return outcome instanceof Outcome.Taken taken
+        && taken.value().filter(Boolean.TRUE::equals).isPresent();
   }
 
   /** Whether a number with a unit stands there: such words are no name. */

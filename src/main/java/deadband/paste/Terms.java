@@ -1,7 +1,9 @@
 package deadband.paste;
 
 import deadband.paste.Token.Kind;
+import deadband.setup.Unit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,6 +16,11 @@ final class Terms {
 
   private static final Set<String> ON = Set.of("on", "ein", "an", "aan", "in");
   private static final Set<String> OFF = Set.of("off", "aus", "uit", "af");
+
+  private static final Set<String> PLAIN = Set.of("on", "off", "aan", "uit", "aus");
+  private static final Set<String> AT = Set.of("bei", "bij", "at", "above", "below", "ab", "unter");
+  private static final Set<Kind> MARKS =
+      EnumSet.of(Kind.LINK, Kind.CELL, Kind.UNIT, Kind.OPEN, Kind.CLOSE);
 
   private final Vocabulary vocabulary = Vocabulary.all();
   private final List<Token> tokens;
@@ -42,8 +49,14 @@ final class Terms {
       return null;
     }
     String onOff = onOff(at);
+    String inOut = inOut(at);
+    if (inOut != null) {
+      return new Term(Set.of(inOut), tokens.get(at).text(), at, at, true, false);
+    }
     if (onOff != null) {
-      return new Term(Set.of(onOff), tokens.get(at).text(), at, at, true, false);
+      Set<String> said = isTime(at - 1) ? Set.of(onOff, "delay") : Set.of(onOff);
+      int last = isAt(at + 1) ? at + 1 : at;
+      return new Term(said, tokens.get(at).text(), at, last, true, false);
     }
     int length = vocabulary.longest(words, 0);
     if (length > 0) {
@@ -73,7 +86,7 @@ final class Terms {
     if (!on && !OFF.contains(word)) {
       return null;
     }
-    Token after = at + 1 < tokens.size() ? tokens.get(at + 1) : null;
+    Token after = token(at + 1);
     boolean first =
         at == 0
             || !tokens.get(at - 1).is(Kind.WORD)
@@ -87,9 +100,67 @@ final class Terms {
         after != null
             && (after.is(Kind.LINK) || after.is(Kind.CELL) || after.is(Kind.SLASH) || power);
     boolean paired = at > 0 && tokens.get(at - 1).is(Kind.SLASH) && !on;
-    return (first && label && !word.equals("an") && !word.equals("in")) || paired
-        ? (on ? "start" : "stop")
-        : null;
+    boolean plain = first && label && !word.equals("an") && !word.equals("in");
+    return plain || paired || isLabelled(at) || isAfterAmount(at) ? (on ? "start" : "stop") : null;
+  }
+
+  private @Nullable Token token(int at) {
+    return at >= 0 && at < tokens.size() ? tokens.get(at) : null;
+  }
+
+  /** "DHW off (°C) | 51", "aus bei 0,4 kW". */
+  private boolean isLabelled(int at) {
+    boolean preposition = isAt(at + 1);
+    int next = at + 1;
+    while (next < tokens.size() && MARKS.contains(tokens.get(next).kind())) {
+      next++;
+    }
+    next += preposition ? 1 : 0;
+    boolean marked = next > at + 1 && next < tokens.size() && tokens.get(next).is(Kind.AMOUNT);
+    return marked && (preposition || PLAIN.contains(tokens.get(at).text()));
+  }
+
+  private boolean isAt(int at) {
+    Token token = token(at);
+    return token != null && token.is(Kind.WORD) && AT.contains(token.text());
+  }
+
+  /** "2 kW on / 1.5 kW off", "3 min on". */
+  private boolean isAfterAmount(int at) {
+    Token before = token(at - 1);
+    Token after = token(at + 1);
+    boolean end =
+        after == null
+            || !(after.is(Kind.WORD)
+                || after.is(Kind.AMOUNT)
+                || after.is(Kind.LINK)
+                || after.is(Kind.OPAQUE));
+    return before != null
+        && before.is(Kind.AMOUNT)
+        && end
+        && PLAIN.contains(tokens.get(at).text());
+  }
+
+  /** "1.9 kW in / 5.5 kW out": what goes into the heat pump and what it gives. */
+  private @Nullable String inOut(int at) {
+    String word = tokens.get(at).text();
+    Token before = token(at - 1);
+    Token after = token(at + 1);
+    boolean power =
+        before != null
+            && before.amount() != null
+            && before.amount().unit() != null
+            && before.amount().unit().to(Unit.KILOWATT).isPresent();
+    boolean end = after == null || !(after.is(Kind.WORD) || after.is(Kind.AMOUNT));
+    return power && end && word.matches("in|out") ? (word.equals("in") ? "input" : "output") : null;
+  }
+
+  private boolean isTime(int at) {
+    Token token = token(at);
+    return token != null
+        && token.amount() != null
+        && token.amount().unit() != null
+        && token.amount().unit().to(Unit.MINUTE).isPresent();
   }
 
   /** The words from here on that no mark parts. */

@@ -65,7 +65,7 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
   }
 
   boolean isPeakPower() {
-    return written.equals("kwp") || written.equals("wp");
+    return written.equals("kwp") || written.equals("kwc") || written.equals("wp");
   }
 
   /** The ways of writing a unit that a number without one may have been meant in. */
@@ -85,7 +85,7 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
 
   private static Map<String, UnitWord> all() {
     Map<String, UnitWord> all = new LinkedHashMap<>();
-    put(all, Unit.KILOWATT, "1", "kw", "kwp", "kilowatt", "kilowatts", "kw el", "kw elec", "kw_e");
+    put(all, Unit.KILOWATT, "1", "kw", "kwp", "kwc", "kilowatt", "kilowatts", "kw el", "kw elec", "kw_e");
     put(all, Unit.KILOWATT, "0.001", "watt", "watts", "wp");
     exact(all, Unit.KILOWATT, "0.001", "W", "w");
     put(all, Unit.KILOWATT_HOUR, "1", "kwh", "kilowatt hours");
