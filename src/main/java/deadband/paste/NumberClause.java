@@ -69,8 +69,7 @@ final class NumberClause {
     }
     unit = unit == null && isPower() ? UnitWord.of("kW").orElse(null) : unit;
     boolean free =
-        end >= sentence.size()
-            || !(sentence.token(end).is(Kind.AMOUNT) || isLabel(end, post));
+        end >= sentence.size() || !(sentence.token(end).is(Kind.AMOUNT) || isLabel(end, post));
     int first = sentence.start() < 0 ? i : sentence.start();
     if (!Term.isKnown(pre)) {
       pre = List.of();
@@ -189,8 +188,7 @@ final class NumberClause {
     Set<String> all = new LinkedHashSet<>(Term.all(words));
     Outcome outcome = resolve(all);
     Pointer before = line.last();
-    boolean time =
-        all.isEmpty() || all.equals(SURPLUS) ? isFor() : all.equals(Set.of("delay"));
+    boolean time = all.isEmpty() || all.equals(SURPLUS) ? isFor() : all.equals(Set.of("delay"));
     if (before != null && time && before.last().matches("st(art|op)_kW")) {
       Set<String> delay = Set.of(before.last().substring(0, before.last().indexOf('_')), "delay");
       return resolve(delay);

@@ -133,8 +133,7 @@ public final class PasteReader {
         .left()
         .forEach(
             left ->
-                notUnderstood.add(
-                    new NotUnderstood(lineOf(left.start()), shownText(left.text()))));
+                notUnderstood.add(new NotUnderstood(lineOf(left.start()), shownText(left.text()))));
     boolean nothing = understood.size() + ambiguous.size() == before && reader.left().isEmpty();
     if (!above.isEmpty() && !nothing) {
       notUnderstood.removeIf(one -> one.line() == number - 1);
@@ -240,7 +239,12 @@ public final class PasteReader {
     SetupTree tree = new SetupTree(source);
     List<Understood> real = settled.stream().map(tree::add).toList();
     return new Pasted(
-        tree.document(), real, List.copyOf(notUnderstood), List.copyOf(ambiguous), otherLines);
+        tree.document(),
+        real,
+        List.copyOf(notUnderstood),
+        List.copyOf(ambiguous),
+        otherLines,
+        false);
   }
 
   private static List<String> contradicting(List<Understood> same) {

@@ -13,13 +13,15 @@ import java.util.Optional;
  * @param document the values understood, as a setup file has them; their places are those of the
  *     text
  * @param otherLines lines that hold neither a number nor a word of the trade
+ * @param json whether JSON stood in the text, too, and was read as such
  */
 public record Pasted(
     Document document,
     List<Understood> understood,
     List<NotUnderstood> notUnderstood,
     List<Ambiguous> ambiguous,
-    int otherLines) {
+    int otherLines,
+    boolean json) {
 
   /**
    * A value that was read.

@@ -143,9 +143,7 @@ final class Resolver {
       return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
     }
     List<Meaning> usual = usual(narrowed, amount, unit);
-    return usual.size() > 1
-        ? ask(usual, token, unit)
-        : number(usual.get(0).entry(), token, unit);
+    return usual.size() > 1 ? ask(usual, token, unit) : number(usual.get(0).entry(), token, unit);
   }
 
   /** Those of which the number is usual as it is written; all where it is usual of none. */

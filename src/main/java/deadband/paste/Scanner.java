@@ -21,14 +21,14 @@ final class Scanner {
 
   private static final Pattern OPAQUE =
       Pattern.compile(
-          "https?://\\S+|www\\.\\S+|\\S+@\\S+\\.\\S+|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}(?!\\d)"
-              + "|\\d{4}-\\d{2}-\\d{2}(?:T\\S+)?|\\+\\d[\\d ()/-]{7,}\\d|0\\d{2,5}[ /-]\\d[\\d -]{4,}\\d"
-              + "|\\d+(?:\\.\\d+){2,}|#\\d+");
+          "https?://\\S+|www\\.\\S+|\\S+@\\S+\\.\\S+|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}(?!\\d)|\\d{4}-\\d{2}-\\d{2}(?:T\\S+)?|\\+\\d[\\d"
+              + " ()/-]{7,}\\d|0\\d{2,5}[ /-]\\d[\\d -]{4,}\\d|\\d+(?:\\.\\d+){2,}|#\\d+");
 
   private static final Pattern WINDOW =
       Pattern.compile(
-          "(?:between |from |von |van |de |zwischen |tussen |entre )?(\\d{1,2})[:h](\\d{2})(?: ?(?:h|uhr|uur))?"
-              + " ?(?:-|to|until|till|and|bis|tot|und|en|à|et) ?(\\d{1,2})[:h](\\d{2})(?: ?(?:h|uhr|uur)(?![a-z]))?",
+          "(?:between |from |von |van |de |zwischen |tussen |entre )?(\\d{1,2})[:h](\\d{2})(?:"
+              + " ?(?:h|uhr|uur))? ?(?:-|to|until|till|and|bis|tot|und|en|à|et)"
+              + " ?(\\d{1,2})[:h](\\d{2})(?: ?(?:h|uhr|uur)(?![a-z]))?",
           Pattern.CASE_INSENSITIVE);
 
   private static final Pattern TIME = Pattern.compile("\\d{1,2}:\\d{2}(?::\\d{2})?(?: ?[ap]m)?");
@@ -40,23 +40,36 @@ final class Scanner {
 
   private static final Pattern PHASES =
       Pattern.compile(
-          "(?:(1|one|single|ein|een|eén|mono|1x|3|three|drei|drie|tri|3x)[ -]?(?:phased?|ph|phasig|phasige|phasiger|phasiges"
+          "(?:(1|one|single|ein|een|eén|mono|1x|3|three|drei|drie|tri|3x)["
+              + " -]?(?:phased?|ph|phasig|phasige|phasiger|phasiges"
               + "|fasige?|fase|phasé|phasée))(?![\\p{L}])",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?<sign>[-+±~≈] ?|)(?<digits>\\d{1,3}(?:'\\d{3})+(?:[.,]\\d+)?|\\d{1,3}(?:[.,]\\d{3}){2,}"
-              + "|\\d{1,3}(?: \\d{3})+(?!\\d)|\\d+(?:[.,]\\d+)?(?:[.,]\\d+)?)");
+          "(?<sign>[-+±~≈]"
+              + " ?|)(?<digits>\\d{1,3}(?:'\\d{3})+(?:[.,]\\d+)?|\\d{1,3}(?:[.,]\\d{3}){2,}|\\d{1,3}(?:"
+              + " \\d{3})+(?!\\d)|\\d+(?:[.,]\\d+)?(?:[.,]\\d+)?)");
 
   private static final Map<String, String> NUMBERS =
       Map.ofEntries(
-          Map.entry("half an", "0.5"), Map.entry("half a", "0.5"), Map.entry("a", "1"),
-          Map.entry("an", "1"), Map.entry("one", "1"), Map.entry("two", "2"),
-          Map.entry("three", "3"), Map.entry("four", "4"), Map.entry("five", "5"),
-          Map.entry("six", "6"), Map.entry("eight", "8"), Map.entry("ten", "10"),
-          Map.entry("twelve", "12"), Map.entry("fifteen", "15"), Map.entry("twenty", "20"),
-          Map.entry("thirty", "30"), Map.entry("sixty", "60"));
+          Map.entry("half an", "0.5"),
+          Map.entry("half a", "0.5"),
+          Map.entry("a", "1"),
+          Map.entry("an", "1"),
+          Map.entry("one", "1"),
+          Map.entry("two", "2"),
+          Map.entry("three", "3"),
+          Map.entry("four", "4"),
+          Map.entry("five", "5"),
+          Map.entry("six", "6"),
+          Map.entry("eight", "8"),
+          Map.entry("ten", "10"),
+          Map.entry("twelve", "12"),
+          Map.entry("fifteen", "15"),
+          Map.entry("twenty", "20"),
+          Map.entry("thirty", "30"),
+          Map.entry("sixty", "60"));
 
   /** "five minutes", "half an hour", "two people". */
   private static final Pattern NUMBER_WORD =

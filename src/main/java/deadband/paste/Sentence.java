@@ -95,9 +95,7 @@ final class Sentence {
       Term no = Objects.requireNonNull(term(i));
       int until = i + 1;
       List<Term> named = new ArrayList<>();
-      while (until < at.size()
-          && !Line.isBreak(token(until))
-          && !(until > i + 1 && isNo(until))) {
+      while (until < at.size() && !Line.isBreak(token(until)) && !(until > i + 1 && isNo(until))) {
         Term term = term(until);
         if (term != null) {
           named.add(term);
@@ -181,8 +179,7 @@ final class Sentence {
   private int counted(int from) {
     for (int end : ends(from)) {
       Outcome outcome =
-          line.resolver()
-              .words(Term.all(label), words(from, end - 1), false, line.context());
+          line.resolver().words(Term.all(label), words(from, end - 1), false, line.context());
       if (outcome instanceof Outcome.Taken
           && isWhole(outcome, from, end)
           && take(outcome, from, end - 1, start, end - 1)) {

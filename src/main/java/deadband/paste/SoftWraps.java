@@ -20,9 +20,9 @@ final class SoftWraps {
       Set.of(
           "a", "an", "the", "and", "or", "but", "of", "to", "at", "in", "on", "is", "are", "with",
           "for", "from", "by", "which", "that", "when", "it", "we", "i", "my", "our", "der", "die",
-          "das", "den", "dem", "ein", "eine", "und", "mit", "bei", "auf", "von", "ist", "het", "een",
-          "en", "van", "met", "op", "bij", "le", "la", "les", "un", "une", "et", "de", "du", "avec",
-          "est", "à");
+          "das", "den", "dem", "ein", "eine", "und", "mit", "bei", "auf", "von", "ist", "het",
+          "een", "en", "van", "met", "op", "bij", "le", "la", "les", "un", "une", "et", "de", "du",
+          "avec", "est", "à");
 
   private static final Pattern LABELLED =
       Pattern.compile("\\s*(?:[-*•·▪◦○●►‣#|]|\\(?\\w{1,2}[.)]\\s|[^.,:=]{1,40}[:=]).*");

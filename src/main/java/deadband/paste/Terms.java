@@ -135,10 +135,7 @@ final class Terms {
                 || after.is(Kind.AMOUNT)
                 || after.is(Kind.LINK)
                 || after.is(Kind.OPAQUE));
-    return before != null
-        && before.is(Kind.AMOUNT)
-        && end
-        && PLAIN.contains(tokens.get(at).text());
+    return before != null && before.is(Kind.AMOUNT) && end && PLAIN.contains(tokens.get(at).text());
   }
 
   /** "1.9 kW in / 5.5 kW out": what goes into the heat pump and what it gives. */

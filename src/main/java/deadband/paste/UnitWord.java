@@ -85,7 +85,18 @@ record UnitWord(String written, boolean exact, List<Way> ways) {
 
   private static Map<String, UnitWord> all() {
     Map<String, UnitWord> all = new LinkedHashMap<>();
-    put(all, Unit.KILOWATT, "1", "kw", "kwp", "kwc", "kilowatt", "kilowatts", "kw el", "kw elec", "kw_e");
+    put(
+        all,
+        Unit.KILOWATT,
+        "1",
+        "kw",
+        "kwp",
+        "kwc",
+        "kilowatt",
+        "kilowatts",
+        "kw el",
+        "kw elec",
+        "kw_e");
     put(all, Unit.KILOWATT, "0.001", "watt", "watts", "wp");
     exact(all, Unit.KILOWATT, "0.001", "W", "w");
     put(all, Unit.KILOWATT_HOUR, "1", "kwh", "kilowatt hours");

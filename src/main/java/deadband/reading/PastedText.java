@@ -9,18 +9,16 @@ import deadband.document.Span;
 import deadband.paste.CleanText;
 import deadband.paste.PasteReader;
 import deadband.paste.Pasted;
-import deadband.paste.Pasted.NotUnderstood;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A text that is no setup file: an email, a chat, rows of a spreadsheet. Where JSON stands in it,
- * quoted or fenced, that is read as JSON, with its places in the text; else its lines are read.
+ * quoted or fenced, that is read as JSON, with its places in the text; the lines around it are
+ * read, too.
  */
 final class PastedText {
 
@@ -57,30 +55,22 @@ final class PastedText {
     int end = end(text, start);
     Source json = Source.of(source.name(), blank(text, 0, start) + text.substring(start, end));
     JsonReading reading = moved(JsonParser.read(json), source, clean);
-    return SetupReading.of(reading, around(reading, source, clean.original(start, end)));
+    if (!(reading instanceof JsonReading.Read read)) {
+      return SetupReading.of(reading, null);
+    }
+    PastedAround both =
+        PastedAround.of(read.document(), around(source, clean.original(start, end)));
+    return SetupReading.of(new JsonReading.Read(both.document(), read.problems()), both.pasted());
   }
 
-  /** The lines around the JSON: what they say is not taken, and is listed. */
-  private static @Nullable Pasted around(JsonReading reading, Source source, Span json) {
-    if (!(reading instanceof JsonReading.Read read)) {
-      return null;
-    }
+  /** What the lines around the JSON say. */
+  private static Pasted around(Source source, Span json) {
     String text = source.text();
     String outside =
         text.substring(0, json.start())
             + blank(text, json.start(), json.end())
             + text.substring(json.end());
-    Pasted pasted = PasteReader.read(Source.of(source.name(), outside));
-    Stream<NotUnderstood> said =
-        Stream.concat(
-            pasted.understood().stream().map(one -> new NotUnderstood(one.line(), one.text())),
-            pasted.ambiguous().stream().map(one -> new NotUnderstood(one.line(), one.text())));
-    List<NotUnderstood> all =
-        Stream.concat(said, pasted.notUnderstood().stream())
-            .distinct()
-            .sorted(Comparator.comparingInt(NotUnderstood::line))
-            .toList();
-    return new Pasted(read.document(), List.of(), all, List.of(), pasted.otherLines());
+    return PasteReader.read(Source.of(source.name(), outside));
   }
 
   /** As many blanks, the line ends kept. */

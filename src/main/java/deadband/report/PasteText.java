@@ -42,10 +42,12 @@ public final class PasteText {
   }
 
   private static String counts(Pasted pasted) {
+    String values = Words.count(pasted.understood().size(), "value") + " understood";
     String read =
-        pasted.isEmpty()
-            ? "settings found as JSON in the text"
-            : Words.count(pasted.understood().size(), "value") + " understood";
+        !pasted.json()
+            ? values
+            : "settings found as JSON in the text"
+                + (pasted.understood().isEmpty() ? "" : ", " + values + " beside it");
     return read
         + ", "
         + Words.count(pasted.notUnderstood().size(), "line")

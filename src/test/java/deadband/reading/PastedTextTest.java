@@ -58,16 +58,45 @@ class PastedTextTest {
   }
 
   @Test
-  void whatStandsAroundTheJsonIsListedAndNotTaken() {
-    Pasted pasted =
+  void whatStandsAroundTheJsonIsReadToo() {
+    SetupReading.Read read =
         read(
-                "mail.txt",
-                "Hello,\nThe start is 3.4 kW now:\n{ \"relay\": { \"start_kW\": 3.2 } }\nBye")
-            .paste()
-            .orElseThrow();
+            "mail.txt",
+            "Hello, the tank is 250 l.\n"
+                + "{ \"relay\": { \"start_kW\": 3.2 }, \"outlets\": [] }\n"
+                + "Relay stop 0.4 kW, relay start 3.2 kW\nBath mixed to 41 °C\nBye");
+    Pasted pasted = read.paste().orElseThrow();
 
-    assertThat(pasted.notUnderstood()).extracting(Pasted.NotUnderstood::line).contains(2);
-    assertThat(pasted.understood()).isEmpty();
+    assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
+    assertThat(read.setup().relay().stop_kW().value()).isEqualTo(0.4);
+    assertThat(read.setup().tank().volume_L().value()).isEqualTo(250);
+    assertThat(line(read, "/relay/stop_kW")).isEqualTo(3);
+    assertThat(pasted.understood()).hasSize(3);
+    assertThat(pasted.notUnderstood()).extracting(Pasted.NotUnderstood::line).containsExactly(4);
+    assertThat(pasted.json()).isTrue();
+  }
+
+  @Test
+  void whereTheJsonAndTheTextDifferNeitherIsTaken() {
+    SetupReading.Read read =
+        read(
+            "mail.txt",
+            "Hello,\nThe relay start is 3.4 kW now:\n"
+                + "{ \"relay\": { \"start_kW\": 3.2, \"stop_kW\": 0.4 },\n"
+                + "  \"battery\": { \"fitted\": false } }\nBattery 5 kWh\n");
+    Pasted pasted = read.paste().orElseThrow();
+
+    assertThat(read.setup().relay().start_kW().isEntered()).isFalse();
+    assertThat(read.setup().relay().stop_kW().value()).isEqualTo(0.4);
+    assertThat(read.setup().battery().capacity_kWh().isEntered()).isFalse();
+    assertThat(pasted.ambiguous())
+        .singleElement()
+        .satisfies(
+            one ->
+                assertThat(one.choices())
+                    .containsExactly(
+                        "relay.start_kW 3.2 kW (line 3)", "relay.start_kW 3.4 kW (line 2)"));
+    assertThat(pasted.notUnderstood()).extracting(Pasted.NotUnderstood::line).containsExactly(5);
   }
 
   @Test
@@ -128,7 +157,8 @@ class PastedTextTest {
         .contains("\"start_kW\": 3.2,  // line 2: relay start 3,2 kW */")
         .contains("\"height_mm\": null")
         .contains(
-            "// ambiguous, line 10: start 45 °C: heatPump.everyday.start_C 45 °C or heatPump.surplus.start_C 45 °C");
+            "// ambiguous, line 10: start 45 °C: heatPump.everyday.start_C 45 °C or"
+                + " heatPump.surplus.start_C 45 °C");
     assertThat(again.document().without(Pointer.parse("/deadband"))).isNotEmpty();
     assertThat(read.document().root().members())
         .allSatisfy(
