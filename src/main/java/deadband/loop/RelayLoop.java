@@ -44,8 +44,19 @@ public final class RelayLoop {
     return Derived.all(Derived.of(relay.part().isFitted()), Derived.of(heatPump.part().isFitted()));
   }
 
+  /** As entered; assumed where the heat pump has settings for a call on surplus. */
   public Derived<Boolean> drivesHeatPump() {
-    return Derived.of(relay.drives()).map(drives -> drives == Relay.Drives.HEAT_PUMP);
+    Derived<Relay.Drives> drives = Derived.of(relay.drives());
+    boolean called =
+        heatPump.surplus().start_C().isEntered() || heatPump.surplus().stop_C().isEntered();
+    Derived<Relay.Drives> taken =
+        drives.isKnown() || !called
+            ? drives
+            : Derived.assumed(
+                relay.drives().pointer(),
+                Relay.Drives.HEAT_PUMP,
+                "the heat pump has settings for a call on surplus");
+    return taken.map(driven -> driven == Relay.Drives.HEAT_PUMP);
   }
 
   public Derived<Boolean> counts(Counts power) {

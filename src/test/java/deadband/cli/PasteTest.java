@@ -40,6 +40,31 @@ class PasteTest {
   }
 
   @Test
+  void aSheetTypedAsItStandsGetsTheFaultFirst() {
+    String text =
+        """
+        Cylinder 250 litres, unvented
+
+        PV
+         PV array 6 kW peak
+
+        Heat pump
+         Power input (hot water) 2.1 kW
+         Surplus call: start 50 C, stop 55 C
+
+        Controller
+         Relay closes at 2.5 kW surplus
+         Relay opens at 2.0 kW surplus
+         Relay counts export and immersion
+        """;
+    CommandLineRun run = CommandLineRun.with(text, Map.of(), "check", "--no-day-run", "-");
+
+    assertThat(run.out())
+        .contains("relay.counts [export, immersion]", "0 lines not understood")
+        .containsSubsequence("1  DAMAGE", "gap-below-heat-pump-draw", "assumed relay.drives");
+  }
+
+  @Test
   void standardInputMayBeText() {
     String text = "relay start 3.2 kW, stop 2.9 kW, heat pump draws 2.6 kW";
     CommandLineRun run = CommandLineRun.with(text, Map.of(), "check", "--no-day-run", "-");

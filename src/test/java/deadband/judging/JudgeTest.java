@@ -10,6 +10,7 @@ import deadband.setup.Relay;
 import deadband.setup.Setup;
 import deadband.setup.Shape;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -60,5 +61,33 @@ class JudgeTest {
             finding ->
                 assertThat(finding.changes())
                     .containsExactly(new Change(Pointer.parse("/relay/stop_kW"), 2.7, 0.1)));
+  }
+
+  @Test
+  void whatTheRelayCallsIsAssumedWhereTheHeatPumpIsSetForACall() {
+    Object[] thresholds = {
+      "/relay/counts", List.of(Relay.Counts.EXPORT, Relay.Counts.IMMERSION),
+      "/relay/start_kW", 3.0,
+      "/relay/stop_kW", 2.7,
+      "/heatPump/hotWaterInput_kW", 2.8
+    };
+    Object[] called = Arrays.copyOf(thresholds, thresholds.length + 2);
+    called[thresholds.length] = "/heatPump/surplus/stop_C";
+    called[thresholds.length + 1] = 55.0;
+
+    assertThat(gap(judge(with(thresholds)))).isEmpty();
+    assertThat(gap(judge(with(called))))
+        .singleElement()
+        .satisfies(
+            finding ->
+                assertThat(finding.provenance().assumed())
+                    .extracting(assumption -> assumption.pointer().dotted())
+                    .contains("relay.drives"));
+  }
+
+  private static List<Finding> gap(Judgement judgement) {
+    return judgement.findings().stream()
+        .filter(finding -> finding.check().name().equals("gap-below-heat-pump-draw"))
+        .toList();
   }
 }
