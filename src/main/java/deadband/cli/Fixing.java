@@ -3,6 +3,7 @@ package deadband.cli;
 import deadband.document.Place;
 import deadband.document.Pointer;
 import deadband.document.Printable;
+import deadband.document.Span;
 import deadband.reading.Corrections;
 import deadband.reading.Corrections.Corrected;
 import deadband.reading.Corrections.Made;
@@ -64,8 +65,15 @@ record Fixing(Path path, SetupReading.Unreadable reading) {
     return place.map(Place::toString).orElse("")
         + (pointer == null ? "" : "  " + pointer)
         + "  "
-        + made.problem().found()
+        + found(made)
         + " -> "
         + made.to();
+  }
+
+  /** What stood there; where a mark is put in, what it stands before. */
+  private static String found(Made made) {
+    Span span = made.problem().span();
+    boolean put = span != null && span.start() == span.end();
+    return (put ? "before " : "") + made.problem().found();
   }
 }

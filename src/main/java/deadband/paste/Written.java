@@ -1,5 +1,6 @@
 package deadband.paste;
 
+import deadband.document.Literal;
 import deadband.document.Pointer;
 import deadband.paste.Token.Amount;
 import deadband.paste.Token.Kind;
@@ -103,6 +104,23 @@ public final class Written {
         .entry(Pointer.parse("/site/country"))
         .map(entry -> entry.words().get(Vocabulary.plain(text)))
         .map(Object::toString);
+  }
+
+  /**
+   * The value, as JSON, that a word of the trade means at a place; empty for yes, no and others.
+   */
+  public static Optional<String> word(Pointer pointer, String text) {
+    if (yesOrNo(text).isPresent()) {
+      return Optional.empty();
+    }
+    return Vocabulary.all()
+        .entry(pointer)
+        .map(entry -> entry.words().get(Vocabulary.plain(text)))
+        .map(
+            value ->
+                value instanceof Double number
+                    ? Resolver.plain(number)
+                    : Literal.of(Resolver.shown(value)).json());
   }
 
   /**

@@ -9,12 +9,16 @@ import deadband.document.Source;
 import deadband.document.Span;
 import deadband.paste.Written;
 import deadband.setup.FieldKind;
+import deadband.setup.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The corrections of a setup file that are beyond doubt, and the text with them in it. */
 public final class Corrections {
@@ -40,6 +44,8 @@ public final class Corrections {
           Kind.CURLY_QUOTES,
           Kind.NAME_NOT_QUOTED);
 
+  private static final Pattern VALUE = Pattern.compile("\\s*:\\s*(-?\\d+(?:\\.\\d+)?)(?![\\w.]|,\\d)");
+
   private static final int MOST_ROUNDS = 5;
 
   private Corrections() {}
@@ -64,7 +70,13 @@ public final class Corrections {
       return number(problem, span);
     }
     if (problem.kind() == Kind.UNKNOWN_NAME) {
-      return name(problem);
+      return name(problem, span);
+    }
+    if (problem.kind() == Kind.NOT_A_CHOICE || problem.kind() == Kind.WRONG_KIND) {
+      return word(problem);
+    }
+    if (problem.kind() == Kind.COMMA_MISSING || problem.kind() == Kind.SEMICOLON) {
+      return problem.corrected(",");
     }
     return WORDS.contains(problem.kind()) && isValue(problem.right())
         ? problem.corrected(problem.right())
@@ -85,13 +97,64 @@ public final class Corrections {
     return problem.right(json).corrected(json);
   }
 
-  /** A name that differs in capitals and marks alone. */
-  private static Problem name(Problem problem) {
+  /** A name that differs in capitals and marks alone, or that has another unit. */
+  private static Problem name(Problem problem, Span span) {
     String near = problem.nearest();
-    if (near == null || !NearestName.isSame(problem.found().replace("\"", ""), near)) {
+    if (near == null) {
       return problem;
     }
-    return problem.corrected(Literal.of(near).json());
+    String found = problem.found().replace("\"", "");
+    if (NearestName.isSame(found, near)) {
+      String json = Literal.of(near).json();
+      return problem.right(json).near((String) null).corrected(json);
+    }
+    return otherUnit(problem, span, found, near);
+  }
+
+  /** "startDelay_s": 300 is "startDelay_min": 5. */
+  private static Problem otherUnit(Problem problem, Span span, String found, String near) {
+    Unit unit = Unit.of(near);
+    int mark = found.lastIndexOf('_');
+    Matcher value =
+        VALUE.matcher(problem.source().text()).region(span.end(), problem.source().text().length());
+    Pointer pointer = problem.pointer();
+    if (unit == Unit.NONE
+        || mark < 0
+        || pointer == null
+        || !near.equals(found.substring(0, mark) + "_" + unit.suffix())
+        || !value.lookingAt()
+        || !(Written.number(value.group(1) + " " + found.substring(mark + 1), unit).orElse(null)
+            instanceof Written.Figure.One one)
+        || !(Written.kind(pointer.parent().orElseThrow().child(near)).orElse(null)
+            instanceof FieldKind.Num kind)
+        || !kind.admits(one.value())) {
+      return problem;
+    }
+    String number = new BigDecimal(Literal.of(one.value()).json()).toPlainString();
+    String json = Literal.of(near).json() + ": " + number;
+    return problem
+        .at(new Span(span.start(), value.end()))
+        .right(json)
+        .near((String) null)
+        .corrected(json);
+  }
+
+  /** A word of the trade for one of the words to choose from, or for a number: weekly. */
+  private static Problem word(Problem problem) {
+    Pointer pointer = problem.pointer();
+    String found = problem.found();
+    if (pointer == null || !found.matches("\"[^\"\\\\]+\"")) {
+      return problem;
+    }
+    String text = found.substring(1, found.length() - 1);
+    String near = problem.nearest();
+    Optional<String> meant =
+        near != null && NearestName.isSame(text, near)
+            ? Optional.of(Literal.of(near).json())
+            : Written.word(pointer, text);
+    return meant
+        .map(json -> problem.right(json).near((String) null).corrected(json))
+        .orElse(problem);
   }
 
   private static boolean isValue(String right) {

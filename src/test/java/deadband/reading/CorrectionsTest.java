@@ -54,6 +54,14 @@ class CorrectionsTest {
         "{ `accepted`: [ { `on`: ⟦`31/05/2026`⟧ } ] } | NOT_A_DATE | `2026-05-31`",
         "{ `accepted`: [ { `on`: ⟦`5.6.2026`⟧ } ] } | NOT_A_DATE | `2026-06-05`",
         "{ `relay`: { ⟦`Start_KW`⟧: 3 } } | UNKNOWN_NAME | `start_kW`",
+        "{ `relay`: { ⟦`startDelay_s`: 300⟧ } } | UNKNOWN_NAME | `startDelay_min`: 5",
+        "{ `relay`: { ⟦`start_W` : 3200⟧, `stop_kW`: 1 } } | UNKNOWN_NAME | `start_kW`: 3.2",
+        "{ `tank`: { ⟦`height_m`: 1.6⟧ } } | UNKNOWN_NAME | `height_mm`: 1600",
+        "{ `immersion`: { ⟦`thermostat_F`: 140⟧ } } | UNKNOWN_NAME | `thermostat_C`: 60",
+        "{ `relay`: { `drives`: ⟦`heatpump`⟧ } } | NOT_A_CHOICE | `heat pump`",
+        "{ `heatPump`: { `source`: ⟦`brine`⟧ } } | NOT_A_CHOICE | `ground`",
+        "{ `heatPump`: { `disinfection`: { `every_days`: ⟦`weekly`⟧ } } } | WRONG_KIND | 7",
+        "{ `relay`: { `start_kW`: 3⟦;⟧ `stop_kW`: 1 } } | SEMICOLON | ,",
       })
   void whatIsBeyondDoubtIsCorrected(String marked, Kind kind, String correction) {
     String text = marked.replace('`', '"');
@@ -90,6 +98,8 @@ class CorrectionsTest {
         "{ `relay`: { `start_C`: 62 } } | OTHER_SECTION | heatPump.everyday.start_C or heatPump.surplus.start_C",
         "{ `accepted`: [ { `on`: `05/06/2026` } ] } | NOT_A_DATE | `2026-06-05` if the day comes first, `2026-05-06`",
         "{ `relay`: { `start_kW`: 5 kWh } } | UNIT_WRITTEN | 5",
+        "{ `relay`: { `contact`: `no` } } | NOT_A_CHOICE | one of: normally open",
+        "{ `relay`: { `startDelay_kW`: 300 } } | UNKNOWN_NAME | one of: fitted, drives",
       })
   void whatCanMeanTwoThingsIsToldAndNotCorrected(String text, Kind kind, String right) {
     Problem problem = problem(text.replace('`', '"'));
@@ -115,6 +125,15 @@ class CorrectionsTest {
         .containsOnlyOnce("A number is in quotes, in 2 places")
         .contains("right  3.2")
         .contains("also   line 2, column 13 \"0.3 kW\": 0.3");
+  }
+
+  @Test
+  void aMissingCommaIsPutIn() {
+    String text = "{ \"relay\": { \"start_kW\": 3.2 // menu\n  \"stop_kW\": 0.3 } }";
+    Corrections.Corrected corrected = Corrections.of(unreadable(text));
+
+    assertThat(corrected.text()).isEqualTo(text.replace("3.2 //", "3.2, //"));
+    assertThat(corrected.left()).isEmpty();
   }
 
   @Test
