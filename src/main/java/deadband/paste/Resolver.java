@@ -163,6 +163,7 @@ final class Resolver {
 
   private boolean isBare(Entry entry, Set<String> label) {
     return label.isEmpty()
+        || label.contains("panels")
         || (entry.phrases().contains(Set.<String>of())
             && vocabulary.sectionsNamed(label).contains(entry.pointer().parent().orElseThrow()));
   }

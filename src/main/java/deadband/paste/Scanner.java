@@ -24,6 +24,11 @@ final class Scanner {
           "https?://\\S+|www\\.\\S+|\\S+@\\S+\\.\\S+|\\d{1,2}[./]\\d{1,2}[./]\\d{2,4}(?!\\d)|\\d{4}-\\d{2}-\\d{2}(?:T\\S+)?|\\+\\d[\\d"
               + " ()/-]{7,}\\d|0\\d{2,5}[ /-]\\d[\\d -]{4,}\\d|\\d+(?:\\.\\d+){2,}|#\\d+");
 
+  private static final Pattern CHAT =
+      Pattern.compile(
+          "\\s*\\[?(?:\\d{1,2}[./]\\d{1,2}[./]\\d{2,4},? )?\\d{1,2}:\\d{2}(?::\\d{2})?\\]?"
+              + " (?:- )?\\p{Lu}[\\p{L} .]{0,24}: ");
+
   private static final Pattern WINDOW =
       Pattern.compile(
           "(?:between |from |von |van |de |zwischen |tussen |entre )?(\\d{1,2})[:h](\\d{2})(?:"
@@ -124,8 +129,12 @@ final class Scanner {
     return List.copyOf(scanner.tokens);
   }
 
-  /** A bullet or the number of a list item before the text. */
+  /** Who wrote a line of a chat and when, a bullet, or the number of a list item. */
   private void bullet() {
+    Matcher chat = CHAT.matcher(text).region(at, end);
+    if (chat.lookingAt()) {
+      at = chat.end();
+    }
     Matcher bullet =
         Pattern.compile(
                 "\\s*(?:[-*•·▪◦○●►‣#]+\\s+|[•·▪◦○●►‣]|\\(?\\d{1,2}[.)]\\s+|\\(?[a-z][.)]\\s+)+")
@@ -341,6 +350,8 @@ final class Scanner {
     while (from < end && text.charAt(from) == ' ') {
       from++;
     }
+    boolean joined = from == at && from + 1 < end && text.charAt(from) == '-';
+    from += joined && Character.isLetter(text.charAt(from + 1)) ? 1 : 0;
     Matcher cell = Pattern.compile(" *[\t|;]+ *|,").matcher(text).region(at, end);
     boolean inCell = cell.lookingAt();
     if (inCell) {

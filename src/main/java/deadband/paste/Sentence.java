@@ -66,12 +66,21 @@ final class Sentence {
       Term term = term(i);
       boolean word = term != null && term.danger() && !line.isUsed(at.get(i)) && !isAnswer(i);
       boolean bound =
-          "<>≤≥".contains(token(i).text()) && i + 1 < at.size() && token(i + 1).is(Kind.AMOUNT);
+          "<>≤≥".contains(token(i).text())
+              && i + 1 < at.size()
+              && token(i + 1).is(Kind.AMOUNT)
+              && !isOfTerm(i);
       if (word || bound) {
         return true;
       }
     }
     return false;
+  }
+
+  /** "on >3 kW": the mark is read with the word before it. */
+  private boolean isOfTerm(int i) {
+    Term before = i > 0 ? term(i - 1) : null;
+    return before != null && before.last() == at.get(i);
   }
 
   /** "not known" after a colon is an answer. */

@@ -100,8 +100,24 @@ final class Terms {
         after != null
             && (after.is(Kind.LINK) || after.is(Kind.CELL) || after.is(Kind.SLASH) || power);
     boolean paired = at > 0 && tokens.get(at - 1).is(Kind.SLASH) && !on;
-    boolean plain = first && label && !word.equals("an") && !word.equals("in");
+    boolean again = after != null && isAmount(after) && isPair(at);
+    boolean plain = first && (label || again) && !word.equals("an") && !word.equals("in");
     return plain || paired || isLabelled(at) || isAfterAmount(at) ? (on ? "start" : "stop") : null;
+  }
+
+  private static boolean isAmount(Token token) {
+    return token.amount() != null && token.unit() == null;
+  }
+
+  /** "on 3 kW off 2.5": the second number is in the unit of the first. */
+  private boolean isPair(int at) {
+    Token before = token(at - 1);
+    Token first = token(at - 2);
+    return before != null
+        && before.is(Kind.AMOUNT)
+        && before.unit() != null
+        && first != null
+        && (ON.contains(first.text()) || OFF.contains(first.text()));
   }
 
   private @Nullable Token token(int at) {
@@ -120,9 +136,12 @@ final class Terms {
     return marked && (preposition || PLAIN.contains(tokens.get(at).text()));
   }
 
+  /** "on at", and "on >", "off <". */
   private boolean isAt(int at) {
     Token token = token(at);
-    return token != null && token.is(Kind.WORD) && AT.contains(token.text());
+    String bound = at > 0 && ON.contains(tokens.get(at - 1).text()) ? ">" : "<";
+    return token != null
+        && ((token.is(Kind.WORD) && AT.contains(token.text())) || token.text().equals(bound));
   }
 
   /** "2 kW on / 1.5 kW off", "3 min on". */
