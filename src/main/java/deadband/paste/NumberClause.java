@@ -188,7 +188,7 @@ final class NumberClause {
     Set<String> all = new LinkedHashSet<>(Term.all(words));
     Outcome outcome = resolve(all);
     Pointer before = line.last();
-    boolean time = all.isEmpty() || all.equals(SURPLUS) ? isFor() : all.equals(Set.of("delay"));
+    boolean time = (all.isEmpty() || all.equals(SURPLUS)) ? isFor() : all.equals(Set.of("delay"));
     if (before != null && time && before.last().matches("st(art|op)_kW")) {
       Set<String> delay = Set.of(before.last().substring(0, before.last().indexOf('_')), "delay");
       return resolve(delay);
