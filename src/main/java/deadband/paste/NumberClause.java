@@ -17,6 +17,8 @@ final class NumberClause {
 
   private static final Set<String> FOR = Set.of("for", "lang", "gedurende", "pendant", "wahrend");
   private static final Set<String> POWER = Set.of("power", "leistung", "vermogen", "puissance");
+  private static final Set<String> EVERY =
+      Set.of("every", "repeats every", "once every", "alle", "elke", "iedere", "tous les");
   private static final Set<String> SURPLUS = Set.of("surplus");
   private static final String DISINFECTION = "/heatPump/disinfection/target_C";
   private static final int MOST_STRANGE = 5;
@@ -57,7 +59,8 @@ final class NumberClause {
     while (end < sentence.size()
         && (sentence.token(end).is(Kind.WORD)
             || (sentence.token(end).is(Kind.SLASH) && post.isEmpty())
-            || sentence.token(end).is(Kind.UNIT))) {
+            || sentence.token(end).is(Kind.UNIT))
+        && !isEvery(end)) {
       Term term = sentence.term(end);
       if (term != null) {
         post.add(term);
@@ -69,7 +72,8 @@ final class NumberClause {
     }
     unit = unit == null && isPower() ? UnitWord.of("kW").orElse(null) : unit;
     boolean free =
-        end >= sentence.size() || !(sentence.token(end).is(Kind.AMOUNT) || isLabel(end, post));
+        end >= sentence.size()
+            || !(sentence.token(end).is(Kind.AMOUNT) || isLabel(end, post) || isEvery(end));
     int first = sentence.start() < 0 ? i : sentence.start();
     if (!Term.isKnown(pre)) {
       pre = List.of();
@@ -108,6 +112,12 @@ final class NumberClause {
     if (outcome instanceof Outcome.Taken) {
       taken(outcome, i, i, List.of());
     }
+  }
+
+  /** "at 60 every seven days": the word belongs to what follows. */
+  private boolean isEvery(int end) {
+    Term term = sentence.term(end);
+    return term != null && EVERY.contains(term.text());
   }
 
   /** "hp_in=2 kW hp_out=6 kW": the words before a mark are the label of the next number. */

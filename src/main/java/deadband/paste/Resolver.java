@@ -337,7 +337,8 @@ final class Resolver {
     if (amount.range() && amount.readings().size() == 2) {
       return swing(terms, amount.readings(), token, labelUnit, context);
     }
-    if (second != null && amount.isClear() && terms.contains("surplus") && !isNamed(terms)) {
+    boolean programme = terms.contains("surplus") || terms.contains("everyday");
+    if (second != null && amount.isClear() && programme && !isNamed(terms)) {
       List<BigDecimal> ends = List.of(amount.readings().get(0), second);
       return swing(terms, ends, token, labelUnit, context);
     }

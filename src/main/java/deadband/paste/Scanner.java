@@ -68,6 +68,8 @@ final class Scanner {
           Map.entry("four", "4"),
           Map.entry("five", "5"),
           Map.entry("six", "6"),
+          Map.entry("seven", "7"),
+          Map.entry("fourteen", "14"),
           Map.entry("eight", "8"),
           Map.entry("ten", "10"),
           Map.entry("twelve", "12"),
@@ -79,9 +81,10 @@ final class Scanner {
   /** "five minutes", "half an hour", "two people". */
   private static final Pattern NUMBER_WORD =
       Pattern.compile(
-          "(half an?|an?|one|two|three|four|five|six|eight|ten|twelve|fifteen|twenty|thirty|sixty)"
-              + "[ -](?=(?:min|mins|minutes?|hours?|hrs?|secs?|seconds?|(people|persons"
-              + "|occupants|residents|of us))(?!\\p{L}))",
+          "(half an?|an?|one|two|three|four|five|six|seven|eight|ten|twelve|fourteen"
+              + "|fifteen|twenty|thirty|sixty)["
+              + " -](?=(?:min|mins|minutes?|hours?|hrs?|secs?|seconds?|kw|kilowatts?|(days)|(people|persons|occupants|residents|of"
+              + " us))(?!\\p{L}))",
           Pattern.CASE_INSENSITIVE);
 
   /** After these words "a minute" is a time; "starts an hour" is a rate. */
@@ -294,12 +297,17 @@ final class Scanner {
     boolean article = number.matches("(?:half )?an?");
     boolean half = number.startsWith("half");
     boolean after = !tokens.isEmpty() && isBeforeOne(last());
-    if (words == null || (article && !half && !after) || (article && words.group(2) != null)) {
+    if (words == null || (article && !half && !after)) {
+      return false;
+    }
+    boolean people = words.group(3) != null;
+    boolean days = words.group(2) != null;
+    if ((article && people) || (days && (tokens.isEmpty() || !last().text().equals("every")))) {
       return false;
     }
     int start = at;
     at = words.end() - 1;
-    UnitWord unit = words.group(2) == null ? unit() : null;
+    UnitWord unit = people ? null : unit();
     int until = at;
     at = start;
     BigDecimal value = new BigDecimal(Objects.requireNonNull(NUMBERS.get(number)));

@@ -17,6 +17,7 @@ final class Terms {
   private static final Set<String> ON = Set.of("on", "ein", "an", "aan", "in");
   private static final Set<String> OFF = Set.of("off", "aus", "uit", "af");
 
+  private static final Set<String> PUMP = Set.of("pump", "hp", "ashp", "gshp");
   private static final Set<String> PLAIN = Set.of("on", "off", "aan", "uit", "aus");
   private static final Set<String> AT = Set.of("bei", "bij", "at", "above", "below", "ab", "unter");
   private static final Set<Kind> MARKS =
@@ -168,7 +169,11 @@ final class Terms {
             && before.amount().unit() != null
             && before.amount().unit().to(Unit.KILOWATT).isPresent();
     boolean end = after == null || !(after.is(Kind.WORD) || after.is(Kind.AMOUNT));
-    return power && end && word.matches("in|out") ? (word.equals("in") ? "input" : "output") : null;
+    boolean pump = tokens.subList(0, at).stream().anyMatch(token -> PUMP.contains(token.text()));
+    boolean in = word.equals("in") || (pump && word.matches("electric|electrical|elec"));
+    return power && end && (in || word.equals("out") || (pump && word.equals("thermal")))
+        ? (in ? "input" : "output")
+        : null;
   }
 
   private boolean isTime(int at) {
