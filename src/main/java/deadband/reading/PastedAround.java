@@ -4,6 +4,8 @@ import deadband.document.Document;
 import deadband.document.Member;
 import deadband.document.Node;
 import deadband.document.Pointer;
+import deadband.document.Problem;
+import deadband.document.Span;
 import deadband.paste.Pasted;
 import deadband.paste.Pasted.Ambiguous;
 import deadband.paste.Pasted.NotUnderstood;
@@ -40,6 +42,25 @@ final class PastedAround {
     PastedAround both = new PastedAround(json, around);
     around.understood().forEach(both::add);
     return both;
+  }
+
+  SetupReading read(List<Problem> problems) {
+    return SetupReading.of(new JsonReading.Read(document(), problems), pasted());
+  }
+
+  /** Leaves out names of the JSON that are not known here, and lists them. */
+  PastedAround without(List<Problem> names) {
+    for (Problem name : names) {
+      Pointer pointer = name.pointer();
+      Span span = name.span();
+      if (pointer != null && span != null) {
+        int end = json.find(pointer).map(node -> node.span().end()).orElse(span.end());
+        String text = json.source().excerpt(new Span(span.start(), end));
+        notUnderstood.add(new NotUnderstood(json.place(span.start()).line(), text));
+        doubted.add(pointer);
+      }
+    }
+    return this;
   }
 
   private void add(Understood one) {
@@ -100,20 +121,16 @@ final class PastedAround {
     List<Member> members = new ArrayList<>();
     for (Member member : one.members()) {
       Pointer pointer = at.child(member.name());
-      Optional<Node> more = other.get(member.name());
-      if (taken.contains(pointer)) {
+      if (taken.contains(pointer) || doubted.contains(pointer)) {
         continue;
       }
-      boolean both =
-          member.value() instanceof Node.Section
-              && more.filter(Node.Section.class::isInstance).isPresent();
-      Node value =
-          both
-              ? merged((Node.Section) member.value(), (Node.Section) more.orElseThrow(), pointer)
-              : member.value();
-      if (!doubted.contains(pointer)) {
-        members.add(new Member(member.nameSpan(), member.name(), value));
+      Node value = member.value();
+      if (value instanceof Node.Section section) {
+        Node.Section nothing = new Node.Section(section.span(), List.of());
+        Node more = other.get(member.name()).orElse(nothing);
+        value = merged(section, more instanceof Node.Section there ? there : nothing, pointer);
       }
+      members.add(new Member(member.nameSpan(), member.name(), value));
     }
     for (Member member : other.members()) {
       Pointer pointer = at.child(member.name());

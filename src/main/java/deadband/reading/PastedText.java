@@ -10,7 +10,9 @@ import deadband.paste.CleanText;
 import deadband.paste.PasteReader;
 import deadband.paste.Pasted;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,10 @@ final class PastedText {
       Pattern.compile("[\\s\\uFEFF]*(?:[{\\[\"']|//|/\\*|$)", Pattern.DOTALL);
   private static final Pattern OBJECT =
       Pattern.compile("\\{(?=\\s*(?:\"[A-Za-z]|//|/\\*|[A-Za-z_]+\\s*:))");
+
+  /** What a program exports under names of its own is not understood; the rest is read. */
+  private static final Set<Problem.Kind> NAMES =
+      EnumSet.of(Problem.Kind.UNKNOWN_NAME, Problem.Kind.OTHER_SECTION);
 
   private PastedText() {}
 
@@ -58,9 +64,15 @@ final class PastedText {
     if (!(reading instanceof JsonReading.Read read)) {
       return SetupReading.of(reading, null);
     }
-    PastedAround both =
-        PastedAround.of(read.document(), around(source, clean.original(start, end)));
-    return SetupReading.of(new JsonReading.Read(both.document(), read.problems()), both.pasted());
+    Pasted around = around(source, clean.original(start, end));
+    PastedAround both = PastedAround.of(read.document(), around);
+    SetupReading setup = both.read(read.problems());
+    boolean names =
+        setup instanceof SetupReading.Unreadable refused
+            && refused.problems().stream().allMatch(problem -> NAMES.contains(problem.kind()));
+    return names
+        ? both.without(((SetupReading.Unreadable) setup).problems()).read(read.problems())
+        : setup;
   }
 
   /** What the lines around the JSON say. */

@@ -100,6 +100,23 @@ class PastedTextTest {
   }
 
   @Test
+  void aNameInTheJsonThatIsNotKnownIsListedAndTheRestIsRead() {
+    SetupReading.Read read =
+        read(
+            "mail.txt",
+            "Hi,\n{ \"relay\": { \"start_kW\": 3.2, \"firmware\": 7 },\n"
+                + "  \"appVersion\": \"2\" }\nTank 250 l\n");
+    Pasted pasted = read.paste().orElseThrow();
+
+    assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
+    assertThat(read.setup().tank().volume_L().value()).isEqualTo(250);
+    assertThat(pasted.notUnderstood())
+        .containsExactly(
+            new Pasted.NotUnderstood(2, "\"firmware\": 7"),
+            new Pasted.NotUnderstood(3, "\"appVersion\": \"2\""));
+  }
+
+  @Test
   void anErrorInTheJsonHasItsPlaceInTheText() {
     SetupReading reading =
         SetupReading.ofText("mail.txt", "Hi,\n> { \"relay\": {\n>   \"start_kW\": \"tbc\" } }\n");
