@@ -342,7 +342,7 @@ final class CheckCommand implements Callable<Integer> {
     return switch (format) {
       case TEXT ->
           brief
-              ? TextReport.brief(report, console.layout(colour))
+              ? understood(report) + TextReport.brief(report, console.layout(colour))
               : understood(report) + TextReport.of(report, console.layout(colour), all);
       case JSON -> JsonReport.of(report, Version.number(), true);
       case JSONL -> JsonReport.of(report, Version.number(), false);
@@ -353,9 +353,14 @@ final class CheckCommand implements Callable<Integer> {
   /** How a pasted text was understood, before the report on it. */
   private String understood(Report report) {
     Pasted pasted = report.pasted();
-    return pasted == null
-        ? ""
-        : PasteText.of(report.document().name(), pasted, console.layout(colour)) + "\n";
+    if (pasted == null) {
+      return "";
+    }
+    String file = report.document().name();
+    Layout layout = console.layout(colour);
+    return brief
+        ? PasteText.brief(file, pasted, layout)
+        : PasteText.of(file, pasted, layout) + "\n";
   }
 
   private String unreadable(SetupReading.Unreadable file) {

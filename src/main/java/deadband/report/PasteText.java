@@ -29,7 +29,7 @@ public final class PasteText {
    */
   public static String of(String file, Pasted pasted, Layout layout) {
     PasteText text = new PasteText(layout);
-    text.out.append(layout.wrapped("", file + ": " + counts(pasted)));
+    text.out.append(brief(file, pasted, layout));
     text.entries("understood", understood(pasted.understood()));
     List<String> not = new ArrayList<>();
     pasted.notUnderstood().forEach(one -> not.add("line " + one.line() + ": " + one.text()));
@@ -39,6 +39,11 @@ public final class PasteText {
     text.entries("not understood", not);
     text.entries("ambiguous", ambiguous(pasted.ambiguous()));
     return text.out.toString();
+  }
+
+  /** How much of it was understood, in one line. */
+  public static String brief(String file, Pasted pasted, Layout layout) {
+    return layout.wrapped("", file + ": " + counts(pasted));
   }
 
   private static String counts(Pasted pasted) {

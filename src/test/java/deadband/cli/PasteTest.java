@@ -40,6 +40,15 @@ class PasteTest {
   }
 
   @Test
+  void inBriefATextSaysHowMuchOfItWasUnderstood() {
+    String text = "relay start 3.2 kW, stop 2.9 kW\nBoost start 48 °C\n";
+    CommandLineRun run = CommandLineRun.with(text, Map.of(), "check", "--brief", "-");
+
+    assertThat(run.out().lines().findFirst().orElseThrow())
+        .isEqualTo("standard input: 2 values understood, 0 lines not understood, 1 ambiguous");
+  }
+
+  @Test
   void aSheetTypedAsItStandsGetsTheFaultFirst() {
     String text =
         """
