@@ -8,9 +8,15 @@ import java.util.Properties;
 /** The version of this build. */
 final class Version {
 
+  private static final String NUMBER = read();
+
   private Version() {}
 
   static String number() {
+    return NUMBER;
+  }
+
+  private static String read() {
     try (InputStream file = Version.class.getResourceAsStream("/deadband/version.properties")) {
       Properties properties = new Properties();
       if (file != null) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -40,7 +41,17 @@ public final class Facts {
 
   /** These of some facts. */
   public void add(Facts others, Predicate<Entry> which) {
-    others.entries.stream().filter(which).forEach(entries::add);
+    for (Entry entry : others.entries) {
+      if (which.test(entry)) {
+        entries.add(entry);
+      }
+    }
+  }
+
+  /** All of some facts. */
+  public void add(Facts others) {
+    entries.addAll(others.entries);
+    conditions.addAll(others.conditions);
   }
 
   /** A condition that rules may join. */
@@ -61,6 +72,16 @@ public final class Facts {
   /** What became of each case, put or not. */
   public List<Entry> entries() {
     return Collections.unmodifiableList(entries);
+  }
+
+  /** Whether any case, put or not, is of one of these types. */
+  public boolean isAboutAny(Set<Class<? extends Case>> types) {
+    for (Entry entry : entries) {
+      if (types.contains(entry.type())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What rules join with a case. */

@@ -31,9 +31,6 @@ final class Rejudging {
   private final Reads reads = new Reads();
   private final List<Facts> byTopic = new ArrayList<>(Topics.COUNT);
 
-  /** The topics that have something to say of a type of case, as a mask of bits. */
-  private final Map<Class<? extends Case>, Long> topicsOf = new HashMap<>();
-
   private final Outcomes before;
 
   /** Judges the setup itself, and notes what is read for it. */
@@ -48,15 +45,9 @@ final class Rejudging {
       int number = topic;
       Facts facts = reads.by(topic).reading(() -> Topics.of(number, setup, limits, runs));
       byTopic.add(facts);
-      all.add(facts, entry -> true);
-      facts.conditions().forEach(all::add);
-      facts.entries().forEach(entry -> topicsOf.merge(entry.type(), 1L << number, Rejudging::both));
+      all.add(facts);
     }
     before = Outcomes.of(Matches.of(book, all), checks, all);
-  }
-
-  private static Long both(Long some, Long others) {
-    return some | others;
   }
 
   /** What the setup came to. */
@@ -132,12 +123,13 @@ final class Rejudging {
 
     /** The topics whose facts these checks look at, and that were not derived yet. */
     private long wanted(List<Check> concerned) {
+      Set<Class<? extends Case>> looked = new HashSet<>();
+      concerned.forEach(check -> looked.add(check.caseType()));
       long wanted = 0;
-      for (Check check : concerned) {
-        wanted |= topicsOf.getOrDefault(check.caseType(), 0L);
-      }
-      for (int topic : anew.keySet()) {
-        wanted &= ~(1L << topic);
+      for (int topic = 0; topic < Topics.COUNT; topic++) {
+        if (!anew.containsKey(topic) && byTopic.get(topic).isAboutAny(looked)) {
+          wanted |= 1L << topic;
+        }
       }
       return wanted;
     }

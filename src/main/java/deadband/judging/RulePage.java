@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -38,6 +40,9 @@ public record RulePage(String text, String says, Map<String, String> sections) {
 
   private static final Pattern QUANTITY = Pattern.compile("\\{([^}]+)}");
 
+  /** The pages that are built in, as they were asked for: each finding quotes its own. */
+  private static final Map<String, Optional<RulePage>> BUILT_IN = new ConcurrentHashMap<>();
+
   /**
    * The page of a check.
    *
@@ -51,17 +56,19 @@ public record RulePage(String text, String says, Map<String, String> sections) {
   /** The page of a check; empty where it has none. */
   public static Optional<RulePage> find(Check check) {
     RulePage house = check.housePage();
-    return house == null ? builtIn(check) : Optional.of(house);
+    return house == null
+        ? BUILT_IN.computeIfAbsent(
+            "rules/" + check.topic() + "/" + check.name() + ".md", RulePage::builtIn)
+        : Optional.of(house);
   }
 
-  private static Optional<RulePage> builtIn(Check check) {
-    String resource = "rules/" + check.topic() + "/" + check.name() + ".md";
+  private static Optional<RulePage> builtIn(String resource) {
     try (InputStream page = RulePage.class.getResourceAsStream(resource)) {
       return page == null
           ? Optional.empty()
           : Optional.of(parse(new String(page.readAllBytes(), StandardCharsets.UTF_8)));
     } catch (IOException e) {
-      throw new UncheckedIOException("the page of " + check.name() + " cannot be read", e);
+      throw new UncheckedIOException("the page " + resource + " cannot be read", e);
     }
   }
 
@@ -87,7 +94,8 @@ public record RulePage(String text, String says, Map<String, String> sections) {
       }
     }
     sections.put(heading, section.toString().strip());
-    return new RulePage(text, headline(sections.getOrDefault("", "")), sections);
+    String says = headline(sections.getOrDefault("", ""));
+    return new RulePage(text, says, Collections.unmodifiableMap(sections));
   }
 
   private static String headline(String paragraph) {

@@ -71,18 +71,24 @@ public record Comparison(
 
   /** The values in which two setups differ, what was found and what was accepted left out. */
   static List<Difference> settings(Setup before, Setup after) {
-    Map<Pointer, Object> from = Shape.entered(before);
-    Map<Pointer, Object> to = Shape.entered(after);
-    Set<Pointer> all = new TreeSet<>(from.keySet());
-    all.addAll(to.keySet());
-    return all.stream()
+    Map<Pointer, Object> from = Shape.enteredBeside(before, after);
+    Map<Pointer, Object> to = Shape.enteredBeside(after, before);
+    Set<Pointer> changed = new TreeSet<>();
+    from.forEach((at, value) -> addIf(!value.equals(to.get(at)), at, changed));
+    to.forEach((at, value) -> addIf(!from.containsKey(at), at, changed));
+    return changed.stream()
         .filter(at -> !Set.of("asFound", "accepted").contains(at.tokens().get(0)))
         .map(
             at ->
                 new Difference(
                     at, Optional.ofNullable(from.get(at)), Optional.ofNullable(to.get(at))))
-        .filter(difference -> !difference.from().equals(difference.to()))
         .toList();
+  }
+
+  private static void addIf(boolean differs, Pointer at, Set<Pointer> to) {
+    if (differs) {
+      to.add(at);
+    }
   }
 
   private List<Difference> settings() {

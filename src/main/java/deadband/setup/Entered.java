@@ -26,7 +26,7 @@ public record Entered<T>(Pointer pointer, @Nullable T value, @Nullable Default<T
 
   @Override
   public @Nullable T value() {
-    Reads.note(this);
+    Reads.note(pointer);
     return value;
   }
 

@@ -18,13 +18,13 @@ public record Part(Pointer pointer, boolean entered, @Nullable Boolean fitted) {
 
   @Override
   public boolean entered() {
-    Reads.note(this);
+    Reads.note(pointer);
     return entered;
   }
 
   @Override
   public @Nullable Boolean fitted() {
-    Reads.note(this);
+    Reads.note(pointer);
     return fitted;
   }
 
@@ -35,7 +35,7 @@ public record Part(Pointer pointer, boolean entered, @Nullable Boolean fitted) {
 
   /** Whether the thing is there: true, false or not entered. */
   public Entered<Boolean> isFitted() {
-    Reads.note(this);
+    Reads.note(pointer);
     if (fitted != null) {
       return new Entered<>(pointer.child(Shape.FITTED), fitted, null);
     }

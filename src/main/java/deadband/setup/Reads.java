@@ -1,6 +1,6 @@
 package deadband.setup;
 
-import java.util.IdentityHashMap;
+import deadband.document.Pointer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -8,13 +8,17 @@ import org.jspecify.annotations.Nullable;
  * Who read which value of a setup: what was derived from it is the same for another setup in which
  * nothing that was read has changed. Readers are numbered from 0 to 63; a set of them is a mask of
  * bits. Values are noted where they are read through {@link Entered} and {@link Part}, on the
- * thread that derives.
+ * thread that derives. Two values may share a slot: who read either is then taken to have read both,
+ * which costs a derivation and changes nothing of what it comes to.
  */
 public final class Reads {
 
   private static final ThreadLocal<@Nullable Reader> HERE = new ThreadLocal<>();
 
-  private final IdentityHashMap<Object, long[]> readers = new IdentityHashMap<>(1024);
+  /** Some times as many as a setup has values; a power of two. */
+  private static final int SLOTS = 4096;
+
+  private final long[] readers = new long[SLOTS];
 
   public Reads() {}
 
@@ -40,8 +44,8 @@ public final class Reads {
       }
     }
 
-    private void note(Object value) {
-      reads.readers.computeIfAbsent(value, key -> new long[1])[0] |= bit;
+    private void note(Pointer pointer) {
+      reads.readers[slot(pointer)] |= bit;
     }
   }
 
@@ -55,11 +59,16 @@ public final class Reads {
     return HERE.get();
   }
 
-  static void note(Object value) {
+  static void note(Pointer pointer) {
     Reader reader = HERE.get();
     if (reader != null) {
-      reader.note(value);
+      reader.note(pointer);
     }
+  }
+
+  private static int slot(Pointer pointer) {
+    int hash = pointer.hashCode();
+    return (hash ^ hash >>> 12 ^ hash >>> 24) & SLOTS - 1;
   }
 
   /** The readers that may derive something else from another setup than from the one they read. */
@@ -73,21 +82,21 @@ public final class Reads {
       return 0;
     }
     Shape shape = Shape.of(read.getClass());
-    long touched = shape.part(read).isLike(shape.part(other)) ? 0 : of(shape.part(read));
+    Part part = shape.part(read);
+    long touched = part.isLike(shape.part(other)) ? 0 : of(part.pointer());
     for (Field field : shape.fields()) {
       Object was = shape.get(read, field);
       Object is = shape.get(other, field);
       if (!(was instanceof Entered<?> entered)) {
         touched |= touched((Record) was, (Record) is);
       } else if (was != is && !entered.isLike((Entered<?>) is)) {
-        touched |= of(was);
+        touched |= of(entered.pointer());
       }
     }
     return touched;
   }
 
-  private long of(Object value) {
-    long[] mask = readers.get(value);
-    return mask == null ? 0 : mask[0];
+  private long of(Pointer pointer) {
+    return readers[slot(pointer)];
   }
 }

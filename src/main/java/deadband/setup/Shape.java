@@ -42,6 +42,7 @@ public final class Shape {
   private final RecordComponent[] components;
   private final Method[] accessors;
   private final Map<String, Field> fields = new LinkedHashMap<>();
+  private final List<Field> inOrder;
 
   private Shape(Class<? extends Record> type) {
     this.type = type;
@@ -52,6 +53,7 @@ public final class Shape {
       Field field = describe(components[i], i);
       fields.put(field.name(), field);
     }
+    this.inOrder = List.copyOf(fields.values());
   }
 
   /** The shape of a section's record. */
@@ -70,7 +72,7 @@ public final class Shape {
 
   /** The fields in the order of the record. */
   public List<Field> fields() {
-    return List.copyOf(fields.values());
+    return inOrder;
   }
 
   public Optional<Field> field(String name) {
@@ -110,12 +112,42 @@ public final class Shape {
     return all;
   }
 
-  private static void collect(Record section, Pointer at, Map<Pointer, Object> all) {
+  /** Every value entered in a section, but in those within it that another has as they are. */
+  public static Map<Pointer, Object> enteredBeside(Record section, Record other) {
+    Map<Pointer, Object> all = new LinkedHashMap<>();
+    collectBeside(section, other, Pointer.root(), all);
+    return all;
+  }
+
+  @SuppressWarnings("ReferenceEquality") // what was laid over nothing is the same object
+  private static void collectBeside(
+      Record section, Record other, Pointer at, Map<Pointer, Object> all) {
+    if (section == other) {
+      return;
+    }
     Shape shape = of(section.getClass());
-    Boolean fitted = shape.part(section).fitted();
+    collectFitted(shape.part(section), at, all);
+    for (Field field : shape.fields()) {
+      Object held = shape.get(section, field);
+      Object beside = shape.get(other, field);
+      if (!(held instanceof Entered<?> entered)) {
+        collectBeside((Record) held, (Record) beside, at.child(field.name()), all);
+      } else if (held != beside) {
+        collect(entered.value(), at.child(field.name()), all);
+      }
+    }
+  }
+
+  private static void collectFitted(Part part, Pointer at, Map<Pointer, Object> all) {
+    Boolean fitted = part.fitted();
     if (fitted != null) {
       all.put(at.child(FITTED), fitted);
     }
+  }
+
+  private static void collect(Record section, Pointer at, Map<Pointer, Object> all) {
+    Shape shape = of(section.getClass());
+    collectFitted(shape.part(section), at, all);
     for (Field field : shape.fields()) {
       Object held = shape.get(section, field);
       Object value = held instanceof Entered<?> entered ? entered.value() : held;
