@@ -127,7 +127,12 @@ public record Diagnosis(
       Ranking ranking =
           setup.isEmpty() || (cycles.count() == 0 && words.observation().isEmpty())
               ? Ranking.none()
-              : Ranking.of(seen, Causes.of(setup.get(), set, !words.observation().isEmpty()));
+              : hidden.hidesCycles() || part.cycles().count() == 0
+                  ? Ranking.of(seen, Causes.of(setup.get(), set, !words.observation().isEmpty()))
+                  : LogRanking.of(
+                      Watched.of(part.log(), part.cycles()),
+                      seen,
+                      Hypotheses.of(setup.get(), set));
       if (hidden.hidesCycles()
           && words.observation().isEmpty()
           && !ranking.causes().isEmpty()

@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
  * @param telling what of the observation speaks for it against the one next to it, or against it,
  *     the most telling first
  * @param tellApart what would confirm or refute it against the one next to it
+ * @param explained beginnings and ends of runs in the log that it gives a reason for
+ * @param events how many there are; 0 without a log
  */
 public record Ranked(
     List<Cause> causes,
@@ -20,7 +22,9 @@ public record Ranked(
     double likelihood,
     Prediction predicted,
     List<Feature> telling,
-    String tellApart) {
+    String tellApart,
+    int explained,
+    int events) {
 
   public Ranked {
     causes = List.copyOf(causes);

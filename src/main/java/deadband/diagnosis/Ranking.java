@@ -64,7 +64,9 @@ record Ranking(List<Ranked> causes, boolean fits) {
               Math.exp(score.logProbability - top) / all,
               score.best.prediction(),
               telling(score, next, seen),
-              apart(score, next, seen)));
+              apart(score, next, seen),
+              0,
+              0));
     }
     double unknown = Math.log(UNKNOWN_BEFORE) + new Prediction().logLikelihood(seen);
     return new Ranking(List.copyOf(causes), top > unknown);

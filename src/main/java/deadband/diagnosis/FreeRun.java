@@ -1,0 +1,175 @@
+package deadband.diagnosis;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The runs that would come of a relay and heat pump that act so, over the surplus and the draw-off of
+ * a log: what a cause predicts, to be held beside what is observed. What comes by chance (a contact
+ * that bounces, another controller) comes at its mean time.
+ */
+final class FreeRun {
+
+  private static final double RUN_SPREAD = 0.3;
+  private static final double DAY_SPREAD = 0.2;
+
+  /** Heat lost in standby, where no tank temperature shows it [K/h]. */
+  private static final double FALL_K_PER_H = 0.8;
+
+  private static final double NIGHT_UNTIL_H = 6.5;
+
+  private final Watched log;
+  private final Behaviour b;
+  private final List<Double> runs_min = new ArrayList<>();
+  private final List<Double> pauses_min = new ArrayList<>();
+  private final List<Double> deficits = new ArrayList<>();
+  private final List<Integer> starts = new ArrayList<>();
+
+  private FreeRun(Watched log, Behaviour b) {
+    this.log = log;
+    this.b = b;
+  }
+
+  /** Period, run, pause, when, import. */
+  static Prediction predicted(Watched log, Behaviour b) {
+    FreeRun run = new FreeRun(log, b);
+    run.go();
+    return run.prediction();
+  }
+
+  private Prediction prediction() {
+    double days = Math.max(0.5, log.steps() * log.step_min() / 1440);
+    Prediction prediction = new Prediction();
+    prediction.with(Feature.RUN, median(runs_min), RUN_SPREAD);
+    prediction.with(Feature.PAUSE, median(pauses_min), RUN_SPREAD);
+    prediction.with(Feature.STARTS, startsInWorstHour(), RUN_SPREAD);
+    prediction.with(Feature.STARTS_DAY, starts.size() / days, RUN_SPREAD);
+    long byDay =
+        starts.stream().filter(step -> log.hour(step) >= 8 && log.hour(step) < 18).count();
+    prediction.with(Feature.BY_DAY, byDay / (double) starts.size(), DAY_SPREAD);
+    prediction.with(
+        Feature.DEFICIT,
+        deficits.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN),
+        DAY_SPREAD);
+    return prediction;
+  }
+
+  private static double median(List<Double> values) {
+    return RunReader.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  private int startsInWorstHour() {
+    int most = 0;
+    int from = 0;
+    for (int index = 0; index < starts.size(); index++) {
+      while ((starts.get(index) - starts.get(from)) * log.step_min() >= 60) {
+        from++;
+      }
+      most = Math.max(most, index - from + 1);
+    }
+    return most;
+  }
+
+  private void go() {
+    boolean runs = false;
+    boolean closed = false;
+    boolean everyday = false;
+    double above_min = 0;
+    double below_min = 0;
+    double in_min = 600;
+    double called_min = 0;
+    double contact_min = 0;
+    double tank_C = Double.isNaN(log.tank_C(0)) ? b.everydayStop_C - 2 : log.tank_C(0);
+    int late = log.steps(b.readsLate_min);
+    double step_min = log.step_min();
+    for (int step = 0; step < log.steps(); step++) {
+      if (!log.isKnown(step)) {
+        continue;
+      }
+      double read_kW = seen_kW(Math.max(0, step - late), runs);
+      above_min = read_kW >= b.start_kW ? above_min + step_min : 0;
+      below_min = read_kW <= b.stop_kW ? below_min + step_min : 0;
+      closed =
+          closed
+              ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || isBridged(step)
+              : above_min >= Math.max(0.9 * step_min, b.startDelay_min);
+      double own_C = tank_C + b.sensorHigh_K;
+      boolean supplied = !b.supplyCut || closed || log.hour(step) < NIGHT_UNTIL_H;
+      everyday = supplied && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
+      in_min += step_min;
+      contact_min += step_min;
+      boolean other = !runs && contact_min >= b.otherCalls_min;
+      boolean bounced = runs && contact_min >= Math.min(b.bounce_min, b.otherRuns_min) + b.minimumRun_min;
+      boolean night = b.disinfects && log.hour(step) < NIGHT_UNTIL_H;
+      boolean call =
+          everyday
+              || (closed && !bounced && own_C < b.surplusStop_C && (runs || own_C <= b.surplusStart_C))
+              || other
+              || (night && (runs || in_min >= b.retriesAfter_min));
+      boolean heats =
+          runs ? in_min < b.heatingRun_min : in_min >= b.heatingPause_min;
+      called_min = call || heats ? called_min + step_min : 0;
+      if (runs) {
+        boolean stop =
+            tank_C >= b.limit_C
+                || !supplied
+                || in_min >= b.givesUp_min
+                || (!call && !heats && in_min >= b.minimumRun_min);
+        if (stop) {
+          runs_min.add(in_min);
+          runs = false;
+          in_min = 0;
+          contact_min = 0;
+        }
+      } else if (called_min >= Math.max(step_min, b.lag_min)
+          && in_min >= b.minimumOff_min
+          && tank_C <= b.limit_C - 0.4) {
+        begin(step, in_min, closed && !everyday);
+        runs = true;
+        in_min = 0;
+        contact_min = 0;
+      }
+      tank_C += tank_K(step, runs && !b.tankStaysCold && Double.isNaN(b.heatingRun_min));
+    }
+  }
+
+  private void begin(int step, double pause_min, boolean forSurplus) {
+    if (!starts.isEmpty() && pause_min < 90) {
+      pauses_min.add(pause_min);
+    }
+    starts.add(step);
+    double before_kW = log.before_kW(step);
+    if (forSurplus && Double.isFinite(before_kW)) {
+      deficits.add(Math.max(0, Math.min(1, (b.input_kW - before_kW) / b.input_kW)));
+    }
+  }
+
+  /** What the relay reads: as the log has it, with the heat pump as it runs here. */
+  private double seen_kW(int step, boolean runs) {
+    double pump_kW = runs ? b.input_kW : 0;
+    boolean blind =
+        b.sees != Behaviour.Sees.ALL || b.counts.contains(deadband.setup.Relay.Counts.HEAT_PUMP);
+    return b.read_kW(log, step) + b.readsHigh_kW + (blind ? 0 : log.pump_kW(step) - pump_kW);
+  }
+
+  private boolean isBridged(int step) {
+    if (b.bridged_min == 0 || log.before_kW(step) >= b.start_kW) {
+      return false;
+    }
+    int last = Math.min(log.steps() - 1, step + log.steps(b.bridged_min));
+    for (int later = step + 1; later <= last; later++) {
+      if (log.before_kW(later) >= b.start_kW) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What the tank gains or loses in a step. */
+  private double tank_K(int step, boolean heats) {
+    double hours = log.step_min() / 60;
+    double seen_K = step == 0 ? Double.NaN : log.tank_C(step) - log.tank_C(step - 1);
+    double falls_K = seen_K < 0 ? seen_K : Double.isNaN(seen_K) ? -FALL_K_PER_H * hours : 0;
+    return falls_K + (heats ? Math.max(0, b.rise_K_per_h) * hours : 0);
+  }
+}
