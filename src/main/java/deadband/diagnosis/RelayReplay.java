@@ -59,6 +59,8 @@ final class RelayReplay {
     int late = log.steps(key.late_min);
     boolean brief = key.stopDelay_min < reading_min();
     double least_min = 0.99 * log.step_min();
+    // the first step below a threshold may be below it for a part only
+    double half_min = log.step_min() / 2;
     double above_min = 0;
     double below_min = 0;
     boolean now = false;
@@ -70,10 +72,10 @@ final class RelayReplay {
       below_min = low_kW <= key.stop_kW ? below_min + log.step_min() : 0;
       if (Double.isNaN(read_kW)) {
         now = false;
-      } else if (!now && above_min >= Math.max(least_min, key.startDelay_min)) {
+      } else if (!now && above_min >= Math.max(least_min, key.startDelay_min - half_min)) {
         now = true;
       } else if (now
-          && below_min >= Math.max(least_min, key.stopDelay_min)
+          && below_min >= Math.max(least_min, key.stopDelay_min - half_min)
           && !isBridged(b, step)) {
         now = false;
       }
