@@ -71,7 +71,9 @@ final class Behaviour implements Cloneable {
 
   double retriesAfter_min = 20;
   boolean tankStaysCold;
-  boolean batteryFeeds;
+
+  /** Share of the runs without surplus that the battery supplies; some is met by chance. */
+  double batteryShare = 0.08;
 
   /** Mean time in which it ends a run that does not warm the tank. */
   double givesUp_min = Double.POSITIVE_INFINITY;

@@ -176,7 +176,8 @@ public record Diagnosis(
     if (!ranking.causes().isEmpty()) {
       boolean usual = ranking.causes().get(0).first() == Cause.NOTHING_UNUSUAL;
       double most = logged ? UNLIKELY : LIKELY;
-      boolean clear = usual ? ranking.fits() : ranking.usual() <= most;
+      boolean clear =
+          usual ? ranking.fits() && ranking.usual() >= LIKELY : ranking.usual() <= most;
       return clear ? Optional.of(usual) : Optional.empty();
     }
     double permitted =

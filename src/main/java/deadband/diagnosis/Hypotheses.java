@@ -18,8 +18,8 @@ import java.util.function.Consumer;
  */
 final class Hypotheses {
 
-  /** Before anything is seen: of homes that are logged, four in five have no fault. */
-  private static final double USUAL = 90;
+  /** Before anything is seen: of homes that are logged, nine in ten have no fault. */
+  private static final double USUAL = 200;
 
   /** Each of some twenty causes, where the settings do not have it. */
   private static final double NOT_ENTERED = 1;
@@ -51,6 +51,9 @@ final class Hypotheses {
 
   /** Compressor limit above every stop [K]. */
   private static final double ROOM_K = 1;
+
+  /** Share of a run without surplus that a battery supplies which is large enough. */
+  private static final double FED = 0.9;
 
   private static final double NO_LIMIT_C = 200;
   private static final double BUFFER_C = 35;
@@ -467,7 +470,13 @@ final class Hypotheses {
         Cause.BATTERY,
         "battery supplies it",
         unless(setup.battery().part().isFitted()),
-        b -> b.batteryFeeds = true);
+        b -> b.batteryShare = batteryShare());
+  }
+
+  /** Part of the input that the battery can supply; all of it where its power is not entered. */
+  private double batteryShare() {
+    double share = or(setup.battery().power_kW(), entered.input_kW) / entered.input_kW;
+    return Double.isNaN(share) ? FED : Math.min(FED, share);
   }
 
   private static double unless(Entered<Boolean> fitted) {

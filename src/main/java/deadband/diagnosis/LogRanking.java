@@ -19,7 +19,7 @@ final class LogRanking {
   private static final double UNKNOWN_BEFORE = 0.2;
 
   /** Runs are not quite independent of each other: their evidence counts for so much. */
-  private static final double INDEPENDENT = 0.8;
+  private static final double INDEPENDENT = 0.7;
 
   /** A cause this far behind is not looked at again; more where there are many runs. */
   private static final double FAR = 30;
@@ -31,6 +31,8 @@ final class LogRanking {
 
   /** So many of the best are tried together with each other. */
   private static final int TOGETHER = 4;
+
+  private static final double FED_SPREAD = 0.13;
 
   private final RunLikelihood runs;
   private final Observation seen;
@@ -109,7 +111,7 @@ final class LogRanking {
   /** What the times of the runs do not show: who supplies the heat pump, and whether anything does. */
   private static Prediction evidence(Behaviour b) {
     return new Prediction()
-        .with(Feature.BATTERY, b.batteryFeeds ? 0.9 : 0.08, b.batteryFeeds ? 0.15 : 0.1)
+        .with(Feature.BATTERY, b.batteryShare, FED_SPREAD)
         .with(Feature.STANDBY_LOST, b.supplyCut ? 0.5 : 0, b.supplyCut ? 0.25 : 0.02);
   }
 

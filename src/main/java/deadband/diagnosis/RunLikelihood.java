@@ -334,7 +334,7 @@ final class RunLikelihood {
       return new Rates(
           1 / b.bounce_min + 1 / b.otherHolds_min + warm,
           1 / b.otherRuns_min + warm,
-          1 / b.givesUp_min + 1 / NEVER_MIN,
+          (tankShown ? 1 / b.givesUp_min : 0) + 1 / NEVER_MIN,
           1 / b.otherCalls_min,
           (tankShown ? 0 : 1 / TANK_CALLS_MIN) + 1 / NEVER_MIN);
     }

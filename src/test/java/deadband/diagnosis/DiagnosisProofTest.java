@@ -2,7 +2,7 @@ package deadband.diagnosis;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import deadband.meterlog.MeterLog;
+import deadband.diagnosis.GeneratedHome.Sizes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -14,37 +14,33 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
  * How often the right cause is found in the logs of homes that are made by chance ({@link
- * GeneratedHome}), and a healthy home is called healthy. Prints the table of DEVELOPERS.md.
+ * GeneratedHome}), and a healthy home is called healthy.
  *
- * <p>The noise was settled on homes of other seeds. What is aimed at is the right cause first in 90
- * % and among the first two in 97 %, and 98 % of healthy homes called healthy; the floors are what
- * is reached, and below that.
+ * <p>A build tries a few homes. {@code -Ddeadband.homes=20} tries so many of each cause, and three
+ * times as many healthy ones, in the sizes in which the noise was settled (by other seeds) and in
+ * sizes that were not looked at, and prints the tables of DEVELOPERS.md. What is aimed at is the
+ * right cause first in 90 % and among the first two in 97 %, and 98 % of healthy homes called
+ * healthy; the floors are below what is reached.
  */
 class DiagnosisProofTest {
 
   private static final long FIRST_SEED = 88_000;
-  private static final int[] FINE_S = {1, 10, 30, 60, 120, 10, 30, 60, 60, 120};
-  private static final int HEALTHY = 50;
-
-  /**
-   * Faults that act only in some minutes of a log and leave the runs as they are in a healthy home:
-   * less is reached for them, and only that is held.
-   */
-  private static final Set<Cause> FAINT =
-      EnumSet.of(Cause.METER_ERROR, Cause.READING_LAG, Cause.SENSOR_BLIND, Cause.TANK_SENSOR);
+  private static final int[] FINE_S = {30, 60, 10, 60, 120, 30, 10, 60, 1, 120};
+  private static final int HOMES = Integer.getInteger("deadband.homes", 2);
+  private static final int HEALTHY = 3;
 
   private record Tried(Cause fault, Diagnosis diagnosis) {
 
-    static Tried of(Cause fault, long seed, int interval_s) {
-      GeneratedHome home = GeneratedHome.of(fault, seed, interval_s);
-      MeterLog log = home.log();
+    static Tried of(Cause fault, Sizes sizes, long seed, int interval_s) {
+      GeneratedHome home = GeneratedHome.of(fault, sizes, seed, interval_s);
       return new Tried(
-          fault, Diagnosis.of(Optional.of(home.setup()), Optional.of(log), ObservedWords.of("")));
+          fault,
+          Diagnosis.of(
+              Optional.of(home.setup()), Optional.of(home.log()), ObservedWords.of("")));
     }
 
     boolean isRanked() {
@@ -56,92 +52,101 @@ class DiagnosisProofTest {
     }
 
     String first() {
-      return isRanked() ? diagnosis.causes().get(0).word() : "not ranked";
+      return isRanked() ? diagnosis.causes().get(0).word() : "cannot be seen";
     }
   }
 
-  private static final Map<Cause, List<Tried>> TRIED = new EnumMap<>(Cause.class);
-
-  @BeforeAll
-  static void tryAll() {
+  private static Map<Cause, List<Tried>> all(Sizes sizes) {
+    Map<Cause, List<Tried>> tried = new EnumMap<>(Cause.class);
     for (Cause cause : Cause.values()) {
-      int homes = cause == Cause.NOTHING_UNUSUAL ? HEALTHY : FINE_S.length;
-      TRIED.put(
+      int homes = cause == Cause.NOTHING_UNUSUAL ? HEALTHY * HOMES : HOMES;
+      tried.put(
           cause,
           IntStream.range(0, homes)
               .parallel()
               .mapToObj(
                   home ->
-                      Tried.of(
-                          cause,
-                          FIRST_SEED + home,
-                          home < FINE_S.length ? FINE_S[home] : FINE_S[1 + home % 9]))
+                      Tried.of(cause, sizes, FIRST_SEED + home, FINE_S[home % FINE_S.length]))
               .toList());
     }
-    System.out.println(table());
+    return tried;
   }
 
-  private static String table() {
+  private static String table(Map<Cause, List<Tried>> all) {
     StringBuilder table = new StringBuilder("| fault | logs | first | in the first two | else |\n");
     table.append("|---|---|---|---|---|\n");
-    for (Map.Entry<Cause, List<Tried>> row : TRIED.entrySet()) {
-      List<Tried> ranked = row.getValue().stream().filter(Tried::isRanked).toList();
+    for (Map.Entry<Cause, List<Tried>> row : all.entrySet()) {
+      List<Tried> tried = row.getValue();
       Map<String, Long> others =
-          row.getValue().stream()
-              .filter(tried -> !tried.amongFirst(1))
+          tried.stream()
+              .filter(one -> !one.amongFirst(1))
               .collect(Collectors.groupingBy(Tried::first, Collectors.counting()));
       table.append(
           String.format(
               Locale.ROOT,
               "| %s | %d | %d | %d | %s |%n",
               row.getKey().word(),
-              row.getValue().size(),
-              ranked.stream().filter(tried -> tried.amongFirst(1)).count(),
-              ranked.stream().filter(tried -> tried.amongFirst(2)).count(),
+              tried.size(),
+              tried.stream().filter(one -> one.amongFirst(1)).count(),
+              tried.stream().filter(one -> one.amongFirst(2)).count(),
               others.entrySet().stream()
-                  .sorted(Comparator.comparing(Map.Entry::getKey))
+                  .sorted(Map.Entry.comparingByKey(Comparator.naturalOrder()))
                   .map(entry -> entry.getKey() + " " + entry.getValue())
                   .collect(Collectors.joining(", "))));
     }
     return table.toString();
   }
 
-  private static double share(Set<Cause> causes, int places) {
+  /** Share of the logs of all faults that can be ranked. */
+  private static double share(Map<Cause, List<Tried>> all, int places) {
+    Set<Cause> faults = EnumSet.complementOf(EnumSet.of(Cause.NOTHING_UNUSUAL));
     List<Tried> ranked =
-        causes.stream().flatMap(c -> TRIED.get(c).stream()).filter(Tried::isRanked).toList();
-    return ranked.stream().filter(tried -> tried.amongFirst(places)).count()
-        / (double) ranked.size();
+        faults.stream().flatMap(c -> all.get(c).stream()).filter(Tried::isRanked).toList();
+    return ranked.stream().filter(one -> one.amongFirst(places)).count() / (double) ranked.size();
   }
 
-  private static Set<Cause> faults() {
-    return EnumSet.complementOf(EnumSet.of(Cause.NOTHING_UNUSUAL));
+  private static double healthy(Map<Cause, List<Tried>> all, boolean called) {
+    List<Tried> homes = all.get(Cause.NOTHING_UNUSUAL);
+    return homes.stream().filter(t -> t.diagnosis.healthy().orElse(!called) == called).count()
+        / (double) homes.size();
+  }
+
+  private static void holds(Sizes sizes, double first, double two, double called) {
+    Map<Cause, List<Tried>> all = all(sizes);
+    System.out.printf(
+        Locale.ROOT,
+        "%s%n%s%nfirst %.1f %%, in the first two %.1f %%; healthy: called so %.1f %%, called"
+            + " faulty %.1f %%%n%n",
+        sizes,
+        table(all),
+        100 * share(all, 1),
+        100 * share(all, 2),
+        100 * healthy(all, true),
+        100 * healthy(all, false));
+    assertThat(share(all, 1)).isGreaterThanOrEqualTo(first);
+    assertThat(share(all, 2)).isGreaterThanOrEqualTo(two);
+    assertThat(healthy(all, true)).isGreaterThanOrEqualTo(called);
+    assertThat(healthy(all, false)).isLessThanOrEqualTo(0.05);
   }
 
   @Test
   void theRightCauseIsFirst() {
-    Set<Cause> clear = faults();
-    clear.removeAll(FAINT);
-    assertThat(share(clear, 1)).isGreaterThanOrEqualTo(0.86);
-    assertThat(share(clear, 2)).isGreaterThanOrEqualTo(0.95);
-    assertThat(share(FAINT, 1)).isGreaterThanOrEqualTo(0.4);
-    assertThat(share(FAINT, 2)).isGreaterThanOrEqualTo(0.78);
+    holds(Sizes.USUAL, 0.88, 0.93, 0.83);
   }
 
   @Test
-  void aHealthyHomeIsCalledHealthy() {
-    List<Tried> healthy = TRIED.get(Cause.NOTHING_UNUSUAL);
-    long called = healthy.stream().filter(t -> t.diagnosis.healthy().orElse(false)).count();
-    long accused = healthy.stream().filter(t -> !t.diagnosis.healthy().orElse(true)).count();
-    assertThat(called / (double) healthy.size()).isGreaterThanOrEqualTo(0.94);
-    assertThat(accused / (double) healthy.size()).isLessThanOrEqualTo(0.04);
+  void inSizesThatWereNotLookedAt() {
+    if (HOMES > 2) {
+      holds(Sizes.OTHER, 0.75, 0.85, 0.8);
+    }
   }
 
   @Test
   void coarseReadingsNeverGiveAWrongCause() {
     List<String> wrong = new ArrayList<>();
     for (Cause fault : Cause.values()) {
-      for (int home = 0; home < 4; home++) {
-        Tried tried = Tried.of(fault, FIRST_SEED + 500 + home, 900);
+      for (int home = 0; home < Math.max(1, HOMES / 4); home++) {
+        Tried tried = Tried.of(fault, Sizes.USUAL, FIRST_SEED + 500 + home, 900);
         assertThat(tried.diagnosis.cannotSee())
             .anyMatch(
                 says -> says.startsWith("15-minute readings hide cycles shorter than 30 min"));

@@ -117,14 +117,23 @@ final class GeneratedHome {
   private final Deque<Double> read = new ArrayDeque<>();
 
   @SuppressWarnings("EnumOrdinal") // a seed of its own for each fault
-  private GeneratedHome(Cause fault, long seed, int interval_s) {
+  private GeneratedHome(Cause fault, Sizes sizes, long seed, int interval_s) {
     this.fault = fault;
     this.chance = new Random(seed * 7919 + fault.ordinal() * 104_729L);
     this.interval_s = interval_s;
     this.step_s = interval_s == 1 ? 1 : 5;
     this.days = interval_s == 1 ? 1 : 2 + chance.nextInt(4);
     usual();
+    if (sizes == Sizes.OTHER) {
+      otherSizes();
+    }
     faulty();
+  }
+
+  /** Sizes of the home: those in which the noise was settled, and others that were not looked at. */
+  enum Sizes {
+    USUAL,
+    OTHER
   }
 
   /**
@@ -132,8 +141,12 @@ final class GeneratedHome {
    * in no log: then the next of the seed's homes is taken.
    */
   static GeneratedHome of(Cause fault, long seed, int interval_s) {
+    return of(fault, Sizes.USUAL, seed, interval_s);
+  }
+
+  static GeneratedHome of(Cause fault, Sizes sizes, long seed, int interval_s) {
     for (int again = 0; again < 200; again++) {
-      GeneratedHome home = new GeneratedHome(fault, seed + 100_000L * again, interval_s);
+      GeneratedHome home = new GeneratedHome(fault, sizes, seed + 100_000L * again, interval_s);
       home.written = home.log();
       if (home.acts >= home.least()) {
         return home;
@@ -193,6 +206,28 @@ final class GeneratedHome {
     battery = one(6);
     standby_kW = between(0.008, 0.02);
     tankLogged = !one(5);
+  }
+
+  /** A larger heat pump and tank, longer delays and timers, other temperatures. */
+  private void otherSizes() {
+    input_kW = between(2.8, 5.5);
+    output_kW = input_kW * between(2.3, 4);
+    volume_L = between(280, 600);
+    start_kW = input_kW + between(0.2, 1.2);
+    stop_kW = start_kW - input_kW - between(0.2, 1);
+    startDelay_min = Math.rint(between(3, 12));
+    stopDelay_min = Math.rint(between(3, 12));
+    lag_min = Math.rint(between(0, 4));
+    minimumRun_min = Math.rint(between(5, 20));
+    minimumOff_min = Math.rint(between(5, 25));
+    everydayStop_C = Math.rint(between(46, 57));
+    everydayStart_C = everydayStop_C - Math.rint(between(4, 10));
+    surplusStop_C = everydayStop_C + Math.rint(between(4, 11));
+    surplusStart_C = everydayStop_C + Math.rint(between(-2, 2));
+    limit_C = surplusStop_C + between(3, 8);
+    peak_kW = input_kW * between(2.2, 3) + 1;
+    base_kW = between(0.15, 0.8);
+    drawn_L = between(120, 420);
   }
 
   private void faulty() {
