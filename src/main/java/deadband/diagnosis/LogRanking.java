@@ -32,7 +32,10 @@ final class LogRanking {
   /** So many of the best are tried together with each other. */
   private static final int TOGETHER = 4;
 
+  /** Spread of the share that a battery supplies, and how far a measured one may count. */
   private static final double FED_SPREAD = 0.13;
+
+  private static final double MEASURED = -12;
 
   private final RunLikelihood runs;
   private final Observation seen;
@@ -105,14 +108,19 @@ final class LogRanking {
   private double probability(Hypothesis hypothesis) {
     return Math.log(hypothesis.before())
         + INDEPENDENT * logs.getOrDefault(hypothesis, 0.0)
-        + evidence(hypothesis.acts()).logLikelihood(seen);
+        + evidence(hypothesis.acts());
   }
 
   /** What the times of the runs do not show: who supplies the heat pump, and whether anything does. */
-  private static Prediction evidence(Behaviour b) {
-    return new Prediction()
-        .with(Feature.BATTERY, b.batteryShare, FED_SPREAD)
-        .with(Feature.STANDBY_LOST, b.supplyCut ? 0.5 : 0, b.supplyCut ? 0.25 : 0.02);
+  private double evidence(Behaviour b) {
+    double standby =
+        new Prediction()
+            .with(Feature.STANDBY_LOST, b.supplyCut ? 0.5 : 0, b.supplyCut ? 0.25 : 0.02)
+            .logLikelihood(Feature.STANDBY_LOST, seen);
+    return standby
+        + seen.get(Feature.BATTERY)
+            .map(share -> Math.max(MEASURED, -0.5 * Math.pow((share - b.batteryShare) / FED_SPREAD, 2)))
+            .orElse(0.0);
   }
 
   private Ranking ranked(Watched log) {
@@ -152,7 +160,7 @@ final class LogRanking {
 
   private double evidenceOf(List<Cause> causes) {
     Hypothesis one = best.get(causes);
-    return one == null ? 0 : evidence(one.acts()).logLikelihood(seen);
+    return one == null ? 0 : evidence(one.acts());
   }
 
   private int explained(Hypothesis one) {

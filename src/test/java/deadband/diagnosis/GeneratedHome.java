@@ -407,6 +407,44 @@ final class GeneratedHome {
     return ((SetupReading.Read) SetupReading.ofText("home.json", json)).setup();
   }
 
+  /** The settings as somebody may write them in a letter. */
+  String pasted(String name) {
+    StringBuilder text = new StringBuilder("Site: " + name + "\n");
+    line(text, "PV: %.1f kW peak", peak_kW);
+    line(text, "Tank: %.0f litres", volume_L);
+    line(text, heater ? "Immersion heater: 3 kW at 230 V" : "No immersion heater");
+    line(text, heater ? "Diverter minimum: 0.15 kW" : "No diverter");
+    line(text, "Relay calls the heat pump");
+    line(
+        text,
+        "Relay counts: export" + (heater ? ", immersion" : "") + (battery ? ", battery" : ""));
+    line(text, "Relay start: %.2f kW", enteredStart_kW);
+    line(text, "Relay stop: %.2f kW", enteredStop_kW);
+    line(text, "Relay start delay: %.1f min", enteredStartDelay_min);
+    line(text, "Relay stop delay: %.1f min", enteredStopDelay_min);
+    line(text, "Heat pump power input on hot water: %.1f kW", input_kW);
+    line(text, "Heat pump heat output on hot water: %.1f kW", output_kW);
+    line(text, "Heat pump maximum flow: %.0f °C", enteredLimit_C + 5);
+    line(text, "Flow above tank: 5 K");
+    line(text, "Heat pump start lag: %.0f min", lag_min);
+    line(text, "Heat pump minimum run: %.0f min", enteredRun_min);
+    line(text, "Heat pump minimum off: %.0f min", enteredOff_min);
+    line(text, "Heat pump starts per hour: 3");
+    line(
+        text,
+        "Everyday hot water: start %.1f °C, stop %.1f °C",
+        everydayStop_C - enteredDifferential_K,
+        everydayStop_C);
+    line(text, "Surplus hot water: start %.1f °C, stop %.1f °C", surplusStart_C, surplusStop_C);
+    line(text, battery ? "Battery: 8 kWh, 3 kW" : "No battery");
+    line(text, vehicle ? "Vehicle charger follows surplus" : "No vehicle charger");
+    return text.toString();
+  }
+
+  private static void line(StringBuilder text, String form, Object... values) {
+    text.append(String.format(Locale.ROOT, form, values)).append('\n');
+  }
+
   /** What its meters wrote. */
   private MeterLog write() {
     List<Meaning> columns = new ArrayList<>(List.of(Meaning.GRID, Meaning.HEAT_PUMP, Meaning.PV));
