@@ -85,7 +85,7 @@ public record Diagnosis(
     Ranking ranking =
         setup.isEmpty() || seen.isEmpty()
             ? Ranking.none()
-            : Ranking.of(seen, Causes.of(setup.get(), set, true));
+            : Ranking.of(seen, Signatures.of(setup.get(), set, true));
     return new Diagnosis(
         Optional.empty(),
         Cycles.none("no log is given"),
@@ -128,7 +128,7 @@ public record Diagnosis(
           setup.isEmpty() || (cycles.count() == 0 && words.observation().isEmpty())
               ? Ranking.none()
               : hidden.hidesCycles() || part.cycles().count() == 0
-                  ? Ranking.of(seen, Causes.of(setup.get(), set, !words.observation().isEmpty()))
+                  ? Ranking.of(seen, Signatures.of(setup.get(), set, !words.observation().isEmpty()))
                   : LogRanking.of(
                       Watched.of(part.log(), part.cycles()),
                       seen,

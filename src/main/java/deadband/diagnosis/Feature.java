@@ -8,22 +8,15 @@ package deadband.diagnosis;
  */
 public enum Feature {
   RUN("typical run", "min", 0.5, 6),
-  CUT_RUN("typical run cut short", "min", 0.5, 6),
   PAUSE("typical pause after a run cut short", "min", 0.5, 6),
-  UNEVEN("spread of the runs cut short", "%", 0, 1.5),
   STARTS("starts in the worst hour", "", 1, 3),
   STARTS_DAY("starts a day", "", 1, 5),
   BY_DAY("runs that start between 8 and 18 h", "%", 0, 1),
   DEFICIT("input not covered by surplus at starts by the relay", "%", 0, 1),
   BRIEF_CLOUD("stops for a fall of the surplus that passes within minutes", "%", 0, 1),
   HELD("runs that go on long after the relay must have opened", "%", 0, 1),
-  LATE("relay acts later than its delays", "min", 0, 20),
-  BRIEF("runs shorter than the minimum run entered", "%", 0, 1),
   RISE("tank rise while running", "K/h", 1, 5),
   DIFFERENTIAL("tank at the stop above tank at the start", "K", 0.5, 4),
-  START_OFF("tank above the start entered, at starts without surplus", "K", 0, 30),
-  START_SPREAD("spread of the tank at starts without surplus", "K", 0, 15),
-  STOP_OFF("tank above the stop entered, at stops without surplus", "K", 0, 30),
   STANDBY_LOST("pauses without standby power", "%", 0, 1),
   BATTERY("battery's share of the runs without surplus", "%", 0, 1),
   VEHICLE("early stops that only the vehicle's power explains", "%", 0, 1);

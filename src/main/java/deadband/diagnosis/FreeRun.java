@@ -1,6 +1,7 @@
 package deadband.diagnosis;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,12 +11,16 @@ import java.util.List;
  */
 final class FreeRun {
 
-  private static final double RUN_SPREAD = 0.3;
+  private static final double RUN_SPREAD = 0.4;
   private static final double DAY_SPREAD = 0.2;
 
   /** Heat lost in standby, where no tank temperature shows it [K/h]. */
   private static final double FALL_K_PER_H = 0.8;
 
+  /** A log without a temperature, or with its changes alone, has none above this. */
+  private static final double COLDEST_C = 5;
+
+  private static final double BELOW_LIMIT_K = 0.4;
   private static final double NIGHT_UNTIL_H = 6.5;
 
   private final Watched log;
@@ -40,7 +45,7 @@ final class FreeRun {
   private Prediction prediction() {
     double days = Math.max(0.5, log.steps() * log.step_min() / 1440);
     Prediction prediction = new Prediction();
-    prediction.with(Feature.RUN, median(runs_min), RUN_SPREAD);
+    prediction.with(Feature.RUN, median(runs_min), Math.hypot(RUN_SPREAD, unevenness(runs_min)));
     prediction.with(Feature.PAUSE, median(pauses_min), RUN_SPREAD);
     prediction.with(Feature.STARTS, startsInWorstHour(), RUN_SPREAD);
     prediction.with(Feature.STARTS_DAY, starts.size() / days, RUN_SPREAD);
@@ -52,6 +57,13 @@ final class FreeRun {
         deficits.stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN),
         DAY_SPREAD);
     return prediction;
+  }
+
+  /** Standard deviation of the logarithm. */
+  private static double unevenness(List<Double> values) {
+    double[] logs = values.stream().mapToDouble(Math::log).toArray();
+    double mean = Arrays.stream(logs).average().orElse(0);
+    return Math.sqrt(Arrays.stream(logs).map(one -> (one - mean) * (one - mean)).average().orElse(0));
   }
 
   private static double median(List<Double> values) {
@@ -79,7 +91,7 @@ final class FreeRun {
     double in_min = 600;
     double called_min = 0;
     double contact_min = 0;
-    double tank_C = Double.isNaN(log.tank_C(0)) ? b.everydayStop_C - 2 : log.tank_C(0);
+    double tank_C = log.tank_C(0) > COLDEST_C ? log.tank_C(0) : b.everydayStop_C - 2;
     int late = log.steps(b.readsLate_min);
     double step_min = log.step_min();
     for (int step = 0; step < log.steps(); step++) {
@@ -103,7 +115,7 @@ final class FreeRun {
       boolean night = b.disinfects && log.hour(step) < NIGHT_UNTIL_H;
       boolean call =
           everyday
-              || (closed && !bounced && own_C < b.surplusStop_C && (runs || own_C <= b.surplusStart_C))
+              || (closed && !bounced && !(own_C >= b.surplusStop_C) && (runs || !(own_C > b.surplusStart_C)))
               || other
               || (night && (runs || in_min >= b.retriesAfter_min));
       boolean heats =
@@ -123,7 +135,7 @@ final class FreeRun {
         }
       } else if (called_min >= Math.max(step_min, b.lag_min)
           && in_min >= b.minimumOff_min
-          && tank_C <= b.limit_C - 0.4) {
+          && !(tank_C > b.limit_C - BELOW_LIMIT_K)) {
         begin(step, in_min, closed && !everyday);
         runs = true;
         in_min = 0;

@@ -37,16 +37,6 @@ public final class Observation {
     return this;
   }
 
-  /** Without what only the tank's temperature shows. */
-  Observation withoutTank() {
-    tankShown = false;
-    return this;
-  }
-
-  boolean tankShown() {
-    return tankShown;
-  }
-
   Observation with(Trigger trigger, int times) {
     triggers.merge(trigger, times, Integer::sum);
     return this;
@@ -56,8 +46,6 @@ public final class Observation {
     endings.merge(ending, times, Integer::sum);
     return this;
   }
-
-  private boolean tankShown = true;
 
   public Optional<Double> get(Feature feature) {
     return Optional.ofNullable(values.get(feature)).map(Seen::value);

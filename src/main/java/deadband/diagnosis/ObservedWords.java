@@ -50,9 +50,6 @@ public record ObservedWords(
   /** What a phrase says, put into an observation. */
   private record Phrase(Pattern words, Consumer<Observation> says) {}
 
-  /** Events that one remark stands for: it is told because it happens again and again. */
-  private static final int OFTEN = 4;
-
   /** The part of a day between 8 and 18 h. */
   private static final double DAY_SHARE = 10 / 24.0;
 
@@ -75,8 +72,7 @@ public record ObservedWords(
               1),
           phrase(
               "(when|as) (a )?clouds? (pass|come)|stops (at|with) (each|every) cloud",
-              seen ->
-                  seen.with(Ending.SURPLUS_FELL, OFTEN).with(Feature.BRIEF_CLOUD, 0.9, ROUGHLY)),
+              seen -> seen.with(Feature.BRIEF_CLOUD, 0.9, ROUGHLY)),
           share("(car|vehicle|charger) (starts|begins|charges)", Feature.VEHICLE, 0.8),
           phrase(
               "(goes|runs|keeps) on (after|when|though|while).*(cloud|surplus)"

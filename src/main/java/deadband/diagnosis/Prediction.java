@@ -1,44 +1,30 @@
 package deadband.diagnosis;
 
-import java.util.Collection;
 import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a cause would lead to, and how likely an observation is if it is so.
  *
  * <p>Noise, as stated: a value predicted is normally distributed about the prediction on the
- * feature's scale, with the standard deviation that stands beside each prediction in {@link
- * Causes}, widened by the error of the observation; a share of events is a count, beta-binomial
- * about the prediction; in one case of a hundred anything in the feature's range happens instead.
- * Runs begin and end in the ways of the tables there; a table sums to one. Events of one log are
- * not independent: more than twelve count as twelve. The numbers are common practice, settled on
- * generated logs other than those of the test; none is measured.
+ * feature's scale, with the standard deviation that stands beside each prediction, widened by the
+ * error of the observation; a share of events is a count, beta-binomial about the prediction; in one
+ * case of a hundred anything in the feature's range happens instead. Events of one log are not
+ * independent: more than twelve count as twelve.
  */
 public final class Prediction {
 
   private static final double ANYTHING = 0.01;
   private static final int INDEPENDENT = 12;
-  private static final double LEAST = 0.02;
   private static final double RARE = 0.01;
-
-  private static final Set<Trigger> BY_TANK_STARTS =
-      EnumSet.of(Trigger.TEMPERATURE, Trigger.DISINFECTION, Trigger.NONE);
-  private static final Set<Ending> BY_TANK_ENDS = EnumSet.of(Ending.TEMPERATURE, Ending.LIMIT);
 
   /** A predicted value, and its spread: a standard deviation on the feature's scale. */
   record Expected(double value, double spread) {}
 
   private final Map<Feature, Expected> values = new EnumMap<>(Feature.class);
-  private final Map<Trigger, Double> triggers = new EnumMap<>(Trigger.class);
-  private final Map<Ending, Double> endings = new EnumMap<>(Ending.class);
 
   /** With a value predicted; one that cannot be worked out is not predicted. */
   Prediction with(Feature feature, double value, double spread) {
@@ -55,74 +41,17 @@ public final class Prediction {
     return this;
   }
 
-  /** How runs begin, in percent, in the order of {@link Trigger}. */
-  Prediction begins(int relay, int below, int temperature, int disinfection, int none) {
-    List<Integer> percent = List.of(relay, below, temperature, disinfection, none);
-    Iterator<Integer> next = percent.iterator();
-    for (Trigger trigger : List.of(Trigger.values()).subList(0, percent.size())) {
-      triggers.put(trigger, next.next() / 100.0);
-    }
-    return this;
-  }
-
-  /** How runs end, in percent, in the order of {@link Ending}. */
-  Prediction ends(int temperature, int limit, int fell, int gap, int none) {
-    List<Integer> percent = List.of(temperature, limit, fell, gap, none);
-    Iterator<Integer> next = percent.iterator();
-    for (Ending ending : List.of(Ending.values()).subList(0, percent.size())) {
-      endings.put(ending, next.next() / 100.0);
-    }
-    return this;
-  }
-
   public Optional<Double> get(Feature feature) {
     return Optional.ofNullable(values.get(feature)).map(Expected::value);
   }
 
-  /** Share of runs that would begin so; empty where nothing is predicted. */
-  public Optional<Double> get(Trigger trigger) {
-    return Optional.ofNullable(triggers.get(trigger));
-  }
-
-  public Optional<Double> get(Ending ending) {
-    return Optional.ofNullable(endings.get(ending));
-  }
-
   /** Log likelihood of an observation. */
   double logLikelihood(Observation seen) {
-    double sum = logLikelihood(seen.triggers(), shown(triggers, seen, BY_TANK_STARTS));
-    sum += logLikelihood(seen.endings(), shown(endings, seen, BY_TANK_ENDS));
+    double sum = 0;
     for (Map.Entry<Feature, Observation.Seen> one : seen.values().entrySet()) {
       sum += logLikelihood(one.getKey(), one.getValue());
     }
     return sum;
-  }
-
-  /** The shares among those that can be seen. */
-  private static <K> Map<K, Double> shown(Map<K, Double> shares, Observation seen, Set<K> byTank) {
-    if (seen.tankShown()) {
-      return shares;
-    }
-    Map<K, Double> left = new HashMap<>(shares);
-    left.keySet().removeAll(byTank);
-    double all = left.values().stream().mapToDouble(Double::doubleValue).sum();
-    left.replaceAll((kind, share) -> share / all);
-    return left;
-  }
-
-  private static <K> double logLikelihood(Map<K, Integer> seen, Map<K, Double> predicted) {
-    int events = sum(seen.values());
-    double weight = events == 0 ? 0 : Math.min(events, INDEPENDENT) / (double) events;
-    double sum = 0;
-    for (Map.Entry<K, Integer> one : seen.entrySet()) {
-      double share = predicted.getOrDefault(one.getKey(), predicted.isEmpty() ? 0.2 : 0.0);
-      sum += weight * one.getValue() * Math.log(Math.max(LEAST, share));
-    }
-    return sum;
-  }
-
-  private static int sum(Collection<Integer> counts) {
-    return counts.stream().mapToInt(Integer::intValue).sum();
   }
 
   /** Log likelihood of one thing that was observed. */

@@ -1,6 +1,6 @@
 package deadband.diagnosis;
 
-import deadband.diagnosis.Causes.Candidate;
+import deadband.diagnosis.Signatures.Candidate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

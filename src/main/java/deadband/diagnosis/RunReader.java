@@ -33,17 +33,11 @@ final class RunReader {
   /** A run that follows within this was not ended because the tank was warm enough [min]. */
   private static final double SOON_MIN = 25;
 
-  /** A cloud that passes lasts no longer: common practice [min]. */
-  private static final double CLOUD_MIN = 12;
 
   /** Runs that do not warm the tank and last longer are space heating [min]. */
   private static final double HEATING_MIN = 30;
 
-  /** Later than this, the relay does not see what the log sees [min]. */
-  private static final double HELD_MIN = 15;
 
-  /** A surplus that changes this much within two minutes shows when a threshold is crossed [kW]. */
-  private static final double SHARP_KW = 0.6;
 
   private final MeterLog log;
   private final Cycles cycles;
@@ -91,9 +85,6 @@ final class RunReader {
 
   Observation observation() {
     Observation seen = new Observation();
-    if (tank_C.length == 0) {
-      seen.withoutTank();
-    }
     double days = Math.max(0.5, log.covered_h() / 24);
     seen.with(Feature.STARTS, cycles.startsInWorstHour(), 0.1);
     seen.with(Feature.STARTS_DAY, cycles.count() / days, 0.15);
@@ -107,20 +98,12 @@ final class RunReader {
       count(seen, trigger(cycle));
     }
     double shared_C = sharedStop_C();
-    List<Cycle> cut = new ArrayList<>();
-    for (Cycle cycle : whole) {
-      Ending ending = ending(cycle, shared_C);
-      count(seen, ending);
-      if (isCut(ending)) {
-        cut.add(cycle);
-      }
-    }
-    runs(seen, cut);
-    surplus(seen, shared_C);
+    whole.forEach(cycle -> count(seen, ending(cycle, shared_C)));
+    runs(seen);
+    surplus(seen);
     tank(seen);
     log.column(Meaning.BATTERY)
         .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(whole.size())));
-    log.column(Meaning.VEHICLE).ifPresent(vehicle -> vehicle(seen, vehicle, cut));
     log.column(Meaning.HEAT_PUMP).ifPresent(own -> standby(seen, own));
     return seen;
   }
@@ -148,28 +131,15 @@ final class RunReader {
     }
   }
 
-  private void runs(Observation seen, List<Cycle> cut) {
+  private void runs(Observation seen) {
     timed(seen, Feature.RUN, median(whole.stream().mapToDouble(Cycle::run_min).toArray()));
-    if (cut.size() < 2) {
-      return;
-    }
-    double[] runs = cut.stream().mapToDouble(Cycle::run_min).sorted().toArray();
-    timed(seen, Feature.CUT_RUN, median(runs));
     double[] pauses =
-        cut.stream()
+        whole.stream()
             .mapToDouble(this::pauseAfter_min)
             .filter(pause -> pause < LONG_PAUSE_MIN)
             .toArray();
     if (pauses.length >= 2) {
       timed(seen, Feature.PAUSE, median(pauses));
-    }
-    if (runs.length >= 4) {
-      double spread = (runs[3 * runs.length / 4] - runs[runs.length / 4]) / median(runs);
-      seen.with(Feature.UNEVEN, spread, Math.hypot(0.03, 0.6 * resolution_min / median(runs)));
-    }
-    if (set.minimumRun_min() > 2 * resolution_min) {
-      double least_min = set.minimumRun_min() - Math.max(1, resolution_min);
-      share(seen, Feature.BRIEF, cut, cycle -> cycle.run_min() < least_min);
     }
   }
 
@@ -361,11 +331,6 @@ final class RunReader {
     return low_kW <= set.bandTop_kW() + NEAR_KW ? Ending.GAP : Ending.NONE;
   }
 
-  /** Whether a run ended before the tank was warm enough. */
-  private static boolean isCut(Ending ending) {
-    return ending == Ending.SURPLUS_FELL || ending == Ending.GAP || ending == Ending.NONE;
-  }
-
   private double pauseAfter_min(Cycle cycle) {
     int index = cycles.list().indexOf(cycle);
     return index + 1 >= cycles.count()
@@ -445,30 +410,19 @@ final class RunReader {
     return of == 0 ? Double.NaN : (sum_kW[until] - sum_kW[from]) / of;
   }
 
-  private void surplus(Observation seen, double shared_C) {
+  private void surplus(Observation seen) {
     if (surplus_kW.length == 0 || Double.isNaN(set.closes_kW())) {
       return;
     }
-    List<Cycle> byRelay = new ArrayList<>();
-    List<Cycle> fell = new ArrayList<>();
-    for (Cycle cycle : whole) {
-      if (isByRelay(trigger(cycle))) {
-        byRelay.add(cycle);
-      }
-      if (ending(cycle, shared_C) == Ending.SURPLUS_FELL) {
-        fell.add(cycle);
-      }
-    }
     double[] deficits =
-        byRelay.stream().filter(this::isPrompt).mapToDouble(this::deficit).toArray();
+        whole.stream()
+            .filter(cycle -> isByRelay(trigger(cycle)) && isPrompt(cycle))
+            .mapToDouble(this::deficit)
+            .toArray();
     if (deficits.length > 0) {
       double mean = Arrays.stream(deficits).average().orElse(Double.NaN);
       seen.with(Feature.DEFICIT, mean, 0.02 + 0.25 / deficits.length);
     }
-    if (resolution_min <= 3) {
-      share(seen, Feature.BRIEF_CLOUD, fell, this::isBriefCloud);
-    }
-    late(seen, byRelay, shared_C);
   }
 
   /** Whether a start follows the closing of the relay, and did not wait for the tank to cool. */
@@ -483,130 +437,6 @@ final class RunReader {
     return Math.max(0, Math.min(1, share));
   }
 
-  /**
-   * Whether the surplus is back sooner than the delay entered, or a passing cloud, would let it.
-   */
-  private boolean isBriefCloud(Cycle cycle) {
-    int fell = cycle.last();
-    while (fell > cycle.first() && surplus_kW[fell] < set.closes_kW()) {
-      fell--;
-    }
-    int back = cycle.last() + 1;
-    while (back < surplus_kW.length && !(surplus_kW[back] >= set.closes_kW())) {
-      back++;
-    }
-    double brief_min =
-        set.stopDelay_min() > 2 ? set.stopDelay_min() - Math.max(0.5, resolution_min) : CLOUD_MIN;
-    return back < surplus_kW.length && (log.at_s(back) - log.end_s(fell)) / 60.0 < brief_min;
-  }
-
-  /** When relay and heat pump act, less when they would by the delays entered. */
-  private void late(Observation seen, List<Cycle> byRelay, double shared_C) {
-    List<Double> all = new ArrayList<>();
-    List<Double> starts = new ArrayList<>();
-    int stops = 0;
-    int held = 0;
-    for (Cycle cycle : byRelay) {
-      double start_min = lateStart_min(cycle);
-      if (start_min > -5 && start_min < HELD_MIN) {
-        starts.add(start_min);
-      }
-      double after_min = lateStop_min(cycle);
-      boolean cut = isCut(ending(cycle, shared_C));
-      boolean goesOn = after_min >= HELD_MIN && warmsFor(cycle, after_min);
-      double stop_min = goesOn || (cut && after_min < HELD_MIN) ? after_min : Double.NaN;
-      held += stop_min >= HELD_MIN ? 1 : 0;
-      stops += stop_min >= HELD_MIN || (stop_min < HELD_MIN && isShallow(cycle)) ? 1 : 0;
-      if (stop_min < HELD_MIN) {
-        all.add(stop_min);
-      }
-    }
-    if (stops >= 1) {
-      seen.withShare(Feature.HELD, held / (double) stops, stops);
-    }
-    // a start may wait for other reasons; stops show the delay better
-    all.addAll(all.size() < 2 ? starts : List.of());
-    double[] late = all.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    if (late.length >= 2 && resolution_min <= 2) {
-      double spread = late[3 * late.length / 4] - late[late.length / 4];
-      double error = Math.hypot(0.5 * resolution_min, 0.7 * spread / Math.sqrt(late.length));
-      seen.with(Feature.LATE, median(late), Math.max(error, 2 / Math.sqrt(late.length)));
-    }
-  }
-
-  /** Whether the tank warms in the last minutes of a run: a run that goes on may heat the rooms. */
-  private boolean warmsFor(Cycle cycle, double minutes) {
-    int from = row(cycle.end_s() - 60 * minutes);
-    double rise_K = stopTank_C(cycle) - mean(tank_C, from, from + 1);
-    return rise_K / (minutes / 60) > least_K_per_h();
-  }
-
-  /**
-   * Whether the surplus, after the minimum run, stays above the stop: a relay that does not see the
-   * heat pump's input would have stayed closed.
-   */
-  private boolean isShallow(Cycle cycle) {
-    int from = row(cycle.start_s() + 60 * set.orZero(set.minimumRun_min()));
-    double[] after = within(surplus_kW, from, cycle.last() + 1);
-    double lowest_kW = Arrays.stream(after).min().orElse(Double.NaN);
-    return lowest_kW > set.opensAtRest_kW() + CLOSE_KW;
-  }
-
-  private boolean isSharp(int row, int sign) {
-    int before = row - rows(1);
-    int after = row + rows(1);
-    return before >= 0
-        && after < surplus_kW.length
-        && sign * (surplus_kW[after] - surplus_kW[before]) > SHARP_KW;
-  }
-
-  /** From a sharp rise above the start; NaN where something else kept the heat pump waiting. */
-  private double lateStart_min(Cycle cycle) {
-    int row = cycle.first() - 1;
-    int least = row(cycle.start_s() - 3600);
-    while (row > least && surplus_kW[row] >= set.closes_kW()) {
-      row--;
-    }
-    boolean rested = rests_min(cycle) > set.orZero(set.minimumOff_min()) + HELD_MIN;
-    boolean wanted = tank_C.length > 0 && startTank_C(cycle) < set.surplusStart_C() - 1;
-    double delays_min = set.orZero(set.startDelay_min()) + set.orZero(set.startLag_min());
-    return row > least && isSharp(row, 1) && rested && wanted
-        ? (cycle.start_s() - log.end_s(row)) / 60 - delays_min
-        : Double.NaN;
-  }
-
-  private double rests_min(Cycle cycle) {
-    int index = cycles.list().indexOf(cycle);
-    return index <= 0
-        ? LONG_PAUSE_MIN
-        : (cycle.start_s() - cycles.list().get(index - 1).end_s()) / 60;
-  }
-
-  /**
-   * From the first sharp fall, after the minimum run, that must open the relay; NaN where none
-   * comes, or where the everyday programme keeps the heat pump running.
-   */
-  private double lateStop_min(Cycle cycle) {
-    boolean everyday = tank_C.length > 0 && startTank_C(cycle) <= set.everydayStart_C() + NEAR_K;
-    if (everyday) {
-      return Double.NaN;
-    }
-    double delay_s = delay_s(set.stopDelay_min()) + Math.max(20, log.interval_s());
-    double low_s = 0;
-    boolean sharp = false;
-    int from = row(cycle.start_s() + 60 * set.orZero(set.minimumRun_min()) - delay_s);
-    for (int row = Math.max(from, cycle.first()); row <= cycle.last(); row++) {
-      boolean low = surplus_kW[row] <= set.opens_kW() - NEAR_KW;
-      sharp = low && (low_s > 0 ? sharp : isSharp(row, -1));
-      low_s = low ? low_s + log.span_s(row) : 0;
-      if (low_s >= delay_s) {
-        double opens_s = log.end_s(row) - low_s + delay_s(set.stopDelay_min());
-        return sharp ? (cycle.end_s() - opens_s) / 60 : Double.NaN;
-      }
-    }
-    return Double.NaN;
-  }
-
   private void tank(Observation seen) {
     if (tank_C.length == 0) {
       return;
@@ -615,24 +445,6 @@ final class RunReader {
     double[] all =
         whole.stream().mapToDouble(c -> Math.abs(stopTank_C(c) - startTank_C(c))).toArray();
     seen.with(Feature.DIFFERENTIAL, median(all), 0.3 / Math.sqrt(all.length));
-    List<Cycle> dark =
-        whole.stream()
-            .filter(
-                c ->
-                    surplus_kW.length > 0
-                        && !isByRelay(trigger(c))
-                        && highest(c) < Math.max(0.3, set.closes_kW() - BELOW_KW))
-            .toList();
-    double[] from = dark.stream().mapToDouble(this::startTank_C).sorted().toArray();
-    double[] to = dark.stream().mapToDouble(this::stopTank_C).toArray();
-    if (dark.size() >= 2) {
-      seen.with(Feature.START_OFF, median(from) - set.everydayStart_C(), 2.0 / dark.size());
-      seen.with(Feature.STOP_OFF, median(to) - set.everydayStop_C(), 2.0 / dark.size());
-    }
-    if (dark.size() >= 4) {
-      double spread = from[3 * from.length / 4] - from[from.length / 4];
-      seen.with(Feature.START_SPREAD, spread, 0.3);
-    }
   }
 
   private void rise(Observation seen) {
@@ -666,20 +478,6 @@ final class RunReader {
       }
     }
     return taken > 0 ? given / taken : Double.NaN;
-  }
-
-  /** Share of early stops at which the surplus suffices but for what the vehicle takes. */
-  private void vehicle(Observation seen, Column vehicle, List<Cycle> cut) {
-    share(
-        seen,
-        Feature.VEHICLE,
-        cut,
-        cycle -> {
-          int from = cycle.last() - rows(Math.max(2, set.orZero(set.stopDelay_min())));
-          double surplus = mean(surplus_kW, from, cycle.last() + 1);
-          double left = surplus - mean(vehicle.values(), from, cycle.last() + 1);
-          return surplus > set.opens_kW() + NEAR_KW && left <= set.opens_kW() + NEAR_KW;
-        });
   }
 
   /** Share of pauses in which even the standby power is gone; nothing where there is none. */

@@ -233,16 +233,6 @@ public record DiagnosisReport(
   private List<Seen> predicted(Prediction predicted) {
     List<Seen> all = new ArrayList<>();
     predicted.features().forEach(f -> all.add(Seen.of(f, predicted.get(f).orElse(0.0))));
-    if (!diagnosis.observed().triggers().isEmpty()) {
-      for (Trigger trigger : Trigger.values()) {
-        predicted.get(trigger).ifPresent(share -> all.add(Seen.of(trigger, share)));
-      }
-    }
-    if (!diagnosis.observed().endings().isEmpty()) {
-      for (Ending ending : Ending.values()) {
-        predicted.get(ending).ifPresent(share -> all.add(Seen.of(ending, share)));
-      }
-    }
     return all;
   }
 
