@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -83,11 +84,18 @@ final class DiagnoseCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text (default) or json")
-  private TextOrJson format = TextOrJson.TEXT;
+      description = "text (default), json or html, with the log drawn")
+  private Format format = Format.TEXT;
 
   DiagnoseCommand(Console console) {
     this.console = console;
+  }
+
+  /** How the result is written. */
+  enum Format {
+    TEXT,
+    JSON,
+    HTML
   }
 
   @Override
@@ -180,9 +188,22 @@ final class DiagnoseCommand implements Callable<Integer> {
     return judge.judge(setup, judging.limits(), judging.date()).findings();
   }
 
+  /** Start and stop of the relay in force, where entered. */
+  private static List<Double> band(Optional<SetupReading.Read> setup) {
+    return setup
+        .map(read -> read.setup().asItWasFound().relay())
+        .map(
+            relay ->
+                Stream.of(relay.start_kW(), relay.stop_kW())
+                    .flatMap(kW -> kW.optional().stream())
+                    .toList())
+        .orElse(List.of());
+  }
+
   private void print(Optional<SetupReading.Read> setup, DiagnosisReport report) {
     Layout layout = console.layout(Console.Colour.NEVER);
     switch (format) {
+      case HTML -> console.out().print(report.html(Version.number(), band(setup)));
       case JSON -> console.out().print(report.json(Version.number()) + "\n");
       case TEXT -> {
         setup

@@ -8,7 +8,7 @@ package deadband.diagnosis;
  */
 public enum Feature {
   RUN("typical run", "min", 0.5, 6),
-  PAUSE("typical pause after a run cut short", "min", 0.5, 6),
+  PAUSE("typical pause", "min", 0.5, 6),
   STARTS("starts in the worst hour", "", 1, 3),
   STARTS_DAY("starts a day", "", 1, 5),
   BY_DAY("runs that start between 8 and 18 h", "%", 0, 1),

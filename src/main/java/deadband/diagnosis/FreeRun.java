@@ -20,6 +20,9 @@ final class FreeRun {
   /** A log without a temperature, or with its changes alone, has none above this. */
   private static final double COLDEST_C = 5;
 
+  /** A start this soon after the relay closed did not wait for the tank to cool. */
+  private static final double PROMPT_MIN = 8;
+
   private static final double BELOW_LIMIT_K = 0.4;
   private static final double NIGHT_UNTIL_H = 6.5;
 
@@ -89,6 +92,7 @@ final class FreeRun {
     double above_min = 0;
     double below_min = 0;
     double in_min = 600;
+    double closedFor_min = 0;
     double called_min = 0;
     double contact_min = 0;
     double tank_C = log.tank_C(0) > COLDEST_C ? log.tank_C(0) : b.everydayStop_C - 2;
@@ -105,6 +109,7 @@ final class FreeRun {
           closed
               ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || isBridged(step)
               : above_min >= Math.max(0.9 * step_min, b.startDelay_min);
+      closedFor_min = closed ? closedFor_min + step_min : 0;
       double own_C = tank_C + b.sensorHigh_K;
       boolean supplied = !b.supplyCut || closed || log.hour(step) < NIGHT_UNTIL_H;
       everyday = supplied && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
@@ -136,7 +141,7 @@ final class FreeRun {
       } else if (called_min >= Math.max(step_min, b.lag_min)
           && in_min >= b.minimumOff_min
           && !(tank_C > b.limit_C - BELOW_LIMIT_K)) {
-        begin(step, in_min, closed && !everyday);
+        begin(step, in_min, closed && !everyday && closedFor_min < PROMPT_MIN + b.lag_min);
         runs = true;
         in_min = 0;
         contact_min = 0;

@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Ranks the causes by the likelihood of the runs of a log: what each was before, times the likelihood
@@ -28,6 +30,9 @@ final class LogRanking {
 
   /** A run this long is none of short-cycling. */
   private static final double LONG_MIN = 15;
+
+  /** Predictions this far from each other tell two causes apart, in standard deviations. */
+  private static final double APART = 1;
 
   /** So many of the best are tried together with each other. */
   private static final int TOGETHER = 4;
@@ -134,9 +139,9 @@ final class LogRanking {
     List<Ranked> ranked = new ArrayList<>();
     for (int place = 0; place < order.size(); place++) {
       Hypothesis one = best.getOrDefault(order.get(place), best.values().iterator().next());
-      Cause next = order.get(place == 0 ? 1 : 0).get(0);
       double likelihood = Math.exp(sums.getOrDefault(order.get(place), top) - top) / all;
       Prediction predicted = FreeRun.predicted(log, one.acts());
+      Hypothesis next = best.getOrDefault(order.get(place == 0 ? 1 : 0), one);
       ranked.add(
           new Ranked(
               one.causes(),
@@ -144,13 +149,31 @@ final class LogRanking {
               likelihood,
               predicted,
               predicted.features().stream().filter(f -> seen.get(f).isPresent()).toList(),
-              one.first().reading(),
+              apart(one, predicted, next, FreeRun.predicted(log, next.acts())),
               explained(one),
               runs.size()));
     }
     double unknown = Math.log(UNKNOWN_BEFORE) + INDEPENDENT * runs.logOfOwn();
     boolean fits = top - evidenceOf(order.get(0)) > unknown || isSpaceHeating(order.get(0));
     return new Ranking(List.copyOf(ranked), fits);
+  }
+
+  /** One thing to do, and what differs most between it and the one next to it on such days. */
+  private static String apart(Hypothesis one, Prediction mine, Hypothesis next, Prediction theirs) {
+    return mine.features().stream()
+        .filter(feature -> mine.apart(feature, theirs) > APART)
+        .max(Comparator.comparingDouble(feature -> mine.apart(feature, theirs)))
+        .map(
+            feature ->
+                String.format(
+                    Locale.ROOT,
+                    "%s; on such days expect %s %s, against %s with %s",
+                    one.first().reading(),
+                    feature.says(),
+                    Values.says(feature, mine.get(feature).orElse(0.0)),
+                    Values.says(feature, theirs.get(feature).orElse(0.0)),
+                    next.causes().stream().map(Cause::word).collect(Collectors.joining(" + "))))
+        .orElse(one.first().reading());
   }
 
   /** Long runs without a reason of the hot water are space heating, which is usual. */

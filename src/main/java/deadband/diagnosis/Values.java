@@ -17,7 +17,8 @@ public final class Values {
     if (feature.isShare()) {
       return Math.round(100 * value) + " %";
     }
-    boolean fine = feature.unit().equals("kW") || (value < 10 && value != Math.rint(value));
+    boolean whole = Math.abs(value - Math.rint(value)) < 0.05;
+    boolean fine = feature.unit().equals("kW") || (value < 10 && !whole);
     String number = String.format(Locale.ROOT, fine ? "%.1f" : "%.0f", value);
     return feature.unit().isEmpty() ? number : number + " " + feature.unit();
   }

@@ -55,7 +55,7 @@ public record DiagnosisReport(
   private static final int MOST_SHOWN = 4;
   private static final int MOST_COMPARED = 5;
 
-  private static final String CAUTION =
+  static final String CAUTION =
       "A diagnosis ranks causes by what they would lead to; it proves none. Before work on site,"
           + " isolate and prove dead; local codes and the equipment's own instructions take"
           + " precedence, and electrical and unvented work is for licensed people.";
@@ -179,6 +179,8 @@ public record DiagnosisReport(
           .and("meaning", TEXT, place -> place.ranked().meaning())
           .and("differs", TEXT, place -> place.ranked().differs())
           .and("likelihood", NUMBER, place -> to(4, place.ranked().likelihood()))
+          .and("explained", COUNT, place -> place.ranked().explained())
+          .and("events", COUNT, place -> place.ranked().events())
           .and("predicted", SEEN, place -> place.report.predicted(place.ranked().predicted()))
           .and("observed", SEEN, place -> seen(place.report.diagnosis.observed()))
           .and("tellApart", TEXT, place -> place.ranked().tellApart())
@@ -265,7 +267,7 @@ public record DiagnosisReport(
         .toList();
   }
 
-  private List<String> notes() {
+  List<String> notes() {
     List<String> notes = new ArrayList<>(skipped);
     notes.addAll(diagnosis.notes());
     diagnosis.words().notUnderstood().forEach(part -> notes.add("not understood: " + part));
@@ -275,6 +277,15 @@ public record DiagnosisReport(
   /** The object, indented, without a line end. */
   public String json(String tool) {
     return FORM.written(new Written(this, tool), true);
+  }
+
+  /**
+   * The page, ending in a line end.
+   *
+   * @param band_kW start and stop of the relay, where entered
+   */
+  public String html(String tool, List<Double> band_kW) {
+    return DiagnosisPage.of(this, tool, band_kW);
   }
 
   /** The JSON Schema of these objects, indented, without a line end. */
@@ -305,7 +316,7 @@ public record DiagnosisReport(
     return text.toString();
   }
 
-  private String verdict() {
+  String verdict() {
     if (nothingFits()) {
       return "NO CAUSE FITS";
     }
@@ -323,20 +334,7 @@ public record DiagnosisReport(
   }
 
   private void log(StringBuilder text, Layout layout, MeterLog log) {
-    text.append(
-        layout.entry(
-            "log",
-            log.name()
-                + ": "
-                + day(log.clock(0).toString())
-                + " to "
-                + day(end(log))
-                + ", "
-                + (log.regular() ? "readings every " : "readings as they change, usually every ")
-                + interval(log.interval_s())
-                + ", "
-                + gaps(log)
-                + order(log.order())));
+    text.append(layout.entry("log", understood(log)));
     for (Column column : log.columns()) {
       text.append(
           layout.entry(
@@ -351,6 +349,47 @@ public record DiagnosisReport(
                   + (column.heading().because().isEmpty() ? "" : ", " + column.heading().because())
                   + (column.remark().isEmpty() ? "" : "; " + column.remark())));
     }
+  }
+
+  /** What was understood of a log, in a line. */
+  String understood(MeterLog log) {
+    return log.name()
+        + ": "
+        + day(log.clock(0).toString())
+        + " to "
+        + day(end(log))
+        + ", "
+        + (log.regular() ? "readings every " : "readings as they change, usually every ")
+        + interval(log.interval_s())
+        + ", "
+        + gaps(log)
+        + order(log.order());
+  }
+
+  /** A cause with its probability. */
+  String headline(int index) {
+    Ranked ranked = diagnosis.causes().get(index);
+    return ranked.meaning() + " (" + ranked.word() + ", " + percent(ranked.likelihood()) + ")";
+  }
+
+  /** What is predicted, what confirms it, and the findings, each with its label. */
+  List<String> details(int index) {
+    Ranked ranked = diagnosis.causes().get(index);
+    List<String> details = new ArrayList<>();
+    details.add("settings: " + (ranked.differs().isEmpty() ? "as entered" : ranked.differs()));
+    if (ranked.events() > 0) {
+      details.add("explains " + explains(ranked));
+    }
+    if (!ranked.telling().isEmpty()) {
+      details.add("predicted: " + compared(ranked));
+    }
+    details.add("to confirm: " + ranked.tellApart());
+    findings(ranked).forEach(finding -> details.add("finding: " + finding(finding)));
+    return details;
+  }
+
+  private static String explains(Ranked ranked) {
+    return ranked.explained() + " of " + ranked.events() + " starts and stops in the log";
   }
 
   private static String day(String time) {
@@ -385,7 +424,7 @@ public record DiagnosisReport(
   private void runs(StringBuilder text, Layout layout) {
     Cycles cycles = diagnosis.cycles();
     if (diagnosis.log().isPresent()) {
-      double days = Math.max(1, perDay().size());
+      double days = Math.max(1, diagnosis.log().map(log -> log.covered_h() / 24).orElse(1.0));
       text.append(
           layout.entry(
               "runs",
@@ -395,7 +434,7 @@ public record DiagnosisReport(
                   + String.format(Locale.ROOT, "; %.1f a day", cycles.count() / days)
                   + (cycles.count() == 0
                       ? ""
-                      : ", at most " + cycles.startsInWorstHour() + " starts in an hour")));
+                      : ", at most " + Words.count(cycles.startsInWorstHour(), "start") + " in an hour")));
       counted("starts", text, layout, diagnosis.triggers(), Trigger::says);
       counted("stops", text, layout, diagnosis.endings(), Ending::says);
     }
@@ -421,7 +460,7 @@ public record DiagnosisReport(
     }
   }
 
-  private String observed() {
+  String observed() {
     Observation observed = diagnosis.observed();
     return observed.features().isEmpty()
         ? "nothing that can be compared"
@@ -440,18 +479,27 @@ public record DiagnosisReport(
       text.append(
           layout.entry("causes", "none of the causes known explains this; the nearest are:"));
     }
-    int shown = 0;
-    for (int index = 0; index < diagnosis.causes().size(); index++) {
-      Ranked ranked = diagnosis.causes().get(index);
-      boolean alone = diagnosis.healthy().orElse(false);
-      if (shown < (alone ? 1 : MOST_SHOWN) && (index < 2 || ranked.likelihood() >= WORTH_SHOWING)) {
-        cause(text, layout, index + 1, ranked);
-        shown++;
-      }
+    for (int index : shown()) {
+      cause(text, layout, index + 1, diagnosis.causes().get(index));
     }
   }
 
-  private String notRanked() {
+  /** The first, and of the others those that are worth a look. */
+  List<Integer> shown() {
+    if (diagnosis.causes().isEmpty()) {
+      return List.of();
+    }
+    List<Integer> shown = new ArrayList<>(List.of(0));
+    int most = diagnosis.healthy().orElse(false) ? 1 : MOST_SHOWN;
+    for (int index = 1; index < diagnosis.causes().size() && shown.size() < most; index++) {
+      if (diagnosis.causes().get(index).likelihood() >= WORTH_SHOWING) {
+        shown.add(index);
+      }
+    }
+    return shown;
+  }
+
+  String notRanked() {
     if (diagnosis.observed().isEmpty() && diagnosis.log().isEmpty()) {
       return "nothing is observed: give --log or --observed";
     }
@@ -468,6 +516,9 @@ public record DiagnosisReport(
     text.append(" ".repeat(Layout.HEADLINE)).append(ranked.word()).append('\n');
     text.append(
         layout.labelled("settings", ranked.differs().isEmpty() ? "as entered" : ranked.differs()));
+    if (ranked.events() > 0) {
+      text.append(layout.labelled("explains", explains(ranked)));
+    }
     if (!ranked.telling().isEmpty()) {
       text.append(layout.labelled("predicted", compared(ranked)));
     }

@@ -23,7 +23,7 @@ import java.util.Optional;
 final class SampleLogs {
 
   private static final int DAY = 1440;
-  private static final double CLEAR = 0.8;
+  private static final double CLEAR = 0.92;
 
   private static final List<String> NAMES =
       List.of(
