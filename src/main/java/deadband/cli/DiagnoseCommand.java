@@ -87,6 +87,11 @@ final class DiagnoseCommand implements Callable<Integer> {
       description = "text (default), json or html, with the log drawn")
   private Format format = Format.TEXT;
 
+  @Option(names = "--out", paramLabel = "FILE", description = "writes the diagnosis to this file")
+  private @Nullable Path out;
+
+  @Mixin private OutputOptions outputs = new OutputOptions();
+
   DiagnoseCommand(Console console) {
     this.console = console;
   }
@@ -107,18 +112,27 @@ final class DiagnoseCommand implements Callable<Integer> {
     if (logs.isEmpty() && observed.isBlank() && file == null) {
       throw Refusal.wrongUse("give --log METER.csv, --observed \"...\", or a setup FILE");
     }
+    Outputs writer = outputs.writer(console, inputs(), out);
     Optional<SetupReading.Read> setup = Optional.ofNullable(file).map(this::setup);
     List<String> skipped = new ArrayList<>();
     Diagnosis diagnosis =
         Diagnosis.of(setup.map(SetupReading.Read::setup), log(skipped), words(observed));
-    print(
-        setup,
-        new DiagnosisReport(
+    String text =
+        written(
+            setup,
+            new DiagnosisReport(
             setup.map(SetupReading.Read::name).orElse(""),
             setup.flatMap(read -> read.setup().site().reference().optional()),
             diagnosis,
             skipped,
             setup.map(read -> findings(read.setup())).orElse(List.of())));
+    if (out != null) {
+      if (!writer.write(out, to -> to.append(text))) {
+        return Exit.UNWRITABLE;
+      }
+    } else {
+      console.out().print(text);
+    }
     return diagnosis
         .healthy()
         .map(healthy -> healthy ? Exit.READY : Exit.VERDICT)
@@ -200,18 +214,25 @@ final class DiagnoseCommand implements Callable<Integer> {
         .orElse(List.of());
   }
 
-  private void print(Optional<SetupReading.Read> setup, DiagnosisReport report) {
-    Layout layout = console.layout(Console.Colour.NEVER);
-    switch (format) {
-      case HTML -> console.out().print(report.html(Version.number(), band(setup)));
-      case JSON -> console.out().print(report.json(Version.number()) + "\n");
-      case TEXT -> {
-        setup
-            .flatMap(SetupReading.Read::paste)
-            .ifPresent(
-                paste -> console.out().print(PasteText.of(report.file(), paste, layout) + "\n"));
-        console.out().print(report.text(layout));
-      }
+  private List<Path> inputs() {
+    List<Path> inputs = new ArrayList<>(logs);
+    if (file != null && !file.equals(SetupInput.STANDARD_INPUT)) {
+      inputs.add(Path.of(file));
     }
+    return inputs;
+  }
+
+  private String written(Optional<SetupReading.Read> setup, DiagnosisReport report) {
+    Layout layout = console.layout(Console.Colour.NEVER);
+    return switch (format) {
+      case HTML -> report.html(Version.number(), band(setup));
+      case JSON -> report.json(Version.number()) + "\n";
+      case TEXT ->
+          setup
+                  .flatMap(SetupReading.Read::paste)
+                  .map(paste -> PasteText.of(report.file(), paste, layout) + "\n")
+                  .orElse("")
+              + report.text(layout);
+    };
   }
 }

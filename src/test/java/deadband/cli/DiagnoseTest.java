@@ -95,6 +95,24 @@ class DiagnoseTest {
   }
 
   @Test
+  void thePageDrawsTheLogAndItsWorstHour() throws IOException {
+    Path page = folder.resolve("page.html");
+    CommandLineRun run =
+        diagnose(HOME, "--log", hunting(1, true), "--format", "html", "--out", page.toString());
+
+    assertThat(run.exit()).isEqualTo(Exit.VERDICT);
+    assertThat(run.out()).isEmpty();
+    assertThat(Files.readString(page))
+        .contains("default-src 'none'", "fault likely".toUpperCase(Locale.ROOT))
+        .contains("14 runs of the heat pump from 2026-05-21 00:00", "3 starts within an hour")
+        .contains("dashed: relay start and stop, kW", "gap-below-heat-pump-draw")
+        .doesNotContain("<script", "NaN");
+    assertThat(diagnose(HOME, "--observed", "3 an hour", "--out", page.toString()).exit())
+        .as("a file is not replaced")
+        .isEqualTo(Exit.USAGE);
+  }
+
+  @Test
   void coarseReadingsNameNoCauseAndSayWhy() throws IOException {
     CommandLineRun run = diagnose(HOME, "--log", hunting(15, true));
 

@@ -112,6 +112,10 @@ class PagesTest {
     WHOLE.add(page("record-good.html", "check", "--format=html", GOOD));
     WHOLE.add(page("sheet.html", "sheet", "--format=html", FAULTY));
     WHOLE.add(page("compare.html", "compare", "--no-year", "--format=html", GOOD));
+    String log = "sample-configs/logs/gap-below-input";
+    WHOLE.add(
+        page(
+            "diagnosis.html", "diagnose", "--format=html", log + ".txt", "--log=" + log + ".csv"));
     WHOLE.add(records.resolve("index.html"));
     WHOLE.add(withTheMostFindings());
     Set<String> classes = new HashSet<>();
