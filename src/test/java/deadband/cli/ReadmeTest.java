@@ -30,6 +30,16 @@ class ReadmeTest {
   }
 
   @Test
+  @Tag("snapshot")
+  void theDiagnosisShownIsThatOfTheSample() throws IOException {
+    String story = Files.readString(Path.of("sample-configs/logs/stuck-valve.story"));
+    String part = story.substring(story.indexOf("\nruns ") + 1, story.indexOf("\nnote ")).strip();
+
+    Snapshot.isKeptBetween(
+        "what it cannot see:\n\n```text\n", "```", README, part + "\n", text -> text);
+  }
+
+  @Test
   void everyCommandIsNamed() throws IOException {
     String readme = Files.readString(README);
 
