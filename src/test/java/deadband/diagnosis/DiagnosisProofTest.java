@@ -143,6 +143,15 @@ class DiagnosisProofTest {
   }
 
   @Test
+  void twoFaultsAreFoundTogether() {
+    GeneratedHome home = GeneratedHome.onBattery(Cause.GAP_BELOW_INPUT, FIRST_SEED, 60);
+    Diagnosis diagnosis =
+        Diagnosis.of(Optional.of(home.setup()), Optional.of(home.log()), ObservedWords.of(""));
+    assertThat(diagnosis.causes().get(0).causes())
+        .containsExactlyInAnyOrder(Cause.GAP_BELOW_INPUT, Cause.BATTERY);
+  }
+
+  @Test
   void coarseReadingsNeverGiveAWrongCause() {
     List<String> wrong = new ArrayList<>();
     for (Cause fault : Cause.values()) {

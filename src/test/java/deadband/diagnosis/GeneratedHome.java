@@ -62,6 +62,7 @@ final class GeneratedHome {
   private boolean sunny;
   private boolean broken;
   private boolean battery;
+  private boolean batterySupplies;
   private boolean vehicle;
   private boolean heater;
   private boolean heating;
@@ -153,6 +154,15 @@ final class GeneratedHome {
       }
     }
     throw new IllegalStateException(fault + " does not show, seed " + seed);
+  }
+
+  /** A home with a fault whose battery supplies the heat pump, too. */
+  static GeneratedHome onBattery(Cause fault, long seed, int interval_s) {
+    GeneratedHome home = new GeneratedHome(fault, Sizes.USUAL, seed, interval_s);
+    home.battery = true;
+    home.batterySupplies = true;
+    home.written = home.log();
+    return home;
   }
 
   /** How often a fault must have acted to be in the log. */
@@ -283,6 +293,7 @@ final class GeneratedHome {
       }
       case BATTERY -> {
         battery = true;
+        batterySupplies = true;
         blocked = true;
       }
       case VEHICLE_CHARGER -> {
@@ -597,7 +608,7 @@ final class GeneratedHome {
     discharge_kW = 0;
     if (battery) {
       double needs_kW =
-          fault == Cause.BATTERY ? -export_kW : Math.min(-export_kW, Math.max(0, house_kW - pv_kW));
+          batterySupplies ? -export_kW : Math.min(-export_kW, Math.max(0, house_kW - pv_kW));
       double gives_kW = Math.max(-3, Math.min(3, needs_kW));
       boolean can = gives_kW > 0 ? stored_kWh > 0.8 : stored_kWh < 8;
       discharge_kW = can ? gives_kW : 0;
