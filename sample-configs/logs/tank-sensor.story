@@ -69,8 +69,8 @@ observed        typical run 20 min, starts in the worst hour 1, starts a day 4,
                 between 8 and 18 h 60 % (observed 50 %), input not covered by
                 surplus at starts by the relay 0 % (observed 0 %)
    to confirm   hold a reference thermometer to the sensor's pocket and compare;
-                on such days expect typical pause 9 min, against 85 min with
-                tank-sensor + second-controller
+                on such days expect starts a day 5, against 11 with tank-sensor
+                + second-controller
 
 note            shortest run: 4 min (within 1.0 min), below the 12 min entered
                 (heatPump.minimumRun_min)

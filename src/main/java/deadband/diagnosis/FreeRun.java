@@ -1,5 +1,6 @@
 package deadband.diagnosis;
 
+import deadband.setup.Relay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,6 +24,7 @@ final class FreeRun {
   /** A start this soon after the relay closed did not wait for the tank to cool. */
   private static final double PROMPT_MIN = 8;
 
+  private static final double LONG_AGO_MIN = 600;
   private static final double BELOW_LIMIT_K = 0.4;
   private static final double NIGHT_UNTIL_H = 6.5;
 
@@ -32,6 +34,18 @@ final class FreeRun {
   private final List<Double> pauses_min = new ArrayList<>();
   private final List<Double> deficits = new ArrayList<>();
   private final List<Integer> starts = new ArrayList<>();
+
+  // now
+  private boolean runs;
+  private boolean closed;
+  private boolean everyday;
+  private boolean called;
+  private double above_min;
+  private double below_min;
+  private double closedFor_min;
+  private double called_min;
+  private double in_min = LONG_AGO_MIN;
+  private double tank_C;
 
   private FreeRun(Watched log, Behaviour b) {
     this.log = log;
@@ -86,67 +100,75 @@ final class FreeRun {
   }
 
   private void go() {
-    boolean runs = false;
-    boolean closed = false;
-    boolean everyday = false;
-    double above_min = 0;
-    double below_min = 0;
-    double in_min = 600;
-    double closedFor_min = 0;
-    double called_min = 0;
-    double contact_min = 0;
-    double tank_C = log.tank_C(0) > COLDEST_C ? log.tank_C(0) : b.everydayStop_C - 2;
-    int late = log.steps(b.readsLate_min);
-    double step_min = log.step_min();
+    double first_C = log.tank_C(0);
+    tank_C = first_C > COLDEST_C ? first_C : b.everydayStop_C - 2;
     for (int step = 0; step < log.steps(); step++) {
-      if (!log.isKnown(step)) {
-        continue;
+      if (log.isKnown(step)) {
+        relay(step);
+        in_min += log.step_min();
+        calls(step);
+        heatPump(step);
+        tank_C += tank_K(step, runs && !b.tankStaysCold && Double.isNaN(b.heatingRun_min));
       }
-      double read_kW = seen_kW(Math.max(0, step - late), runs);
-      above_min = read_kW >= b.start_kW ? above_min + step_min : 0;
-      below_min = read_kW <= b.stop_kW ? below_min + step_min : 0;
-      closed =
-          closed
-              ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || isBridged(step)
-              : above_min >= Math.max(0.9 * step_min, b.startDelay_min);
-      closedFor_min = closed ? closedFor_min + step_min : 0;
-      double own_C = tank_C + b.sensorHigh_K;
-      boolean supplied = !b.supplyCut || closed || log.hour(step) < NIGHT_UNTIL_H;
-      everyday = supplied && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
-      in_min += step_min;
-      contact_min += step_min;
-      boolean other = !runs && contact_min >= b.otherCalls_min;
-      boolean bounced = runs && contact_min >= Math.min(b.bounce_min, b.otherRuns_min) + b.minimumRun_min;
-      boolean night = b.disinfects && log.hour(step) < NIGHT_UNTIL_H;
-      boolean call =
-          everyday
-              || (closed && !bounced && !(own_C >= b.surplusStop_C) && (runs || !(own_C > b.surplusStart_C)))
-              || other
-              || (night && (runs || in_min >= b.retriesAfter_min));
-      boolean heats =
-          runs ? in_min < b.heatingRun_min : in_min >= b.heatingPause_min;
-      called_min = call || heats ? called_min + step_min : 0;
-      if (runs) {
-        boolean stop =
-            tank_C >= b.limit_C
-                || !supplied
-                || in_min >= b.givesUp_min
-                || (!call && !heats && in_min >= b.minimumRun_min);
-        if (stop) {
-          runs_min.add(in_min);
-          runs = false;
-          in_min = 0;
-          contact_min = 0;
-        }
-      } else if (called_min >= Math.max(step_min, b.lag_min)
-          && in_min >= b.minimumOff_min
-          && !(tank_C > b.limit_C - BELOW_LIMIT_K)) {
-        begin(step, in_min, closed && !everyday && closedFor_min < PROMPT_MIN + b.lag_min);
-        runs = true;
+    }
+  }
+
+  private void relay(int step) {
+    double step_min = log.step_min();
+    double read_kW = seen_kW(Math.max(0, step - log.steps(b.readsLate_min)));
+    above_min = read_kW >= b.start_kW ? above_min + step_min : 0;
+    below_min = read_kW <= b.stop_kW ? below_min + step_min : 0;
+    closed =
+        closed
+            ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || isBridged(step)
+            : above_min >= Math.max(0.9 * step_min, b.startDelay_min);
+    closedFor_min = closed ? closedFor_min + step_min : 0;
+  }
+
+  private boolean isSupplied(int step) {
+    return !b.supplyCut || closed || log.hour(step) < NIGHT_UNTIL_H;
+  }
+
+  /** Everyday programme, relay's contact, another controller, disinfection. */
+  private void calls(int step) {
+    double own_C = tank_C + b.sensorHigh_K;
+    everyday =
+        isSupplied(step)
+            && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
+    boolean other = !runs && in_min >= b.otherCalls_min;
+    boolean opened = runs && in_min >= Math.min(b.bounce_min, b.otherRuns_min) + b.minimumRun_min;
+    boolean contact =
+        closed
+            && !opened
+            && !(own_C >= b.surplusStop_C)
+            && (runs || !(own_C > b.surplusStart_C));
+    boolean disinfects =
+        b.disinfects
+            && log.hour(step) < NIGHT_UNTIL_H
+            && (runs || in_min >= b.retriesAfter_min);
+    boolean rooms = runs ? in_min < b.heatingRun_min : in_min >= b.heatingPause_min;
+    called = everyday || contact || other || disinfects || rooms;
+    called_min = called ? called_min + log.step_min() : 0;
+  }
+
+  private void heatPump(int step) {
+    if (runs) {
+      boolean stops =
+          tank_C >= b.limit_C
+              || !isSupplied(step)
+              || in_min >= b.givesUp_min
+              || (!called && in_min >= b.minimumRun_min);
+      if (stops) {
+        runs_min.add(in_min);
+        runs = false;
         in_min = 0;
-        contact_min = 0;
       }
-      tank_C += tank_K(step, runs && !b.tankStaysCold && Double.isNaN(b.heatingRun_min));
+    } else if (called_min >= Math.max(log.step_min(), b.lag_min)
+        && in_min >= b.minimumOff_min
+        && !(tank_C > b.limit_C - BELOW_LIMIT_K)) {
+      begin(step, in_min, closed && !everyday && closedFor_min < PROMPT_MIN + b.lag_min);
+      runs = true;
+      in_min = 0;
     }
   }
 
@@ -162,10 +184,10 @@ final class FreeRun {
   }
 
   /** What the relay reads: as the log has it, with the heat pump as it runs here. */
-  private double seen_kW(int step, boolean runs) {
+  private double seen_kW(int step) {
     double pump_kW = runs ? b.input_kW : 0;
     boolean blind =
-        b.sees != Behaviour.Sees.ALL || b.counts.contains(deadband.setup.Relay.Counts.HEAT_PUMP);
+        b.sees != Behaviour.Sees.ALL || b.counts.contains(Relay.Counts.HEAT_PUMP);
     return b.read_kW(log, step) + b.readsHigh_kW + (blind ? 0 : log.pump_kW(step) - pump_kW);
   }
 

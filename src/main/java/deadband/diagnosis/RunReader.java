@@ -3,7 +3,6 @@ package deadband.diagnosis;
 import deadband.meterlog.Column;
 import deadband.meterlog.Meaning;
 import deadband.meterlog.MeterLog;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
