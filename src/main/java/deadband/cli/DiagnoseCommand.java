@@ -84,7 +84,7 @@ final class DiagnoseCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       defaultValue = "text",
-      description = "text (default), json or html, with the log drawn")
+      description = "text (default), json or html, with charts of the log")
   private Format format = Format.TEXT;
 
   @Option(names = "--out", paramLabel = "FILE", description = "writes the diagnosis to this file")
