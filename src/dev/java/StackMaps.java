@@ -15,8 +15,8 @@ import org.objectweb.asm.Opcodes;
 
 /**
  * Writes a jar anew with its classes in the form of Java 8, which differs by stack maps. A class of
- * the form of Java 5 is kept out of class archives, so that each process reads and verifies it.
- * Run when the project is packed: {@code java StackMaps.java FROM.jar TO.jar}.
+ * the form of Java 5 is kept out of class archives, so that each process reads and verifies it. Run
+ * when the project is packed: {@code java StackMaps.java FROM.jar TO.jar}.
  */
 final class StackMaps {
 

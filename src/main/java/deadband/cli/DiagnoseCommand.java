@@ -121,11 +121,11 @@ final class DiagnoseCommand implements Callable<Integer> {
         written(
             setup,
             new DiagnosisReport(
-            setup.map(SetupReading.Read::name).orElse(""),
-            setup.flatMap(read -> read.setup().site().reference().optional()),
-            diagnosis,
-            skipped,
-            setup.map(read -> findings(read.setup())).orElse(List.of())));
+                setup.map(SetupReading.Read::name).orElse(""),
+                setup.flatMap(read -> read.setup().site().reference().optional()),
+                diagnosis,
+                skipped,
+                setup.map(read -> findings(read.setup())).orElse(List.of())));
     if (out != null) {
       if (!writer.write(out, to -> to.append(text))) {
         return Exit.UNWRITABLE;

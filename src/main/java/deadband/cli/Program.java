@@ -61,8 +61,17 @@ final class Program implements Callable<Integer> {
   /** In the order in which they are listed. */
   private static final List<String> COMMANDS =
       List.of(
-          "new", "check", "propose", "compare", "sheet", "simulate", "diagnose", "explain",
-          "checks", "schema", COMPLETION);
+          "new",
+          "check",
+          "propose",
+          "compare",
+          "sheet",
+          "simulate",
+          "diagnose",
+          "explain",
+          "checks",
+          "schema",
+          COMPLETION);
 
   private final Console console;
 
@@ -94,7 +103,9 @@ final class Program implements Callable<Integer> {
     }
   }
 
-  /** Begins on a thread of its own what the command will need, while its line and files are read. */
+  /**
+   * Begins on a thread of its own what the command will need, while its line and files are read.
+   */
   private static void loadAhead(String... arguments) {
     switch (arguments.length == 0 ? "" : arguments[0]) {
       case "check", "propose", "compare" -> begin(RuleBook::builtIn);
@@ -162,8 +173,7 @@ final class Program implements Callable<Integer> {
   }
 
   private static <E> E chosen(String word, E[] choices) {
-    List<String> words =
-        Arrays.stream(choices).map(choice -> word((Enum<?>) choice)).toList();
+    List<String> words = Arrays.stream(choices).map(choice -> word((Enum<?>) choice)).toList();
     int index = words.indexOf(word);
     if (index < 0) {
       throw new TypeConversionException(word + " is not one of: " + String.join(", ", words));

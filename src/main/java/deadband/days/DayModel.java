@@ -66,7 +66,8 @@ public record DayModel(
 
   /**
    * Of sizes and settings that homes and remedies differ in. That of a record would look at each of
-   * the records in it by code that the JVM makes anew in each process, which takes as long as a day.
+   * the records in it by code that the JVM makes anew in each process, which takes as long as a
+   * day.
    */
   @Override
   public int hashCode() {

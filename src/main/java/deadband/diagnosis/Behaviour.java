@@ -4,9 +4,9 @@ import deadband.setup.Relay;
 import java.util.Set;
 
 /**
- * How relay and heat pump act: the settings in force, and what disturbs them. A cause is the home as
- * it should run with what the fault changes. A time that is infinite never comes; a threshold that is
- * not known is NaN and never reached.
+ * How relay and heat pump act: the settings in force, and what disturbs them. A cause is the home
+ * as it should run with what the fault changes. A time that is infinite never comes; a threshold
+ * that is not known is NaN and never reached.
  */
 final class Behaviour implements Cloneable {
 

@@ -128,11 +128,10 @@ public record Diagnosis(
           setup.isEmpty() || (cycles.count() == 0 && words.observation().isEmpty())
               ? Ranking.none()
               : hidden.hidesCycles() || part.cycles().count() == 0
-                  ? Ranking.of(seen, Signatures.of(setup.get(), set, !words.observation().isEmpty()))
+                  ? Ranking.of(
+                      seen, Signatures.of(setup.get(), set, !words.observation().isEmpty()))
                   : LogRanking.of(
-                      Watched.of(part.log(), part.cycles()),
-                      seen,
-                      Hypotheses.of(setup.get(), set));
+                      Watched.of(part.log(), part.cycles()), seen, Hypotheses.of(setup.get(), set));
       if (hidden.hidesCycles()
           && words.observation().isEmpty()
           && !ranking.causes().isEmpty()
@@ -176,8 +175,7 @@ public record Diagnosis(
     if (!ranking.causes().isEmpty()) {
       boolean usual = ranking.causes().get(0).first() == Cause.NOTHING_UNUSUAL;
       double most = logged ? UNLIKELY : LIKELY;
-      boolean clear =
-          usual ? ranking.fits() && ranking.usual() >= LIKELY : ranking.usual() <= most;
+      boolean clear = usual ? ranking.fits() && ranking.usual() >= LIKELY : ranking.usual() <= most;
       return clear ? Optional.of(usual) : Optional.empty();
     }
     double permitted =

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The runs that would come of a relay and heat pump that act so, over the surplus and the draw-off of
- * a log: what a cause predicts, to be held beside what is observed. What comes by chance (a contact
- * that bounces, another controller) comes at its mean time.
+ * The runs that would come of a relay and heat pump that act so, over the surplus and the draw-off
+ * of a log: what a cause predicts, to be held beside what is observed. What comes by chance (a
+ * contact that bounces, another controller) comes at its mean time.
  */
 final class FreeRun {
 
@@ -66,8 +66,7 @@ final class FreeRun {
     prediction.with(Feature.PAUSE, median(pauses_min), RUN_SPREAD);
     prediction.with(Feature.STARTS, startsInWorstHour(), RUN_SPREAD);
     prediction.with(Feature.STARTS_DAY, starts.size() / days, RUN_SPREAD);
-    long byDay =
-        starts.stream().filter(step -> log.hour(step) >= 8 && log.hour(step) < 18).count();
+    long byDay = starts.stream().filter(step -> log.hour(step) >= 8 && log.hour(step) < 18).count();
     prediction.with(Feature.BY_DAY, byDay / (double) starts.size(), DAY_SPREAD);
     prediction.with(
         Feature.DEFICIT,
@@ -80,7 +79,8 @@ final class FreeRun {
   private static double unevenness(List<Double> values) {
     double[] logs = values.stream().mapToDouble(Math::log).toArray();
     double mean = Arrays.stream(logs).average().orElse(0);
-    return Math.sqrt(Arrays.stream(logs).map(one -> (one - mean) * (one - mean)).average().orElse(0));
+    return Math.sqrt(
+        Arrays.stream(logs).map(one -> (one - mean) * (one - mean)).average().orElse(0));
   }
 
   private static double median(List<Double> values) {
@@ -133,19 +133,13 @@ final class FreeRun {
   private void calls(int step) {
     double own_C = tank_C + b.sensorHigh_K;
     everyday =
-        isSupplied(step)
-            && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
+        isSupplied(step) && (everyday ? own_C < b.everydayStop_C : own_C <= b.everydayStart_C);
     boolean other = !runs && in_min >= b.otherCalls_min;
     boolean opened = runs && in_min >= Math.min(b.bounce_min, b.otherRuns_min) + b.minimumRun_min;
     boolean contact =
-        closed
-            && !opened
-            && !(own_C >= b.surplusStop_C)
-            && (runs || !(own_C > b.surplusStart_C));
+        closed && !opened && !(own_C >= b.surplusStop_C) && (runs || !(own_C > b.surplusStart_C));
     boolean disinfects =
-        b.disinfects
-            && log.hour(step) < NIGHT_UNTIL_H
-            && (runs || in_min >= b.retriesAfter_min);
+        b.disinfects && log.hour(step) < NIGHT_UNTIL_H && (runs || in_min >= b.retriesAfter_min);
     boolean rooms = runs ? in_min < b.heatingRun_min : in_min >= b.heatingPause_min;
     called = everyday || contact || other || disinfects || rooms;
     called_min = called ? called_min + log.step_min() : 0;
@@ -186,8 +180,7 @@ final class FreeRun {
   /** What the relay reads: as the log has it, with the heat pump as it runs here. */
   private double seen_kW(int step) {
     double pump_kW = runs ? b.input_kW : 0;
-    boolean blind =
-        b.sees != Behaviour.Sees.ALL || b.counts.contains(Relay.Counts.HEAT_PUMP);
+    boolean blind = b.sees != Behaviour.Sees.ALL || b.counts.contains(Relay.Counts.HEAT_PUMP);
     return b.read_kW(log, step) + b.readsHigh_kW + (blind ? 0 : log.pump_kW(step) - pump_kW);
   }
 

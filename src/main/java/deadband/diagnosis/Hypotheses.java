@@ -33,7 +33,9 @@ final class Hypotheses {
   /** A setting that was read off the device is seldom otherwise in force. */
   private static final double OTHERWISE_IN_FORCE = 0.05;
 
-  /** Delays up to this are shorter than a passing cloud; a longer one bridges it: common practice. */
+  /**
+   * Delays up to this are shorter than a passing cloud; a longer one bridges it: common practice.
+   */
   private static final double SHORT_DELAY_MIN = 2;
 
   private static final double CLOUD_MIN = 10;
@@ -65,7 +67,11 @@ final class Hypotheses {
    * @param before its probability before anything is seen, up to a common factor
    */
   record Hypothesis(
-      List<Cause> causes, String differs, double before, Consumer<Behaviour> change, Behaviour acts) {
+      List<Cause> causes,
+      String differs,
+      double before,
+      Consumer<Behaviour> change,
+      Behaviour acts) {
 
     Cause first() {
       return causes.get(0);

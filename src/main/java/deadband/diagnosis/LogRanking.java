@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * Ranks the causes by the likelihood of the runs of a log: what each was before, times the likelihood
- * of the runs with it, over the sum of all. A cause in several sizes is their sum.
+ * Ranks the causes by the likelihood of the runs of a log: what each was before, times the
+ * likelihood of the runs with it, over the sum of all. A cause in several sizes is their sum.
  */
 final class LogRanking {
 
@@ -116,7 +116,9 @@ final class LogRanking {
         + evidence(hypothesis.acts());
   }
 
-  /** What the times of the runs do not show: who supplies the heat pump, and whether anything does. */
+  /**
+   * What the times of the runs do not show: who supplies the heat pump, and whether anything does.
+   */
   private double evidence(Behaviour b) {
     double standby =
         new Prediction()
@@ -124,14 +126,15 @@ final class LogRanking {
             .logLikelihood(Feature.STANDBY_LOST, seen);
     return standby
         + seen.get(Feature.BATTERY)
-            .map(share -> Math.max(MEASURED, -0.5 * Math.pow((share - b.batteryShare) / FED_SPREAD, 2)))
+            .map(
+                share ->
+                    Math.max(MEASURED, -0.5 * Math.pow((share - b.batteryShare) / FED_SPREAD, 2)))
             .orElse(0.0);
   }
 
   private Ranking ranked(Watched log) {
     Map<List<Cause>, Double> sums = new LinkedHashMap<>();
-    logs.keySet()
-        .forEach(h -> sums.merge(h.causes(), probability(h), LogRanking::logOfSum));
+    logs.keySet().forEach(h -> sums.merge(h.causes(), probability(h), LogRanking::logOfSum));
     List<List<Cause>> order = new ArrayList<>(sums.keySet());
     order.sort(Comparator.comparingDouble((List<Cause> c) -> sums.getOrDefault(c, 0.0)).reversed());
     double top = sums.getOrDefault(order.get(0), 0.0);

@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Noise, as stated: a value predicted is normally distributed about the prediction on the
  * feature's scale, with the standard deviation that stands beside each prediction, widened by the
- * error of the observation; a share of events is a count, beta-binomial about the prediction; in one
- * case of a hundred anything in the feature's range happens instead. Events of one log are not
+ * error of the observation; a share of events is a count, beta-binomial about the prediction; in
+ * one case of a hundred anything in the feature's range happens instead. Events of one log are not
  * independent: more than twelve count as twelve.
  */
 public final class Prediction {

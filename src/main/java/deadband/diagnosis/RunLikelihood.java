@@ -9,12 +9,12 @@ import java.util.List;
  *
  * <p>The relay is run over the readings of the log, and the heat pump over the tank's temperature,
  * step by step, with the run or pause as it was up to there. What is due happens at a steady rate
- * within about a minute; what is not due hardly ever: the beginnings and ends of the runs are a point
- * process with these rates. Noise: the thresholds of relay and tank differ from what the log's meter
- * and sensor show, by an error that stays through the log and by one that changes from run to run;
- * and a share of runs and pauses begins or ends for a reason of its own, such as draw-off or space
- * heating. The errors are those of usual meters and sensors, by common practice; the shares and the
- * times of what is not known are assumed.
+ * within about a minute; what is not due hardly ever: the beginnings and ends of the runs are a
+ * point process with these rates. Noise: the thresholds of relay and tank differ from what the
+ * log's meter and sensor show, by an error that stays through the log and by one that changes from
+ * run to run; and a share of runs and pauses begins or ends for a reason of its own, such as
+ * draw-off or space heating. The errors are those of usual meters and sensors, by common practice;
+ * the shares and the times of what is not known are assumed.
  */
 final class RunLikelihood {
 
@@ -200,8 +200,7 @@ final class RunLikelihood {
   /** Log of the probability density of all runs and pauses, under errors that stay. */
   double log(Behaviour b, Errors errors) {
     double[] each = each(b, errors);
-    return errors.log()
-        + OWN_REASONS.stream().mapToDouble(own -> sum(each, own)).max().orElse(0);
+    return errors.log() + OWN_REASONS.stream().mapToDouble(own -> sum(each, own)).max().orElse(0);
   }
 
   private double sum(double[] each, double own) {
@@ -327,7 +326,8 @@ final class RunLikelihood {
   }
 
   /** Rates of what comes by chance, of a run on the relay's call or not, and of a pause [1/min]. */
-  private record Rates(double onContact, double offContact, double atAll, double calls, double pause) {
+  private record Rates(
+      double onContact, double offContact, double atAll, double calls, double pause) {
 
     static Rates of(Behaviour b, boolean tankShown) {
       double warm = tankShown ? 0 : 1 / TANK_WARM_MIN;
@@ -364,8 +364,7 @@ final class RunLikelihood {
 
   private boolean isCalled(Behaviour b, Calls calls, boolean forTank, int step) {
     double own_C = log.tank_C(step) + calls.tank_K + b.sensorHigh_K;
-    return calls.everyday[step]
-        || (calls.relay[step] && !forTank && !(own_C > b.surplusStart_C));
+    return calls.everyday[step] || (calls.relay[step] && !forTank && !(own_C > b.surplusStart_C));
   }
 
   private boolean stops(Behaviour b, Calls calls, boolean forTank, double ran_min, int step) {

@@ -32,11 +32,8 @@ final class RunReader {
   /** A run that follows within this was not ended because the tank was warm enough [min]. */
   private static final double SOON_MIN = 25;
 
-
   /** Runs that do not warm the tank and last longer are space heating [min]. */
   private static final double HEATING_MIN = 30;
-
-
 
   private final MeterLog log;
   private final Cycles cycles;

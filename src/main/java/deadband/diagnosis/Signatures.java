@@ -117,8 +117,7 @@ final class Signatures {
           Math.sin(Math.PI * (ofDay - SUNRISE_MIN) / (double) (SUNSET_MIN - SUNRISE_MIN));
       double pv_kW = Math.max(0, height) * (input_kW + NOON_KW) * (cloud ? CLOUD : 1);
       tank_C -= STANDBY_K_PER_MIN + (DRAWN_AT_MIN.contains(ofDay) ? DRAWN_K : 0);
-      readings.add(
-          MIDNIGHT_S + 60L * minute, 0, new double[] {HOUSE_KW - pv_kW, 0, pv_kW, tank_C});
+      readings.add(MIDNIGHT_S + 60L * minute, 0, new double[] {HOUSE_KW - pv_kW, 0, pv_kW, tank_C});
     }
     return Watched.of(Assembly.of(readings), Cycles.none(""));
   }

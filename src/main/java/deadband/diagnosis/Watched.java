@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A log in equal steps of half a minute or of its own interval, whichever is longer: what the meters
- * show in each, and when the heat pump runs. A value that is missing is NaN.
+ * A log in equal steps of half a minute or of its own interval, whichever is longer: what the
+ * meters show in each, and when the heat pump runs. A value that is missing is NaN.
  */
 final class Watched {
 
@@ -31,7 +31,8 @@ final class Watched {
 
   private Watched(MeterLog log, Cycles cycles) {
     this.log = log;
-    this.step_s = log.interval_s() <= 120 ? FINEST_S : log.interval_s() <= 300 ? 60 : log.interval_s();
+    this.step_s =
+        log.interval_s() <= 120 ? FINEST_S : log.interval_s() <= 300 ? 60 : log.interval_s();
     long span_s = log.end_s(log.rows() - 1) - log.at_s(0);
     this.steps = (int) Math.max(1, span_s / step_s);
     this.runs = cycles.list();
@@ -74,7 +75,9 @@ final class Watched {
   private void spread(int row, double value, double[] sums, double[] held_s) {
     long from_s = log.at_s(row) - log.at_s(0);
     long until_s = log.end_s(row) - log.at_s(0);
-    for (int step = (int) (from_s / step_s); step < steps && (long) step * step_s < until_s; step++) {
+    for (int step = (int) (from_s / step_s);
+        step < steps && (long) step * step_s < until_s;
+        step++) {
       long part_s =
           Math.min(until_s, (step + 1L) * step_s) - Math.max(from_s, (long) step * step_s);
       sums[step] += value * part_s;

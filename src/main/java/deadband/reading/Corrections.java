@@ -44,7 +44,8 @@ public final class Corrections {
           Kind.CURLY_QUOTES,
           Kind.NAME_NOT_QUOTED);
 
-  private static final Pattern VALUE = Pattern.compile("\\s*:\\s*(-?\\d+(?:\\.\\d+)?)(?![\\w.]|,\\d)");
+  private static final Pattern VALUE =
+      Pattern.compile("\\s*:\\s*(-?\\d+(?:\\.\\d+)?)(?![\\w.]|,\\d)");
 
   private static final int MOST_ROUNDS = 5;
 

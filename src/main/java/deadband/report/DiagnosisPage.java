@@ -51,7 +51,10 @@ final class DiagnosisPage {
         report.reference().orElse("(no reference)"),
         "Diagnosis",
         verdict,
-        diagnosis.healthy().map(healthy -> healthy ? "ready" : "not-ready").orElse("answers-needed"),
+        diagnosis
+            .healthy()
+            .map(healthy -> healthy ? "ready" : "not-ready")
+            .orElse("answers-needed"),
         List.of(
             new Fact("Setup", report.file().isEmpty() ? "none" : report.file()),
             new Fact("Days compared", diagnosis.compared()),
@@ -89,14 +92,7 @@ final class DiagnosisPage {
     return PageStyle.picture(
         size ->
             LogChart.of(
-                log,
-                diagnosis.cycles(),
-                diagnosis.triggers(),
-                band_kW,
-                size,
-                from,
-                until,
-                title));
+                log, diagnosis.cycles(), diagnosis.triggers(), band_kW, size, from, until, title));
   }
 
   private static int row(MeterLog log, long at_s) {

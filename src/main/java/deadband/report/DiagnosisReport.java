@@ -434,7 +434,9 @@ public record DiagnosisReport(
                   + String.format(Locale.ROOT, "; %.1f a day", cycles.count() / days)
                   + (cycles.count() == 0
                       ? ""
-                      : ", at most " + Words.count(cycles.startsInWorstHour(), "start") + " in an hour")));
+                      : ", at most "
+                          + Words.count(cycles.startsInWorstHour(), "start")
+                          + " in an hour")));
       counted("starts", text, layout, diagnosis.triggers(), Trigger::says);
       counted("stops", text, layout, diagnosis.endings(), Ending::says);
     }

@@ -131,8 +131,8 @@ final class LogChart {
       if (run.last() < from || run.first() >= until) {
         continue;
       }
-      double begin = x(Math.max(log.at_s(from), run.start_s()));
-      double end = x(Math.min(log.end_s(until - 1), run.end_s()));
+      double begin = x(Math.max((double) log.at_s(from), run.start_s()));
+      double end = x(Math.min((double) log.end_s(until - 1), run.end_s()));
       svg.empty(
           "rect",
           "x",

@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  * Who read which value of a setup: what was derived from it is the same for another setup in which
  * nothing that was read has changed. Readers are numbered from 0 to 63; a set of them is a mask of
  * bits. Values are noted where they are read through {@link Entered} and {@link Part}, on the
- * thread that derives. Two values may share a slot: who read either is then taken to have read both,
- * which costs a derivation and changes nothing of what it comes to.
+ * thread that derives. Two values may share a slot: who read either is then taken to have read
+ * both, which costs a derivation and changes nothing of what it comes to.
  */
 public final class Reads {
 

@@ -114,8 +114,7 @@ class PagesTest {
     WHOLE.add(page("compare.html", "compare", "--no-year", "--format=html", GOOD));
     String log = "sample-configs/logs/gap-below-input";
     WHOLE.add(
-        page(
-            "diagnosis.html", "diagnose", "--format=html", log + ".txt", "--log=" + log + ".csv"));
+        page("diagnosis.html", "diagnose", "--format=html", log + ".txt", "--log=" + log + ".csv"));
     WHOLE.add(records.resolve("index.html"));
     WHOLE.add(withTheMostFindings());
     Set<String> classes = new HashSet<>();

@@ -23,7 +23,8 @@ class SampleLogsTest {
       List.of("gap-below-input", "nothing-unusual", "stuck-valve");
 
   static Stream<String> samples() throws IOException {
-    boolean all = Integer.getInteger("deadband.homes", 2) > 2 || Boolean.getBoolean("deadband.bless");
+    boolean all =
+        Integer.getInteger("deadband.homes", 2) > 2 || Boolean.getBoolean("deadband.bless");
     try (Stream<Path> files = Files.list(LOGS)) {
       return files
           .map(file -> file.getFileName().toString())
@@ -50,8 +51,7 @@ class SampleLogsTest {
             LOGS.resolve(name + ".csv").toString());
 
     assertThat(run.err()).isEmpty();
-    assertThat(run.exit())
-        .isEqualTo(name.equals("nothing-unusual") ? Exit.READY : Exit.VERDICT);
+    assertThat(run.exit()).isEqualTo(name.equals("nothing-unusual") ? Exit.READY : Exit.VERDICT);
     assertThat(run.out()).containsSubsequence("\n1  ", name, "to confirm");
     Snapshot.isKept(LOGS.resolve(name + ".story"), run.out());
   }

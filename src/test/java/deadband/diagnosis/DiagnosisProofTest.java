@@ -39,8 +39,7 @@ class DiagnosisProofTest {
       GeneratedHome home = GeneratedHome.of(fault, sizes, seed, interval_s);
       return new Tried(
           fault,
-          Diagnosis.of(
-              Optional.of(home.setup()), Optional.of(home.log()), ObservedWords.of("")));
+          Diagnosis.of(Optional.of(home.setup()), Optional.of(home.log()), ObservedWords.of("")));
     }
 
     boolean isRanked() {
@@ -65,8 +64,7 @@ class DiagnosisProofTest {
           IntStream.range(0, homes)
               .parallel()
               .mapToObj(
-                  home ->
-                      Tried.of(cause, sizes, FIRST_SEED + home, FINE_S[home % FINE_S.length]))
+                  home -> Tried.of(cause, sizes, FIRST_SEED + home, FINE_S[home % FINE_S.length]))
               .toList());
     }
     return tried;
@@ -111,8 +109,7 @@ class DiagnosisProofTest {
         / (double) homes.size();
   }
 
-  private static void holds(
-      Sizes sizes, double first, double two, double called, double accused) {
+  private static void holds(Sizes sizes, double first, double two, double called, double accused) {
     Map<Cause, List<Tried>> all = all(sizes);
     System.out.printf(
         Locale.ROOT,

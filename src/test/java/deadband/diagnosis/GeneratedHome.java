@@ -131,7 +131,9 @@ final class GeneratedHome {
     faulty();
   }
 
-  /** Sizes of the home: those in which the noise was settled, and others that were not looked at. */
+  /**
+   * Sizes of the home: those in which the noise was settled, and others that were not looked at.
+   */
   enum Sizes {
     USUAL,
     OTHER

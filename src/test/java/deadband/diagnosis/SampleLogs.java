@@ -27,9 +27,24 @@ final class SampleLogs {
 
   private static final List<String> NAMES =
       List.of(
-          "Ashmoor", "Birch Row", "Coldbrook", "Dunnock House", "Elderfield", "Ferncombe",
-          "Gorse End", "Hazel Mews", "Ivy Bank", "Juniper Lane", "Kestrel Yard", "Larch Close",
-          "Medlar Cottage", "Nettlebed", "Osier Farm", "Plover Green", "Quince Court", "Rowan Hill",
+          "Ashmoor",
+          "Birch Row",
+          "Coldbrook",
+          "Dunnock House",
+          "Elderfield",
+          "Ferncombe",
+          "Gorse End",
+          "Hazel Mews",
+          "Ivy Bank",
+          "Juniper Lane",
+          "Kestrel Yard",
+          "Larch Close",
+          "Medlar Cottage",
+          "Nettlebed",
+          "Osier Farm",
+          "Plover Green",
+          "Quince Court",
+          "Rowan Hill",
           "Sorrel Bridge");
 
   private SampleLogs() {}
@@ -37,9 +52,10 @@ final class SampleLogs {
   /** Writes into a folder all, or that of one cause. */
   public static void main(String[] folder) throws IOException {
     Path logs = Files.createDirectories(Path.of(folder[0]));
-    for (int index = 0; index < Cause.values().length; index++) {
-      if (folder.length == 1 || Cause.values()[index].word().equals(folder[1])) {
-        write(logs, Cause.values()[index], index);
+    List<Cause> causes = List.of(Cause.values());
+    for (int index = 0; index < causes.size(); index++) {
+      if (folder.length == 1 || causes.get(index).word().equals(folder[1])) {
+        write(logs, causes.get(index), index);
       }
     }
   }
@@ -48,7 +64,7 @@ final class SampleLogs {
     for (long seed = 1; seed < 400; seed++) {
       GeneratedHome home = GeneratedHome.of(cause, seed, 60);
       MeterLog all = home.log();
-      int first = (int) (seed % 2 == 0 ? 0 : Math.min(all.rows() - DAY, DAY));
+      int first = seed % 2 == 0 ? 0 : Math.min(all.rows() - DAY, DAY);
       MeterLog day = all.part(first, Math.min(all.rows(), first + DAY));
       Path text = logs.resolve(cause.word() + ".txt");
       Path csv = logs.resolve(cause.word() + ".csv");
@@ -57,8 +73,7 @@ final class SampleLogs {
       Diagnosis diagnosis =
           Diagnosis.of(
               Optional.of(((SetupReading.Read) SetupReading.ofFile(text)).setup()),
-              Optional.of(
-                  ((LogReading.Read) LogReading.ofFile(csv, LogOptions.none())).log()),
+              Optional.of(((LogReading.Read) LogReading.ofFile(csv, LogOptions.none())).log()),
               ObservedWords.of(""));
       Ranked likeliest = diagnosis.causes().isEmpty() ? null : diagnosis.causes().get(0);
       if (likeliest != null
@@ -113,9 +128,7 @@ final class SampleLogs {
     StringBuilder csv = new StringBuilder(form == Form.EPOCH ? "timestamp" : "time");
     for (Column column : log.columns()) {
       boolean tank = column.meaning() == Meaning.TANK;
-      csv.append(form.between)
-          .append(name(column))
-          .append(tank ? " (°C)" : " (" + form.unit + ")");
+      csv.append(form.between).append(name(column)).append(tank ? " (°C)" : " (" + form.unit + ")");
     }
     csv.append('\n');
     for (int row = 0; row < log.rows(); row++) {

@@ -62,9 +62,12 @@ class PastedTextTest {
     SetupReading.Read read =
         read(
             "mail.txt",
-            "Hello, the tank is 250 l.\n"
-                + "{ \"relay\": { \"start_kW\": 3.2 }, \"outlets\": [] }\n"
-                + "Relay stop 0.4 kW, relay start 3.2 kW\nBath mixed to 41 °C\nBye");
+            """
+            Hello, the tank is 250 l.
+            { "relay": { "start_kW": 3.2 }, "outlets": [] }
+            Relay stop 0.4 kW, relay start 3.2 kW
+            Bath mixed to 41 °C
+            Bye""");
     Pasted pasted = read.paste().orElseThrow();
 
     assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
@@ -81,9 +84,13 @@ class PastedTextTest {
     SetupReading.Read read =
         read(
             "mail.txt",
-            "Hello,\nThe relay start is 3.4 kW now:\n"
-                + "{ \"relay\": { \"start_kW\": 3.2, \"stop_kW\": 0.4 },\n"
-                + "  \"battery\": { \"fitted\": false } }\nBattery 5 kWh\n");
+            """
+            Hello,
+            The relay start is 3.4 kW now:
+            { "relay": { "start_kW": 3.2, "stop_kW": 0.4 },
+              "battery": { "fitted": false } }
+            Battery 5 kWh
+            """);
     Pasted pasted = read.paste().orElseThrow();
 
     assertThat(read.setup().relay().start_kW().isEntered()).isFalse();
@@ -104,8 +111,12 @@ class PastedTextTest {
     SetupReading.Read read =
         read(
             "mail.txt",
-            "Hi,\n{ \"relay\": { \"start_kW\": 3.2, \"firmware\": 7 },\n"
-                + "  \"appVersion\": \"2\" }\nTank 250 l\n");
+            """
+            Hi,
+            { "relay": { "start_kW": 3.2, "firmware": 7 },
+              "appVersion": "2" }
+            Tank 250 l
+            """);
     Pasted pasted = read.paste().orElseThrow();
 
     assertThat(read.setup().relay().start_kW().value()).isEqualTo(3.2);
