@@ -252,7 +252,8 @@ class EquipmentTest {
                 .replaceFirst("\\{", "{ \"heatPump\": { \"minimumInput_kW\": 1.5 },"));
 
     assertThat(CommandLineRun.of("compare", "--no-day-run", before, after).out())
-        .contains("relay.stop_kW: 2.7 -> 0.2", "heatPump.minimumInput_kW: 1.6 -> 1.5")
+        .contains(
+            "(relay.stop_kW): 2.7 kW -> 0.2 kW", "(heatPump.minimumInput_kW): 1.6 kW -> 1.5 kW")
         .doesNotContain("equipment:");
     assertThat(check("--format", "markdown", before).out())
         .contains("from heat-pumps/pump.json: heatPump.hotWaterInput");
