@@ -102,10 +102,16 @@ final class SimulateCommand implements Callable<Integer> {
       paramLabel = "FORMAT",
       defaultValue = "text",
       description = "text (default) or json")
-  private TextOrJson format = TextOrJson.TEXT;
+  private Format format = Format.TEXT;
 
   SimulateCommand(Console console) {
     this.console = console;
+  }
+
+  /** How the result is written. */
+  enum Format {
+    TEXT,
+    JSON
   }
 
   @Override
