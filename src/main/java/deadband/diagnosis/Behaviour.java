@@ -105,4 +105,18 @@ final class Behaviour implements Cloneable {
     }
     return vehicleSeen ? read_kW : read_kW + log.vehicle_kW(step);
   }
+
+  /** Whether a longer delay would have kept the relay closed: the surplus is back in time. */
+  boolean isBridged(Watched log, int step) {
+    if (bridged_min == 0 || log.before_kW(step) >= start_kW) {
+      return false;
+    }
+    int last = Math.min(log.steps() - 1, step + log.steps(bridged_min));
+    for (int later = step + 1; later <= last; later++) {
+      if (log.before_kW(later) >= start_kW) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -120,7 +120,7 @@ final class FreeRun {
     below_min = read_kW <= b.stop_kW ? below_min + step_min : 0;
     closed =
         closed
-            ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || isBridged(step)
+            ? below_min < Math.max(0.9 * step_min, b.stopDelay_min) || b.isBridged(log, step)
             : above_min >= Math.max(0.9 * step_min, b.startDelay_min);
     closedFor_min = closed ? closedFor_min + step_min : 0;
   }
@@ -182,19 +182,6 @@ final class FreeRun {
     double pump_kW = runs ? b.input_kW : 0;
     boolean blind = b.sees != Behaviour.Sees.ALL || b.counts.contains(Relay.Counts.HEAT_PUMP);
     return b.read_kW(log, step) + b.readsHigh_kW + (blind ? 0 : log.pump_kW(step) - pump_kW);
-  }
-
-  private boolean isBridged(int step) {
-    if (b.bridged_min == 0 || log.before_kW(step) >= b.start_kW) {
-      return false;
-    }
-    int last = Math.min(log.steps() - 1, step + log.steps(b.bridged_min));
-    for (int later = step + 1; later <= last; later++) {
-      if (log.before_kW(later) >= b.start_kW) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** What the tank gains or loses in a step. */

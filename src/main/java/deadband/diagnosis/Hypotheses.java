@@ -264,30 +264,20 @@ final class Hypotheses {
   }
 
   private void readings() {
-    addEach(
-        Cause.METER_ERROR,
-        "surplus read about # kW too high",
-        NOT_ENTERED / 2,
-        (b, off_kW) -> b.readsHigh_kW = off_kW,
-        0.5,
-        0.65,
-        0.8,
-        0.95,
-        1.1,
-        1.25,
-        1.4);
-    addEach(
-        Cause.METER_ERROR,
-        "surplus read about # kW too low",
-        NOT_ENTERED / 2,
-        (b, off_kW) -> b.readsHigh_kW = -off_kW,
-        0.5,
-        0.65,
-        0.8,
-        0.95,
-        1.1,
-        1.25,
-        1.4);
+    for (int sign : new int[] {1, -1}) {
+      addEach(
+          Cause.METER_ERROR,
+          "surplus read about # kW too " + (sign > 0 ? "high" : "low"),
+          NOT_ENTERED / 2,
+          (b, off_kW) -> b.readsHigh_kW = sign * off_kW,
+          0.5,
+          0.65,
+          0.8,
+          0.95,
+          1.1,
+          1.25,
+          1.4);
+    }
     addEach(
         Cause.READING_LAG,
         "reading about # min late",

@@ -76,7 +76,7 @@ final class RelayReplay {
         now = true;
       } else if (now
           && below_min >= Math.max(least_min, key.stopDelay_min - half_min)
-          && !isBridged(b, step)) {
+          && !b.isBridged(log, step)) {
         now = false;
       }
       closed[step] = now;
@@ -98,19 +98,5 @@ final class RelayReplay {
     return drop_kW > CLOUD_KW
         ? drop_kW * (reading_min() / Math.max(SHORTEST_MIN, delay_min) - 1)
         : 0;
-  }
-
-  /** Whether a longer delay would have kept the relay closed: the surplus is back in time. */
-  private boolean isBridged(Behaviour b, int step) {
-    if (b.bridged_min == 0 || log.before_kW(step) >= b.start_kW) {
-      return false;
-    }
-    int last = Math.min(log.steps() - 1, step + log.steps(b.bridged_min));
-    for (int later = step + 1; later <= last; later++) {
-      if (log.before_kW(later) >= b.start_kW) {
-        return true;
-      }
-    }
-    return false;
   }
 }

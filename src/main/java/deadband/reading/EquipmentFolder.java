@@ -173,6 +173,7 @@ public final class EquipmentFolder {
           .limit(MOST_NAMES)
           .filter(Files::isRegularFile)
           .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+          .filter(name -> name.endsWith(".json") || name.endsWith(".jsonc"))
           .sorted()
           .toList();
     } catch (IOException e) {
