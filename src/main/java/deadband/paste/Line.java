@@ -83,7 +83,7 @@ final class Line {
     return asked;
   }
 
-  /** The value taken last; null where none is yet. */
+  /** The value taken last; null where none is yet, or where what came after it is in doubt. */
   @Nullable Pointer last() {
     return last;
   }
@@ -122,6 +122,8 @@ final class Line {
     if (outcome instanceof Outcome.Ask ask) {
       int start = token(from).start();
       asked.add(new Asked(between(start, token(to).end()), start, ask.choices()));
+      // a time that follows may be that of what is in doubt
+      this.last = null;
     } else if (outcome instanceof Outcome.Taken one) {
       taken.add(new Found(one, token(first).start(), token(last).end(), asFound));
       this.last = one.pointer();
