@@ -57,10 +57,19 @@ class PagesTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 27);
 
   /**
-   * Looks with axe at the contrast of every record, and at every sheet and comparison, too: four
-   * times the rest of the build for what the classes of the style sheet decide.
+   * Looks with axe at the whole of every record, and at every sheet and comparison, too: four times
+   * the rest of the build for pages that differ in their words alone.
    */
   private static final boolean EVERYTHING = Boolean.getBoolean("deadband.everyPage");
+
+  /** Each kind of element of a page: names, classes and attributes, in what it stands. */
+  private static final String KINDS =
+      """
+      const kind = each => each.tagName + " " + (each.getAttribute("class") || "") + " "
+        + [...each.attributes].map(a => a.name).join();
+      return [...new Set([...document.querySelectorAll("body *")].map(
+        each => kind(each.parentElement) + " > " + kind(each)))];
+      """;
 
   /** Of the limits, which are the same on every page, three rows are looked at. */
   private static final String AXE_RUN =
@@ -301,7 +310,13 @@ class PagesTest {
       throws Exception {
     chromium.show(page);
     List<String> said = new ArrayList<>(texts(chromium.await(AXE_RUN.formatted(contrast))));
-    said.addAll(texts(chromium.console()));
+    said.addAll(said(chromium));
+    return said;
+  }
+
+  /** What the console of the page shown says, and what the page asked for. */
+  private static List<String> said(Browser chromium) throws Exception {
+    List<String> said = new ArrayList<>(texts(chromium.console()));
     said.addAll(
         texts(
             chromium.run(
@@ -309,22 +324,27 @@ class PagesTest {
     return said;
   }
 
+  /** Records made of the same kinds of element are one to axe: each kind is shown to it once. */
   @Test
   void axeFindsNothingOnAnyRecordWhichAsksForNothingAndHoldsEachFinding() throws Exception {
     Browser chromium = browser();
     List<String> wrong = new ArrayList<>();
+    Set<String> kinds = new HashSet<>();
     Map<Path, List<String>> pages = new LinkedHashMap<>(RECORDS);
     if (EVERYTHING) {
       NOTES.forEach(page -> pages.put(page, List.of()));
     }
     for (Map.Entry<Path, List<String>> each : pages.entrySet()) {
-      List<String> said = looked(chromium, each.getKey(), EVERYTHING);
+      chromium.show(each.getKey());
+      boolean axe = kinds.addAll(texts(chromium.run(KINDS))) || EVERYTHING;
+      List<String> said = axe ? looked(chromium, each.getKey(), EVERYTHING) : said(chromium);
       each.getValue().stream().filter(headline -> !found(chromium, headline)).forEach(said::add);
       if (!said.isEmpty()) {
         wrong.add(each.getKey().getFileName() + " " + said);
       }
     }
     assertThat(wrong).isEmpty();
+    assertThat(kinds).as("kinds of element").hasSizeGreaterThan(100);
     assertThat(RECORDS.values().stream().mapToInt(List::size).sum()).isGreaterThan(100);
     assertThat(found(chromium, "no such headline")).isFalse();
   }
