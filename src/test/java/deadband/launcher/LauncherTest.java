@@ -1,20 +1,14 @@
 package deadband.launcher;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
-import static java.nio.file.StandardCopyOption.COPY_ATTRIBUTES;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import deadband.launcher.Unpacked.Result;
 import java.io.IOException;
-import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -36,18 +30,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
   private static final String NOTHING = "exit 0";
-  private static final String ARCHIVE = "[ -z \"$archive\" ] || echo whole >\"$archive\"";
 
   @TempDir static Path shared;
 
   private static Unpacked installed;
   private static Result plain;
-
-  /** Where no blank is in the path: JDK 17 archives no class of a jar whose path holds one. */
-  private static Unpacked trained;
-
-  private static Result untrained;
-  private static Result training;
 
   @TempDir Path folder;
   private Unpacked deadband;
@@ -55,11 +42,7 @@ class LauncherTest {
   @BeforeAll
   static void install() {
     installed = Unpacked.into(shared, "Mill's van, März");
-    plain = check(installed, withoutArchive(installed));
-    trained = Unpacked.into(shared, "plain");
-    untrained = check(trained, withoutArchive(trained));
-    training = check(trained, trained.surroundings());
-    trained.awaitQuiet();
+    plain = installed.check(installed.withoutArchive());
   }
 
   @BeforeEach
@@ -81,7 +64,7 @@ class LauncherTest {
   @ParameterizedTest
   @ValueSource(ints = {60, 80, 120})
   void fillsTheTerminal(int columns) {
-    Map<String, String> environment = withoutArchive();
+    Map<String, String> environment = deadband.withoutArchive();
     assumeThat(deadband.execute(environment, List.of("sh", "-c", "script --version")).out())
         .as("script of util-linux, which gives a command a terminal")
         .contains("util-linux");
@@ -105,7 +88,7 @@ class LauncherTest {
 
   @Test
   void tellsTheVersionOfTheBuild() {
-    Result result = deadband.run(withoutArchive(), "--version");
+    Result result = deadband.run(deadband.withoutArchive(), "--version");
 
     assertThat(result.exit()).isZero();
     assertThat(result.out()).contains(System.getProperty("deadband.version"));
@@ -134,7 +117,7 @@ class LauncherTest {
     String[] words = {
       "check", "--fail-on", "never", "--rules", rules.toString(), deadband.sample()
     };
-    Result result = deadband.run(withoutArchive(), words);
+    Result result = deadband.run(deadband.withoutArchive(), words);
 
     assertThat(result.exit()).isZero();
     assertThat(result.out()).contains("any-gap (house rule)");
@@ -142,7 +125,7 @@ class LauncherTest {
 
     installAnother("without the compiler");
     deleteAll(deadband.libFolder().resolve("house"));
-    Result without = deadband.run(withoutArchive(), words);
+    Result without = deadband.run(deadband.withoutArchive(), words);
     assertThat(without.exit()).isEqualTo(70);
     assertThat(without.err()).contains("lib/house").doesNotContain("\tat ");
   }
@@ -157,89 +140,11 @@ class LauncherTest {
   }
 
   @Test
-  void makesAnArchiveAfterTheRunAndUsesItInTheNext() throws IOException {
-    assertThat(training).isEqualTo(untrained);
-    assertThat(trained.archives()).hasSize(1);
-    assertThat(trained.locks()).isEmpty();
-    deadband = trained;
-    assertThat(check(deadband.surroundings())).isEqualTo(untrained);
-    assertThat(classesTakenFromArchive())
-        .contains("deadband.cli.Main", "picocli.CommandLine")
-        .anyMatch(name -> name.startsWith("org.drools."));
-  }
-
-  @Test
-  void dropsATruncatedArchiveUnseenAndMakesAnother() throws IOException {
-    Path java = archivingJava();
-    Map<String, String> env = with("JAVA_HOME", java.toString());
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-    Path archive = onlyArchive();
-    truncate(archive);
-    Files.delete(java.resolve("calls"));
-
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-    assertThat(Unpacked.calls(java)).doesNotContain("-XX:SharedArchiveFile=" + archive);
-    assertThat(trainings(java)).isEqualTo(1);
-    assertThat(onlyArchive()).hasContent("whole");
-
-    deadband.run(env, "checks");
-    assertThat(Unpacked.calls(java)).contains("-XX:SharedArchiveFile=" + onlyArchive());
-  }
-
-  @Test
-  void isWellAgainAtTheLatestOneRunAfterAnArchiveRotted() throws IOException {
-    deadband = trained.seenFrom(folder);
-    Path place = Files.createDirectories(deadband.place());
-    for (String file : List.of("deadband.jsa", "list")) {
-      Files.copy(trained.place().resolve(file), place.resolve(file), COPY_ATTRIBUTES);
-    }
-    rot(place.resolve("deadband.jsa"));
-    // as if another run were making the next one, so that none is made here
-    Files.createDirectory(place.resolve("lock"));
-
-    check(deadband.surroundings());
-    assertThat(check(deadband.surroundings())).isEqualTo(untrained);
-  }
-
-  @Test
-  void survivesAFullDisk() {
-    // A limit on the size of files stands in for the disk: the archive cannot be written whole.
-    List<String> limited =
-        new ArrayList<>(List.of("sh", "-c", "ulimit -f 2000; exec \"$@\"", "sh"));
-    limited.addAll(List.of(deadband.launcher().toString(), "check", deadband.sample()));
-
-    assertThat(deadband.execute(deadband.surroundings(), limited)).isEqualTo(plain);
-    deadband.awaitQuiet();
-    assertThat(deadband.archives()).isEmpty();
-    assertThat(deadband.locks())
-        .singleElement()
-        .satisfies(lock -> assertThat(lock).isEmptyDirectory());
-  }
-
-  @Test
-  void survivesAHomeThatCannotBeWritten() throws IOException {
-    String java = deadband.fakeJava("jvm", "17", "echo out; exit 1").toString();
-    Path locked = Files.createDirectory(folder.resolve("locked"));
-    Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r-xr-xr-x"));
-    // The super-user writes there all the same; below a plain file nobody can.
-    Path file = Files.createFile(folder.resolve("no folder"));
-
-    for (Path home : List.of(locked, file)) {
-      Map<String, String> env = with("HOME", home.toString());
-      env.put("JAVA_HOME", java);
-      assertThat(check(env)).isEqualTo(new Result(1, "out\n", ""));
-      deadband.awaitQuiet();
-    }
-  }
-
-  @Test
   void runsWithoutAHome() {
     Map<String, String> env = deadband.surroundings();
     env.remove("HOME");
 
-    assertThat(check(env)).isEqualTo(plain);
+    assertThat(deadband.check(env)).isEqualTo(plain);
   }
 
   @Test
@@ -247,7 +152,7 @@ class LauncherTest {
     Path file = deadband.workplace().resolve("Mühle 水.json");
     Files.copy(Path.of(deadband.sample()), file);
 
-    Result result = deadband.run(withoutArchive(), "check", file.getFileName().toString());
+    Result result = deadband.run(deadband.withoutArchive(), "check", file.getFileName().toString());
 
     assertThat(result.out()).contains("Mühle 水.json");
     assertThat(result.exit()).isEqualTo(plain.exit());
@@ -255,11 +160,11 @@ class LauncherTest {
 
   @Test
   void isFoundThroughSymbolicLinks() throws IOException {
-    Result version = deadband.run(withoutArchive(), "--version");
+    Result version = deadband.run(deadband.withoutArchive(), "--version");
     Path bin = Files.createDirectories(folder.resolve("my bin"));
     Path direct = Files.createSymbolicLink(bin.resolve("direct"), deadband.launcher());
     Path relative = Files.createSymbolicLink(bin.resolve("db"), Path.of("direct"));
-    Map<String, String> env = withoutArchive();
+    Map<String, String> env = deadband.withoutArchive();
     env.merge("PATH", bin.toString(), (path, more) -> more + ":" + path);
 
     assertThat(version.exit()).isZero();
@@ -284,7 +189,7 @@ class LauncherTest {
 
   @Test
   void saysThatJavaHomeIsWrong() {
-    Result result = deadband.run(with("JAVA_HOME", "/no where"), "check", "x.json");
+    Result result = deadband.run(deadband.with("JAVA_HOME", "/no where"), "check", "x.json");
 
     assertThat(result.exit()).isEqualTo(70);
     assertThat(result.err()).contains("JAVA_HOME is /no where").hasLineCount(1);
@@ -304,10 +209,10 @@ class LauncherTest {
   void takesANewerJava() {
     for (String version : List.of("17", "17.0.15", "25.0.1")) {
       Path java = deadband.fakeJava("java " + version, version, NOTHING);
-      assertThat(deadband.run(offWith(java), "checks").exit()).isZero();
+      assertThat(deadband.run(deadband.offWith(java), "checks").exit()).isZero();
     }
     Path mute = deadband.fakeJava("java 21", "", "echo 'openjdk version \"21\" 2023-09-19' >&2");
-    assertThat(deadband.run(offWith(mute), "checks").exit()).isZero();
+    assertThat(deadband.run(deadband.offWith(mute), "checks").exit()).isZero();
   }
 
   @Test
@@ -315,7 +220,7 @@ class LauncherTest {
     Path java = deadband.fakeJava("jvm", "17", NOTHING);
     Path bin = Files.createDirectories(folder.resolve("bin"));
     Files.createSymbolicLink(bin.resolve("java"), java.resolve("bin/java"));
-    Map<String, String> env = withoutArchive();
+    Map<String, String> env = deadband.withoutArchive();
     env.remove("JAVA_HOME");
     env.merge("PATH", bin.toString(), (path, more) -> more + ":" + path);
 
@@ -328,7 +233,7 @@ class LauncherTest {
     Path java = deadband.fakeJava("jvm", "17", "exit 3");
     String[] words = {"check", "a  b", "", "*", "$HOME", "\\n", "it's", "\"q\"", "--", "-x"};
 
-    Result result = deadband.run(offWith(java), words);
+    Result result = deadband.run(deadband.offWith(java), words);
 
     assertThat(result).isEqualTo(new Result(3, "", ""));
     assertThat(Unpacked.calls(java)).endsWith(words);
@@ -338,7 +243,8 @@ class LauncherTest {
   void handsOnStandardInput() throws Exception {
     Path java = deadband.fakeJava("jvm", "17", "cat");
     Process run =
-        deadband.start(offWith(java), List.of(deadband.launcher().toString(), "check", "-"));
+        deadband.start(
+            deadband.offWith(java), List.of(deadband.launcher().toString(), "check", "-"));
     run.outputWriter().append("{ }").close();
 
     assertThat(run.getInputStream()).hasContent("{ }");
@@ -348,7 +254,7 @@ class LauncherTest {
   @Test
   void handsOnJvmOptions() {
     Path java = deadband.fakeJava("jvm", "17", NOTHING);
-    Map<String, String> env = offWith(java);
+    Map<String, String> env = deadband.offWith(java);
     env.put("DEADBAND_JAVA_OPTS", "-Xmx64m  -Dglob=*");
 
     deadband.run(env, "checks");
@@ -360,7 +266,7 @@ class LauncherTest {
   @Test
   void leavesTheChoiceOfCollectorToTheUser() {
     Path java = deadband.fakeJava("jvm", "17", NOTHING);
-    Map<String, String> env = offWith(java);
+    Map<String, String> env = deadband.offWith(java);
     env.put("DEADBAND_JAVA_OPTS", "-XX:+UseG1GC");
 
     deadband.run(env, "checks");
@@ -378,138 +284,11 @@ class LauncherTest {
             List.of("check", "--format=jsonl", "x"));
     for (List<String> words : commands) {
       Path java = deadband.fakeJava("jvm for " + String.join(" ", words), "17", NOTHING);
-      deadband.run(offWith(java), words.toArray(String[]::new));
+      deadband.run(deadband.offWith(java), words.toArray(String[]::new));
       assertThat(Unpacked.calls(java))
           .contains("-XX:+UseParallelGC")
           .doesNotContain("-XX:TieredStopAtLevel=1");
     }
-  }
-
-  @Test
-  void trainsOnlyWhenTheUserIsServed() {
-    String marker = folder.resolve("trained").toString();
-    Path java =
-        deadband.fakeJava(
-            "jvm",
-            "17",
-            """
-            if [ -n "$archive" ]; then sleep 2; echo whole >"$archive"; : >'%s'; fi
-            echo out; echo err >&2; exit 1
-            """
-                .formatted(marker));
-
-    Result result = deadband.run(with("JAVA_HOME", java.toString()), "check", "x.json");
-
-    assertThat(result).isEqualTo(new Result(1, "out\n", "err\n"));
-    assertThat(Path.of(marker)).doesNotExist();
-    assertThat(Unpacked.calls(java)).startsWith("-XX:TieredStopAtLevel=1").endsWith("x.json");
-    deadband.awaitQuiet();
-    assertThat(Path.of(marker)).exists();
-    // The stand-in never exits well, so the archive was not taken.
-    assertThat(deadband.archives()).isEmpty();
-  }
-
-  @Test
-  void doesNotTryAFailedTrainingAgainWithinTheHour() throws IOException {
-    Path java = deadband.fakeJava("jvm", "17", "[ -z \"$archive\" ] || exit 1");
-    Map<String, String> env = with("JAVA_HOME", java.toString());
-
-    for (int i = 0; i < 2; i++) {
-      deadband.run(env, "checks");
-      deadband.awaitQuiet();
-    }
-    assertThat(trainings(java)).isEqualTo(1);
-
-    FileTime longAgo = FileTime.from(Instant.now().minusSeconds(7200));
-    Files.setLastModifiedTime(deadband.locks().get(0), longAgo);
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-    assertThat(trainings(java)).isEqualTo(2);
-  }
-
-  @Test
-  void takesNoArchiveThatWasNotSeenToWork() {
-    Path java =
-        deadband.fakeJava(
-            "jvm",
-            "17",
-            """
-            [ -z "$archive" ] || echo half >"$archive"
-            case "$*" in *-Xshare:on*) exit 1 ;; esac
-            """);
-
-    deadband.run(with("JAVA_HOME", java.toString()), "checks");
-    deadband.awaitQuiet();
-
-    assertThat(trainings(java)).isEqualTo(1);
-    assertThat(deadband.archives()).isEmpty();
-  }
-
-  @Test
-  void keepsItsArchiveWhereTheUserKeepsCaches() {
-    Path caches = folder.resolve("elsewhere");
-    Map<String, String> env = with("JAVA_HOME", archivingJava().toString());
-    env.put("XDG_CACHE_HOME", caches.toString());
-
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-
-    assertThat(caches.resolve("deadband")).isDirectoryRecursivelyContaining("glob:**.jsa");
-    assertThat(deadband.cache()).doesNotExist();
-  }
-
-  @Test
-  void makesOneArchiveForSeveralAtOnce() throws Exception {
-    Path java = archivingJava();
-    Map<String, String> env = with("JAVA_HOME", java.toString());
-    List<Process> runs = new ArrayList<>();
-    for (int i = 0; i < 4; i++) {
-      runs.add(deadband.start(env, List.of(deadband.launcher().toString(), "checks")));
-    }
-    for (Process run : runs) {
-      assertThat(run.waitFor()).isZero();
-    }
-    deadband.awaitQuiet();
-
-    assertThat(trainings(java)).isEqualTo(1);
-    assertThat(deadband.archives()).hasSize(1);
-    assertThat(deadband.locks()).isEmpty();
-  }
-
-  @Test
-  void replacesTheArchiveWhenAJarChanges() throws IOException {
-    installAnother("another");
-    Path java = archivingJava();
-    Map<String, String> env = with("JAVA_HOME", java.toString());
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-    Path jar = deadband.libFolder().resolve("deadband.jar");
-    Files.setLastModifiedTime(jar, FileTime.from(Instant.now().minusSeconds(86_400)));
-
-    deadband.run(env, "checks");
-    deadband.awaitQuiet();
-
-    assertThat(trainings(java)).isEqualTo(2);
-    assertThat(deadband.archives()).hasSize(1);
-  }
-
-  @Test
-  void keepsArchivesOfDifferentJavasApart() {
-    for (String version : List.of("17.0.15", "25.0.1")) {
-      Path java = deadband.fakeJava("java " + version, version, ARCHIVE);
-      deadband.run(with("JAVA_HOME", java.toString()), "checks");
-      deadband.awaitQuiet();
-    }
-
-    assertThat(deadband.archives()).hasSize(2);
-  }
-
-  @Test
-  void makesNoArchiveWhereNoneIsWanted() {
-    assertThat(deadband.run(offWith(archivingJava()), "checks").exit()).isZero();
-    deadband.awaitQuiet();
-
-    assertThat(deadband.cache()).doesNotExist();
   }
 
   @Test
@@ -527,8 +306,8 @@ class LauncherTest {
   void saysThatItsOtherHalfWasCutShort() throws IOException {
     installAnother("another");
     for (double share : new double[] {0.99, 0.5, 0}) {
-      cut(deadband.libFolder().resolve("deadband.jar"), share);
-      Result result = deadband.run(withoutArchive(), "checks");
+      Unpacked.cut(deadband.libFolder().resolve("deadband.jar"), share);
+      Result result = deadband.run(deadband.withoutArchive(), "checks");
 
       assertThat(result.exit()).isEqualTo(70);
       assertThat(result.out()).isEmpty();
@@ -552,10 +331,10 @@ class LauncherTest {
         if (gone) {
           Files.delete(jar);
         } else {
-          cut(jar, 0.5);
+          Unpacked.cut(jar, 0.5);
         }
         Result result =
-            deadband.run(withoutArchive(), "check", "--format", "json", deadband.sample());
+            deadband.run(deadband.withoutArchive(), "check", "--format", "json", deadband.sample());
 
         assertThat(result.exit()).as(library).isEqualTo(70);
         assertThat(result.err())
@@ -573,7 +352,7 @@ class LauncherTest {
           new ArrayList<>(
               List.of("sh", "-c", "\"$@\" " + to, "sh", deadband.launcher().toString()));
       words.add("checks");
-      Result result = deadband.execute(withoutArchive(), words);
+      Result result = deadband.execute(deadband.withoutArchive(), words);
 
       assertThat(result.exit()).as(to).isEqualTo(5);
       assertThat(result.err()).as(to).contains("standard output could not be written");
@@ -590,93 +369,11 @@ class LauncherTest {
 
   // ----------------------------------------------------------------------------------------------
 
-  private Result check(Map<String, String> env) {
-    return check(deadband, env);
-  }
-
-  private static Result check(Unpacked deadband, Map<String, String> env) {
-    return deadband.run(env, "check", deadband.sample());
-  }
-
-  private Path onlyArchive() {
-    assertThat(deadband.archives()).hasSize(1);
-    return deadband.archives().get(0);
-  }
-
-  private Path archivingJava() {
-    return deadband.fakeJava("jvm", "17", ARCHIVE);
-  }
-
-  private Map<String, String> with(String name, String value) {
-    Map<String, String> env = deadband.surroundings();
-    env.put(name, value);
-    return env;
-  }
-
-  private Map<String, String> withoutArchive() {
-    return withoutArchive(deadband);
-  }
-
-  private static Map<String, String> withoutArchive(Unpacked deadband) {
-    Map<String, String> env = deadband.surroundings();
-    env.put("DEADBAND_ARCHIVE", "off");
-    return env;
-  }
-
-  private Map<String, String> offWith(Path java) {
-    Map<String, String> env = withoutArchive();
-    env.put("JAVA_HOME", java.toString());
-    return env;
-  }
-
   private String refusal(Path java) {
-    Result result = deadband.run(offWith(java), "checks");
+    Result result = deadband.run(deadband.offWith(java), "checks");
     assertThat(result.exit()).isEqualTo(70);
     assertThat(result.out()).isEmpty();
     assertThat(result.err()).contains("too old", "Install Java 17 or newer").hasLineCount(1);
     return result.err();
-  }
-
-  private static int trainings(Path java) {
-    return Collections.frequency(
-        Unpacked.calls(java).stream().map(w -> w.startsWith("-XX:ArchiveClassesAtExit")).toList(),
-        true);
-  }
-
-  private List<String> classesTakenFromArchive() throws IOException {
-    Path log = deadband.workplace().resolve("classes.log");
-    check(with("DEADBAND_JAVA_OPTS", "-Xlog:class+load:file=classes.log:none"));
-    try (var lines = Files.lines(log)) {
-      return lines
-          .filter(line -> line.contains("shared objects file (top)"))
-          .map(line -> line.substring(0, line.indexOf(' ')))
-          .toList();
-    }
-  }
-
-  private static void truncate(Path archive) throws IOException {
-    cut(archive, 0.5);
-  }
-
-  private static void cut(Path archive, double share) throws IOException {
-    makeWritable(archive);
-    try (var file = new RandomAccessFile(archive.toFile(), "rw")) {
-      file.setLength((long) (share * file.length()));
-    }
-  }
-
-  /** Blanks the inner half; size, time and header stay as they were. */
-  private static void rot(Path archive) throws IOException {
-    FileTime time = Files.getLastModifiedTime(archive);
-    makeWritable(archive);
-    try (var file = new RandomAccessFile(archive.toFile(), "rw")) {
-      file.seek(file.length() / 4);
-      file.write(new byte[(int) (file.length() / 2)]);
-    }
-    Files.setLastModifiedTime(archive, time);
-  }
-
-  private static void makeWritable(Path archive) throws IOException {
-    Files.setPosixFilePermissions(archive, PosixFilePermissions.fromString("rw-------"));
   }
 }

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.nio.file.StandardCopyOption.COPY_ATTRIBUTES;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,6 +89,26 @@ final class Unpacked {
     List<String> command = new ArrayList<>(List.of(launcher().toString()));
     command.addAll(List.of(words));
     return execute(env, command);
+  }
+
+  Result check(Map<String, String> env) {
+    return run(env, "check", sample());
+  }
+
+  Map<String, String> with(String name, String value) {
+    Map<String, String> env = surroundings();
+    env.put(name, value);
+    return env;
+  }
+
+  Map<String, String> withoutArchive() {
+    return with("DEADBAND_ARCHIVE", "off");
+  }
+
+  Map<String, String> offWith(Path java) {
+    Map<String, String> env = withoutArchive();
+    env.put("JAVA_HOME", java.toString());
+    return env;
   }
 
   Result execute(Map<String, String> env, List<String> command) {
@@ -243,5 +264,17 @@ final class Unpacked {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Leaves a share of a file. */
+  static void cut(Path file, double share) throws IOException {
+    makeWritable(file);
+    try (var bytes = new RandomAccessFile(file.toFile(), "rw")) {
+      bytes.setLength((long) (share * bytes.length()));
+    }
+  }
+
+  static void makeWritable(Path file) throws IOException {
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
   }
 }
