@@ -154,11 +154,6 @@ final class Browser implements AutoCloseable {
     return post(session + path, "{\"args\":[],\"script\":\"" + escaped(script) + "\"}");
   }
 
-  /** Has a script run in every page shown from now on, before anything of the page. */
-  void always(String script) throws Exception {
-    command("Page.addScriptToEvaluateOnNewDocument", "{\"source\":\"" + escaped(script) + "\"}");
-  }
-
   private static String escaped(String script) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < script.length(); i++) {
