@@ -30,6 +30,9 @@ public final class BackupHeaterModel {
 
   /** Looks at one step and decides for the next. */
   void decide(HeatPumpModel heatPump, boolean coilCutOut, boolean disinfectionCalls) {
+    if (power_kW == 0) {
+      return;
+    }
     boolean wanted =
         heatPump.surplusInForce() ? wantedOnSurplus(heatPump) : heatPump.leavesCallOpen();
     on = !coilCutOut && (disinfectionCalls || wanted);

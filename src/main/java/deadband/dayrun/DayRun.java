@@ -1,6 +1,7 @@
 package deadband.dayrun;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * A run of one installation through one day or many, step by step.
@@ -40,6 +41,7 @@ public final class DayRun {
   private final int diverterLayer;
   private final int heatPumpLayer;
   private final int disinfectionLayer;
+  private final BooleanSupplier limit = this::atLimit;
   private final Step now = new Step();
 
   private Tally tally;
@@ -189,10 +191,8 @@ public final class DayRun {
   private void takeHeatPump() {
     now.heatPump_kW = 0;
     now.heatPumpHeat_kW = 0;
-    if (performance.fitted()) {
-      performance.at(tank.coil_C());
-    }
     if (heatPump.running()) {
+      performance.at(tank.coil_C());
       double room_kW = tank.coilRoom_kWh(performance.maximumFlow_C()) / step_h;
       now.heatPumpHeat_kW = Math.min(performance.output_kW(), room_kW);
       now.heatPump_kW = now.heatPumpHeat_kW / performance.cop();
@@ -212,6 +212,7 @@ public final class DayRun {
 
   private void takeImmersion() {
     diverter.follow(tank.layer_C(diverterLayer));
+    drawAll();
     double available_kW = immersion.available_kW(tank.layer_C(elementLayer));
     boolean timed = immersion.isTimed(now.secondOfDay);
     now.immersion_kW = timed ? available_kW : diverted_kW(available_kW);
@@ -228,10 +229,15 @@ public final class DayRun {
       return 0;
     }
     boolean demanded = disinfection.calls(DisinfectionModel.Heater.IMMERSION);
-    drawAll();
     double surplus_kW = sensor.leaving_kW(supply, now);
-    supply.draw(installation.generator().line(), supply.toCurtail_kW(now.pv_kW));
-    return diverter.power_kW(demanded, available_kW, surplus_kW, sensor.leaving_kW(supply, now));
+    double seen_kW = surplus_kW;
+    double toCurtail_kW = supply.toCurtail_kW(now.pv_kW);
+    if (toCurtail_kW > 0) {
+      supply.draw(installation.generator().line(), toCurtail_kW);
+      seen_kW = sensor.leaving_kW(supply, now);
+      drawAll();
+    }
+    return diverter.power_kW(demanded, available_kW, surplus_kW, seen_kW);
   }
 
   /** Puts on the lines what feeds and draws, the immersion heater apart. */
@@ -245,13 +251,20 @@ public final class DayRun {
   }
 
   private void meter() {
-    drawAll();
+    if (stores.fitted()) {
+      drawAll();
+    }
     supply.draw(installation.diverter().line(), now.immersion_kW);
     now.curtailed_kW = supply.toCurtail_kW(now.pv_kW);
     supply.draw(installation.generator().line(), now.curtailed_kW);
     now.import_kW = supply.import_kW();
     now.export_kW = supply.export_kW();
-    shareOut();
+    if (now.heats()) {
+      shareOut();
+    } else {
+      now.keptByHeatPump_kW = 0;
+      now.kept_kW = 0;
+    }
   }
 
   /** Decides the states of the next step: relay first, then the heat pump and its helpers. */
@@ -271,7 +284,7 @@ public final class DayRun {
         heatPump.starts(
             relay.calls(),
             tank.layer_C(heatPumpLayer),
-            coilCutOut || performance.atLimit(),
+            limit,
             disinfection.calls(DisinfectionModel.Heater.HEAT_PUMP),
             now.secondOfDay);
     if (started) {
@@ -297,6 +310,14 @@ public final class DayRun {
     now.sensor_C = tank.layer_C(diverterLayer);
     now.heatPumpSensor_C = tank.layer_C(heatPumpLayer);
     now.bottom_C = tank.bottom_C();
+  }
+
+  /** Whether the compressor can heat the coil no further; while it runs that is worked out. */
+  private boolean atLimit() {
+    if (performance.fitted() && !heatPump.running()) {
+      performance.at(tank.coil_C());
+    }
+    return coilCutOut || performance.atLimit();
   }
 
   private double flowLimit_C() {

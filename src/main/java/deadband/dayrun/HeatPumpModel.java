@@ -1,6 +1,7 @@
 package deadband.dayrun;
 
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * The heat pump as it heats the tank: two temperature programmes, a start lag and timers of its
@@ -56,7 +57,7 @@ public final class HeatPumpModel {
   private double sensor_C;
   private boolean everydayCalls;
   private boolean disinfectionCalls;
-  private boolean atLimit;
+  private BooleanSupplier limit = () -> false;
 
   HeatPumpModel(Spec spec, StepLength step) {
     everyday = spec.everyday;
@@ -123,17 +124,18 @@ public final class HeatPumpModel {
   /**
    * Looks at one step and decides for the next.
    *
+   * @param limit whether it can heat no further as the tank now stands; asked only where it matters
    * @return true where the compressor starts
    */
   boolean starts(
       boolean relayCalls,
       double sensor_C,
-      boolean atLimit,
+      BooleanSupplier limit,
       boolean disinfectionCalls,
       int secondOfDay) {
     surplusCalls = relayCalls && surplusOpen.hold(secondOfDay);
     this.sensor_C = sensor_C;
-    this.atLimit = atLimit;
+    this.limit = limit;
     this.disinfectionCalls = disinfectionCalls;
     boolean open = everydayOpen.hold(secondOfDay);
     boolean called = everydayCalls;
@@ -173,12 +175,10 @@ public final class HeatPumpModel {
   }
 
   private boolean mayStart(boolean open) {
-    if (atLimit) {
-      return false;
-    }
-    if (disinfectionCalls) {
-      return true;
-    }
+    return (disinfectionCalls || isWanted(open)) && !limit.getAsBoolean();
+  }
+
+  private boolean isWanted(boolean open) {
     boolean wanted =
         (surplusCalls && sensor_C <= surplus.start_C) || (open && sensor_C <= everyday.start_C);
     return wanted && sensor_C < (surplusCalls ? surplus : everyday).stop_C;
@@ -190,7 +190,7 @@ public final class HeatPumpModel {
   }
 
   private void run(boolean everydayCalled) {
-    if (atLimit) {
+    if (limit.getAsBoolean()) {
       stop(End.LIMIT);
     } else if (isSatisfied(everydayCalled)) {
       stop(End.PROGRAMME);
@@ -253,6 +253,6 @@ public final class HeatPumpModel {
 
   /** Whether the programme in force still asks for heat that the compressor cannot give. */
   boolean leavesCallOpen() {
-    return !running() && atLimit && calls();
+    return !running() && calls() && limit.getAsBoolean();
   }
 }

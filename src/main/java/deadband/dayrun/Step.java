@@ -173,6 +173,11 @@ public final class Step {
     return bottom_C;
   }
 
+  /** Whether any heater heats the tank. */
+  boolean heats() {
+    return heatPump_kW > 0 || backup_kW > 0 || immersion_kW > 0;
+  }
+
   /** Power in less power out [kW]: 0 but for rounding. */
   public double imbalance_kW() {
     double in_kW = pv_kW + import_kW + discharge_kW;

@@ -31,6 +31,11 @@ final class Stores {
     return before.stream().mapToInt(Load::place).filter(place -> place < LAST).min().orElse(LAST);
   }
 
+  /** Whether there is either. */
+  boolean fitted() {
+    return fitted;
+  }
+
   /** Begins a step with nothing taken. */
   void begin(Step now) {
     now.charge_kW = 0;

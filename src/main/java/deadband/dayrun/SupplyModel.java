@@ -53,7 +53,8 @@ public final class SupplyModel {
 
   /** What the generator has to hold back to keep to the export limit [kW]. */
   double toCurtail_kW(double generated_kW) {
-    return Math.max(0, Math.min(generated_kW, leaving_kW(Line.ALL) - exportLimit_kW));
+    double beyond_kW = leaving_kW(Line.ALL) - exportLimit_kW;
+    return beyond_kW > 0 ? Math.min(generated_kW, beyond_kW) : 0;
   }
 
   double import_kW() {

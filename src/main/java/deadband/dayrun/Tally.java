@@ -10,6 +10,7 @@ final class Tally {
   static final double HOT_C = 40;
 
   private final StepLength step;
+  private final double step_h;
   private final WorstHour closings;
   private final WorstHour starts;
   private final Runs runs;
@@ -43,6 +44,7 @@ final class Tally {
 
   Tally(StepLength step, double top_C, double sensor_C, double bottom_C) {
     this.step = step;
+    step_h = step.hours();
     closings = new WorstHour(step);
     starts = new WorstHour(step);
     runs = new Runs(step);
@@ -65,7 +67,7 @@ final class Tally {
   }
 
   void add(Step now, double drawnAt_C) {
-    addEnergies(now, step.hours());
+    addEnergies(now);
     addTemperatures(now);
     addCall(now);
     if (drawnAt_C < HOT_C) {
@@ -74,24 +76,30 @@ final class Tally {
     steps++;
   }
 
-  private void addEnergies(Step now, double step_h) {
+  private void addEnergies(Step now) {
+    if (now.heats()) {
+      addHeating(now);
+    }
+    import_kWh += now.import_kW * step_h;
+    importWhileOnSurplus_kWh += now.onSurplus ? now.import_kW * step_h : 0;
+    export_kWh += now.export_kW * step_h;
+    curtailed_kWh += now.curtailed_kW * step_h;
+    imbalance_kWh += now.imbalance_kW() * step_h;
+  }
+
+  private void addHeating(Step now) {
     heatPump_kWh += now.heatPump_kW * step_h;
     heatPumpOnSurplus_kWh += now.onSurplus ? now.heatPump_kW * step_h : 0;
     heatPumpHeat_kWh += now.heatPumpHeat_kW * step_h;
     immersion_kWh += now.immersion_kW * step_h;
     backup_kWh += now.backup_kW * step_h;
-    import_kWh += now.import_kW * step_h;
-    importWhileOnSurplus_kWh += now.onSurplus ? now.import_kW * step_h : 0;
-    export_kWh += now.export_kW * step_h;
     kept_kWh += now.kept_kW * step_h;
-    addSolarHeat(now, step_h);
-    addDiverted(now, step_h);
-    curtailed_kWh += now.curtailed_kW * step_h;
-    imbalance_kWh += now.imbalance_kW() * step_h;
+    addSolarHeat(now);
+    addDiverted(now);
   }
 
   /** Of the heat that each heater gives the tank, as much as of its electricity came from PV. */
-  private void addSolarHeat(Step now, double step_h) {
+  private void addSolarHeat(Step now) {
     double taken_kW = now.heatPump_kW + now.backup_kW;
     double share = taken_kW > 0 ? now.keptByHeatPump_kW / taken_kW : 0;
     double heatPump_kWh = share * now.heatPumpHeat_kW * step_h;
@@ -101,7 +109,7 @@ final class Tally {
   }
 
   /** What the diverter fed beyond PV was bought, as far as anything was. */
-  private void addDiverted(Step now, double step_h) {
+  private void addDiverted(Step now) {
     double fromPv_kW = now.kept_kW - now.keptByHeatPump_kW;
     diverted_kWh += now.diverted_kW * step_h;
     divertedBought_kWh +=
@@ -196,8 +204,12 @@ final class Tally {
     }
 
     void add(double value) {
-      min = Math.min(min, value);
-      max = Math.max(max, value);
+      if (value < min) {
+        min = value;
+      }
+      if (value > max) {
+        max = value;
+      }
       end = value;
     }
 

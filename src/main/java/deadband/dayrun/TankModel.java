@@ -146,7 +146,10 @@ public final class TankModel {
   double room_kWh(int lowest, double limit_C) {
     double room_K = 0;
     for (int layer = lowest; layer < layer_C.length; layer++) {
-      room_K += Math.max(0, limit_C - layer_C[layer]);
+      double below_K = limit_C - layer_C[layer];
+      if (below_K > 0) {
+        room_K += below_K;
+      }
     }
     return room_K * layer_kWh_per_K;
   }

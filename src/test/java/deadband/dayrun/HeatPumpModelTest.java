@@ -22,7 +22,7 @@ class HeatPumpModelTest {
   }
 
   private static boolean step(HeatPumpModel pump, boolean relay, double sensor_C) {
-    return pump.starts(relay, sensor_C, false, false, 0);
+    return pump.starts(relay, sensor_C, () -> false, false, 0);
   }
 
   private static int stepsUntilRunning(HeatPumpModel pump, boolean relay, double sensor_C) {
@@ -82,18 +82,18 @@ class HeatPumpModelTest {
   @Test
   void theClockBlocksTheEverydayCallAndNotTheSurplusCall() {
     given.blocked = List.of(new Window(0, 60));
-    assertThat(pump(0, 0, 0).starts(OPEN, 40, false, false, 3599)).isFalse();
-    assertThat(pump(0, 0, 0).starts(OPEN, 40, false, false, 3600)).isTrue();
-    assertThat(pump(0, 0, 0).starts(CLOSED, 40, false, false, 0)).isTrue();
+    assertThat(pump(0, 0, 0).starts(OPEN, 40, () -> false, false, 3599)).isFalse();
+    assertThat(pump(0, 0, 0).starts(OPEN, 40, () -> false, false, 3600)).isTrue();
+    assertThat(pump(0, 0, 0).starts(CLOSED, 40, () -> false, false, 0)).isTrue();
   }
 
   @Test
   void theSurplusProgrammeMayHaveBlockedTimesOfItsOwn() {
     given.surplusBlocked = List.of(new Window(0, 60));
-    assertThat(pump(0, 0, 0).starts(CLOSED, 55, false, false, 3599)).isFalse();
-    assertThat(pump(0, 0, 0).starts(CLOSED, 55, false, false, 3600)).isTrue();
+    assertThat(pump(0, 0, 0).starts(CLOSED, 55, () -> false, false, 3599)).isFalse();
+    assertThat(pump(0, 0, 0).starts(CLOSED, 55, () -> false, false, 3600)).isTrue();
     HeatPumpModel everyday = pump(0, 0, 0);
-    assertThat(everyday.starts(CLOSED, 50, false, false, 0)).isTrue();
+    assertThat(everyday.starts(CLOSED, 50, () -> false, false, 0)).isTrue();
     assertThat(everyday.onSurplus()).isFalse();
   }
 
@@ -194,9 +194,9 @@ class HeatPumpModelTest {
   @Test
   void theLimitEndsARunAtOnceAndForbidsAStart() {
     HeatPumpModel pump = pump(0, 10, 0);
-    assertThat(pump.starts(CLOSED, 50, true, false, 0)).isFalse();
+    assertThat(pump.starts(CLOSED, 50, () -> true, false, 0)).isFalse();
     step(pump, CLOSED, 50);
-    pump.starts(CLOSED, 50, true, false, 0);
+    pump.starts(CLOSED, 50, () -> true, false, 0);
     assertThat(pump.end()).isEqualTo(End.LIMIT);
     assertThat(pump.leavesCallOpen()).isTrue();
   }
@@ -204,10 +204,10 @@ class HeatPumpModelTest {
   @Test
   void disinfectionCallsPastTheStops() {
     HeatPumpModel pump = pump(0, 0, 0);
-    assertThat(pump.starts(OPEN, 58, false, true, 0)).isTrue();
-    pump.starts(OPEN, 63, false, true, 0);
+    assertThat(pump.starts(OPEN, 58, () -> false, true, 0)).isTrue();
+    pump.starts(OPEN, 63, () -> false, true, 0);
     assertThat(pump.running()).isTrue();
-    pump.starts(OPEN, 63, false, false, 0);
+    pump.starts(OPEN, 63, () -> false, false, 0);
     assertThat(pump.running()).isFalse();
   }
 
