@@ -39,7 +39,12 @@ record CannotSee(List<String> says, boolean hidesCycles, boolean hidesSurplus) {
       says.add("the heat pump is not metered by itself: " + cycles.how());
     }
     if (!log.has(Meaning.GRID)) {
-      says.add("surplus and import: the grid's power is not in the log");
+      says.add(
+          log.has(Meaning.IMPORT)
+              ? "surplus: what is imported is in the log, not what is exported"
+              : log.has(Meaning.EXPORT)
+                  ? "surplus and import: what is exported is in the log, not what is imported"
+                  : "surplus and import: the grid's power is not in the log");
     }
     boolean hidden = hidesSurplus(log, setup);
     if (hidden) {

@@ -60,7 +60,7 @@ final class StepPairs {
   /** What the house takes, with what is measured apart taken off [kW]. */
   private static Optional<double[]> house(MeterLog log) {
     Optional<Column> whole = log.column(Meaning.HOUSE);
-    Optional<Column> grid = log.column(Meaning.GRID);
+    Optional<Column> grid = log.column(Meaning.GRID).or(() -> log.column(Meaning.IMPORT));
     if (whole.isEmpty() && grid.isEmpty()) {
       return Optional.empty();
     }

@@ -171,11 +171,13 @@ public final class MeterLog {
     }
     List<Column> all = new ArrayList<>(columns);
     for (Column column : other.columns) {
-      if (!has(column.meaning()) || column.meaning() == Meaning.TANK) {
+      boolean wanted = !has(column.meaning()) || column.meaning() == Meaning.TANK;
+      if (wanted && column.form() != Column.Form.DERIVED) {
         all.add(held(column, other));
       }
     }
-    return new MeterLog(name + " + " + other.name, times, order, all);
+    String both = name.equals(other.name) ? name : name + " + " + other.name;
+    return new MeterLog(both, times, order, GridPower.netted(all));
   }
 
   private Column held(Column column, MeterLog other) {

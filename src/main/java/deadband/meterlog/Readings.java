@@ -107,6 +107,11 @@ public final class Readings {
     return values[column][row];
   }
 
+  /** Whether two rows have the same values. */
+  boolean isSame(int one, int other) {
+    return Arrays.stream(values).allMatch(of -> Double.compare(of[one], of[other]) == 0);
+  }
+
   void fill(int column, int row, double value) {
     values[column][row] = value;
   }

@@ -9,6 +9,7 @@ import deadband.document.Problem.Kind;
 import deadband.document.Source;
 import deadband.meterlog.Assembly;
 import deadband.meterlog.Heading;
+import deadband.meterlog.LogUnit;
 import deadband.meterlog.Meaning;
 import deadband.meterlog.MeterLog;
 import deadband.meterlog.Readings;
@@ -19,11 +20,11 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -50,6 +51,7 @@ final class LogCsv {
   private final Source source;
   private final LogClock clock = new LogClock();
   private final Map<String, Readings> meters = new LinkedHashMap<>();
+  private final Map<String, LogUnit> units = new HashMap<>();
   private int totals;
   private int notTimes;
   private int notNumbers;
@@ -168,6 +170,7 @@ final class LogCsv {
           new Readings(
               name, table.headings(), !clock.hasOffsets(), clock.dates() != LogClock.Dates.NONE);
       meters.put(meter, readings);
+      units.put(meter, table.unit(cells));
     }
     double[] values = table.values(cells);
     for (int column = 0; column < values.length; column++) {
@@ -252,22 +255,12 @@ final class LogCsv {
     if (meters.containsKey(wanted)) {
       return read(meters.get(wanted), table);
     }
-    Map<String, Meaning> meanings = new LinkedHashMap<>();
-    meters
-        .keySet()
-        .forEach(
-            meter ->
-                meanings.put(
-                    meter,
-                    options
-                        .meanings()
-                        .getOrDefault(meter, LogWords.meaning(LogWords.plain(meter)))));
-    Set<Meaning> known =
-        meanings.values().stream()
-            .filter(meaning -> meaning != Meaning.UNKNOWN)
-            .collect(Collectors.toSet());
-    boolean apart = table.headings().size() == 1 && !known.isEmpty() && wanted.isEmpty();
-    if (!apart) {
+    Map<String, Heading> named = new LinkedHashMap<>();
+    if (table.headings().size() == 1 && wanted.isEmpty()) {
+      meters.keySet().forEach(meter -> named.put(meter, heading(meter, table)));
+      named.values().removeIf(heading -> heading.meaning() == Meaning.UNKNOWN);
+    }
+    if (named.isEmpty()) {
       return LogReading.unreadable(
           Problem.of(
               source,
@@ -279,25 +272,32 @@ final class LogCsv {
                   + Source.shortened(String.join(", ", meters.keySet())),
               "--meter with one of them"));
     }
-    return joined(table, meanings);
+    return joined(table, named);
   }
 
-  private LogReading joined(LogTable table, Map<String, Meaning> meanings) {
+  /** A meter's heading: its unit by its own name, by a column of units, or by the values' header. */
+  private Heading heading(String meter, LogTable table) {
+    Heading named = LogWords.heading(meter, options);
+    LogUnit unit = units.getOrDefault(meter, LogUnit.NONE);
+    LogUnit values = table.headings().get(0).unit();
+    boolean powers = !named.meaning().isTemperature();
+    LogUnit shown = unit != LogUnit.NONE ? unit : powers && values != LogUnit.NONE ? values : named.unit();
+    return new Heading(meter, named.meaning(), shown, "by the meter's name");
+  }
+
+  private LogReading joined(LogTable table, Map<String, Heading> named) {
     MeterLog all = null;
+    List<String> skipped = skipped(table);
     for (Map.Entry<String, Readings> meter : meters.entrySet()) {
-      if (meter.getValue().rows() > 1 && meanings.get(meter.getKey()) != Meaning.UNKNOWN) {
-        Heading value = table.headings().get(0);
-        Heading named =
-            new Heading(
-                meter.getKey(),
-                meanings.getOrDefault(meter.getKey(), Meaning.UNKNOWN),
-                value.unit(),
-                "by the meter's name");
-        MeterLog log = Assembly.of(meter.getValue().headed(List.of(named)));
-        all = all == null ? log : all.with(log);
+      Heading heading = named.get(meter.getKey());
+      if (heading == null || meter.getValue().rows() < 2) {
+        skipped.add("meter " + meter.getKey() + " left out: its name does not say what it measures");
+        continue;
       }
+      MeterLog log = Assembly.of(meter.getValue().headed(List.of(heading)));
+      all = all == null ? log : all.with(log);
     }
-    return all == null ? noTable(List.of()) : new LogReading.Read(name, all, skipped(table));
+    return all == null ? noTable(List.of()) : new LogReading.Read(name, all, skipped);
   }
 
   private LogReading read(Readings readings, LogTable table) {

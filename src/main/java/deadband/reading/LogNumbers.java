@@ -1,5 +1,6 @@
 package deadband.reading;
 
+import deadband.meterlog.LogUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -19,16 +20,42 @@ final class LogNumbers {
 
   private static final Pattern UNIT_BEHIND = Pattern.compile("\\s*(k?Wh?|°?[CF]|%|V|A)$");
 
-  private final boolean commaIsDecimal;
+  /** A point before three digits is a thousands mark where no number has decimals. */
+  private static final Pattern GROUPED = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+");
 
-  private LogNumbers(boolean commaIsDecimal) {
+  private static final Pattern WHOLE = Pattern.compile("[+-]?[1-9]\\d*");
+
+  private final boolean commaIsDecimal;
+  private final boolean pointGroups;
+
+  private LogNumbers(boolean commaIsDecimal, boolean pointGroups) {
     this.commaIsDecimal = commaIsDecimal;
+    this.pointGroups = pointGroups;
   }
 
   /** As the first rows show: a comma is a decimal one where no thousands mark stands so. */
   static LogNumbers by(List<String> cells) {
     return new LogNumbers(
-        cells.stream().anyMatch(cell -> COMMA_DECIMAL.matcher(compact(cell)).matches()));
+        cells.stream().anyMatch(cell -> COMMA_DECIMAL.matcher(compact(cell)).matches()), false);
+  }
+
+  /**
+   * The same, with what the cells under W and Wh show: whole numbers beside none with decimals are
+   * of a writer that gives none, so that its points mark thousands.
+   */
+  LogNumbers grouped(List<String> watts) {
+    boolean whole = watts.stream().anyMatch(cell -> WHOLE.matcher(cell).matches());
+    boolean decimals =
+        watts.stream().anyMatch(cell -> cell.indexOf('.') >= 0 && !GROUPED.matcher(cell).matches());
+    return new LogNumbers(commaIsDecimal, !commaIsDecimal && whole && !decimals);
+  }
+
+  /** The number in a cell under a unit. */
+  double of(String cell, LogUnit unit) {
+    boolean watts = pointGroups && (unit == LogUnit.W || unit == LogUnit.WH);
+    return watts && cell.indexOf('.') >= 0 && GROUPED.matcher(cell).matches()
+        ? of(cell.replace(".", ""))
+        : of(cell);
   }
 
   private static String compact(String cell) {

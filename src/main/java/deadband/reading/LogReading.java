@@ -7,6 +7,8 @@ import deadband.meterlog.MeterLog;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -89,9 +91,18 @@ public sealed interface LogReading {
     if (head.length > 1 && head[0] == (byte) 0xFF && head[1] == (byte) 0xFE) {
       return StandardCharsets.UTF_16LE;
     }
-    return head.length > 1 && head[0] == (byte) 0xFE && head[1] == (byte) 0xFF
-        ? StandardCharsets.UTF_16BE
-        : StandardCharsets.UTF_8;
+    if (head.length > 1 && head[0] == (byte) 0xFE && head[1] == (byte) 0xFF) {
+      return StandardCharsets.UTF_16BE;
+    }
+    return isUtf8(head) ? StandardCharsets.UTF_8 : Charset.forName("windows-1252");
+  }
+
+  /** Whether the beginning of a file can be UTF-8; its last character may be cut. */
+  private static boolean isUtf8(byte[] head) {
+    return !StandardCharsets.UTF_8
+        .newDecoder()
+        .decode(ByteBuffer.wrap(head), CharBuffer.allocate(head.length), false)
+        .isError();
   }
 
   /** A file refused for one reason. */

@@ -1,10 +1,12 @@
 package deadband.reading;
 
 import deadband.meterlog.Heading;
+import deadband.meterlog.LogUnit;
 import deadband.meterlog.Meaning;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -15,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param date column of the time, or of its date
  * @param time column of the time of day where it is apart, or −1
  * @param meter column that tells meters apart, or −1
+ * @param units column of each row's unit, or −1
  * @param indices of the columns with values
  * @param headings of these
  */
@@ -23,6 +26,7 @@ record LogTable(
     int date,
     int time,
     int meter,
+    int units,
     List<Integer> indices,
     List<Heading> headings,
     LogNumbers numbers) {
@@ -65,17 +69,14 @@ record LogTable(
     }
     int date = beginning(names, first, at);
     int time = timeOfDay(first, date);
-    int meter =
-        IntStream.range(0, names.size())
-            .filter(index -> index != date && LogWords.isMeter(names.get(index)))
-            .findFirst()
-            .orElse(-1);
+    int meter = column(names, LogWords::isMeter, date);
+    int units = column(names, LogWords::isUnits, date);
     List<Integer> indices = new ArrayList<>();
     List<Heading> headings = new ArrayList<>();
     List<List<String>> rows = shown.subList(row, shown.size());
     LogNumbers numbers = LogNumbers.by(sample(rows, date, time));
     for (int index = 0; index < names.size(); index++) {
-      boolean value = index != date && index != time && index != meter;
+      boolean value = index != date && index != time && index != meter && index != units;
       if (value && !isTimeColumn(first, index) && holdsNumbers(rows, index, numbers)) {
         indices.add(index);
         headings.add(LogWords.heading(names.get(index), options));
@@ -83,7 +84,31 @@ record LogTable(
     }
     return indices.isEmpty()
         ? null
-        : new LogTable(row, date, time, meter, indices, headings, numbers);
+        : new LogTable(
+            row, date, time, meter, units, indices, headings, numbers.grouped(wholeWatts(rows, indices, headings)));
+  }
+
+  /** The first column with such a name, or −1. */
+  private static int column(List<String> names, Predicate<String> such, int not) {
+    return IntStream.range(0, names.size())
+        .filter(index -> index != not && such.test(names.get(index)))
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /** The cells under W and Wh, whose thousands may be marked by a point. */
+  private static List<String> wholeWatts(
+      List<List<String>> rows, List<Integer> indices, List<Heading> headings) {
+    List<String> cells = new ArrayList<>();
+    for (int column = 0; column < indices.size(); column++) {
+      LogUnit unit = headings.get(column).unit();
+      if (unit == LogUnit.W || unit == LogUnit.WH) {
+        for (List<String> row : rows) {
+          cells.add(at(row, indices.get(column)));
+        }
+      }
+    }
+    return cells;
   }
 
   private static boolean isTimeColumn(List<String> cells, int index) {
@@ -181,6 +206,11 @@ record LogTable(
     return meter < 0 ? "" : at(cells, meter);
   }
 
+  /** The unit that a row gives. */
+  LogUnit unit(List<String> cells) {
+    return units < 0 ? LogUnit.NONE : LogWords.unit(at(cells, units));
+  }
+
   String cell(List<String> cells, int column) {
     return at(cells, indices.get(column));
   }
@@ -192,7 +222,7 @@ record LogTable(
   double[] values(List<String> cells) {
     double[] values = new double[indices.size()];
     for (int column = 0; column < values.length; column++) {
-      values[column] = numbers.of(cell(cells, column));
+      values[column] = numbers.of(cell(cells, column), headings.get(column).unit());
     }
     return values;
   }

@@ -25,7 +25,11 @@ final class LogWords {
   private static final Pattern TIME_END = Pattern.compile("\\b(end|ende|until|bis|tot|fin)\\b");
 
   private static final Pattern METER =
-      Pattern.compile("\\b(id|meter id|meter|device|sensor|name|zähler|mpan)\\b");
+      Pattern.compile(
+          "id|(meter|entity|device|sensor|channel|register|point|tag|kanal|messstelle|zähler)( id| name)?"
+              + "|name|mpan|series|topic");
+
+  private static final Pattern UNITS = Pattern.compile("unit|units|einheit|eenheid|unité|unit of .*");
 
   /** In the order in which they are tried: a heat pump's import is the heat pump's. */
   private static final Map<Meaning, Pattern> MEANINGS = meanings();
@@ -43,8 +47,8 @@ final class LogWords {
                 "ashp",
                 "gshp",
                 "compressor",
-                "wärmepumpe",
-                "waermepumpe",
+                "wärmepumpe\\w*",
+                "waermepumpe\\w*",
                 "wp",
                 "warmtepomp",
                 "pac",
@@ -54,20 +58,21 @@ final class LogWords {
                 "immersion",
                 "element",
                 "heater",
-                "heizstab",
+                "heizstab\\w*",
                 "diverter",
                 "diverted",
                 "boiler",
                 "résistance"),
             words(Meaning.VEHICLE, "ev", "car", "vehicle", "charger", "ladestation", "laadpaal"),
-            words(Meaning.BATTERY, "battery", "batterie", "akku", "accu", "batt"),
+            words(Meaning.BATTERY, "battery", "batterie\\w*", "akku\\w*", "accu", "batt"),
             words(
                 Meaning.EXPORT,
                 "export",
                 "exported",
                 "feed ?in",
                 "fed in",
-                "einspeisung",
+                "\\w*einspeis\\w*",
+                "2 8 0",
                 "returned",
                 "teruglevering",
                 "injection"),
@@ -76,12 +81,13 @@ final class LogWords {
                 "import",
                 "imported",
                 "bezug",
-                "netzbezug",
+                "netzbezug\\w*",
+                "1 8 0",
                 "from grid",
                 "delivered",
                 "afname",
                 "soutirage"),
-            words(Meaning.SURPLUS, "surplus", "überschuss", "overschot", "excess"),
+            words(Meaning.SURPLUS, "surplus", "überschuss\\w*", "overschot", "excess"),
             words(
                 Meaning.PV,
                 "pv",
@@ -90,12 +96,12 @@ final class LogWords {
                 "inverter",
                 "generation",
                 "production",
-                "erzeugung",
+                "\\w*erzeugung\\w*",
                 "wechselrichter",
                 "zonnepanelen",
                 "opwek",
                 "solaire"),
-            words(Meaning.GRID, "grid", "net", "mains", "netz", "supply", "réseau", "smart ?meter"),
+            words(Meaning.GRID, "grid", "net", "mains", "netz\\w*", "supply", "réseau", "smart ?meter"),
             words(
                 Meaning.HOUSE,
                 "house",
@@ -104,8 +110,8 @@ final class LogWords {
                 "load",
                 "consumption",
                 "haus",
-                "hausverbrauch",
-                "verbrauch",
+                "haus\\w*",
+                "\\w*verbrauch",
                 "huis",
                 "verbruik",
                 "usage",
@@ -144,6 +150,11 @@ final class LogWords {
     return METER.matcher(plain(header)).matches();
   }
 
+  /** Whether a column gives the unit of each row. */
+  static boolean isUnits(String header) {
+    return UNITS.matcher(plain(header)).matches();
+  }
+
   static LogUnit unit(String header) {
     LogUnit found = LogUnit.NONE;
     Matcher units = UNIT.matcher(header.replace('_', ' '));
@@ -178,7 +189,7 @@ final class LogWords {
     String plain = plain(header);
     if (unit == LogUnit.C
         || unit == LogUnit.F
-        || plain.matches(".*\\b(temp|temperature|tmp|temperatur)\\b.*")) {
+        || plain.matches(".*(\\b(temp|temperature|tmp)|temperatur)\\b.*")) {
       return temperature(header, plain, unit == LogUnit.NONE ? LogUnit.C : unit);
     }
     return new Heading(header, meaning(plain), unit, "by its name");
@@ -196,11 +207,11 @@ final class LogWords {
   private static Heading temperature(String header, String plain, LogUnit unit) {
     Meaning meaning = Meaning.UNKNOWN;
     if (plain.matches(
-        ".*\\b(tank|cylinder|dhw|hot water|store|speicher|warmwasser|boiler|ballon)\\b.*")) {
+        ".*\\b(tank|cylinder|dhw|hot water|store|speicher\\S*|warmwasser\\S*|boiler|ballon)\\b.*")) {
       meaning = Meaning.TANK;
-    } else if (plain.matches(".*\\b(flow|vorlauf|supply|aanvoer)\\b.*")) {
+    } else if (plain.matches(".*\\b(flow|vorlauf\\S*|supply|aanvoer)\\b.*")) {
       meaning = Meaning.FLOW;
-    } else if (plain.matches(".*\\b(outdoor|outside|ambient|außen|aussen|buiten|air)\\b.*")) {
+    } else if (plain.matches(".*\\b(outdoor|outside|ambient|außen\\S*|aussen\\S*|buiten\\S*|air)\\b.*")) {
       meaning = Meaning.OUTDOOR;
     }
     return new Heading(header, meaning, unit, "by its name");

@@ -300,6 +300,159 @@ class LogReadingTest {
   }
 
   @Test
+  void energyOfAHeatPumpThatRunsTwiceADayIsNoCounter() {
+    StringBuilder rows = new StringBuilder("time,heat_pump_Wh\n");
+    for (int quarter = 0; quarter < 96; quarter++) {
+      boolean runs = quarter / 4 == 5 || quarter / 4 == 14;
+      rows.append(
+          "2026-05-01 %02d:%02d,%d%n".formatted(quarter / 4, quarter % 4 * 15, runs ? 700 : 3));
+    }
+    MeterLog log = log(rows.toString().split("\n"));
+    assertThat(log.column(Meaning.HEAT_PUMP).orElseThrow().form()).isEqualTo(Column.Form.ENERGY);
+    assertThat(value(log, Meaning.HEAT_PUMP, 20)).isEqualTo(2.8, within(1e-9));
+  }
+
+  @Test
+  void theSignOfTheGridIsFoundByTheHeatPumpAndByTheNight() {
+    MeterLog byDay =
+        log(
+            "time,grid_W,pv_W,heat_pump_W",
+            "2026-05-01 11:00,4000,4400,10",
+            "2026-05-01 11:01,1200,4400,2810",
+            "2026-05-01 11:02,1200,4400,2810",
+            "2026-05-01 11:03,4000,4400,10");
+    assertThat(value(byDay, Meaning.GRID, 1)).isEqualTo(-1.2);
+    MeterLog turned =
+        log(
+            "time,grid_W,pv_W,heat_pump_W",
+            "2026-05-01 11:00,2000,2400,10",
+            "2026-05-01 11:01,-800,2400,2810",
+            "2026-05-01 11:02,-800,2400,2810",
+            "2026-05-01 11:03,2000,2400,10");
+    assertThat(value(turned, Meaning.GRID, 1)).isEqualTo(0.8);
+    assertThat(turned.column(Meaning.GRID).orElseThrow().remark())
+        .isEqualTo("sign found: export positive, turned, since it follows the heat pump's power");
+    MeterLog night =
+        log("time,grid_W", "2026-05-01 01:00,-400", "2026-05-01 02:00,-380", "2026-05-01 03:00,-400");
+    assertThat(value(night, Meaning.GRID, 0)).isEqualTo(0.4);
+  }
+
+  @Test
+  void aGridThatComesToZeroAndNotBelowIsImportOrExportAlone() {
+    MeterLog log = log("time,grid_W", "2026-05-01 10:00,0", "2026-05-01 10:01,500");
+    assertThat(log.has(Meaning.GRID)).isFalse();
+    assertThat(value(log, Meaning.IMPORT, 1)).isEqualTo(0.5);
+    assertThat(log.column(Meaning.IMPORT).orElseThrow().remark()).contains("import alone");
+    MeterLog out =
+        log(
+            "time,grid_W,heat_pump_W",
+            "2026-05-01 10:00,2000,10",
+            "2026-05-01 10:01,0,2810",
+            "2026-05-01 10:02,2000,10");
+    assertThat(out.has(Meaning.GRID)).isFalse();
+    assertThat(value(out, Meaning.EXPORT, 0)).isEqualTo(2);
+  }
+
+  @Test
+  void anHourlyClockPutBackKeepsBothHours() {
+    StringBuilder rows = new StringBuilder("time,grid_kW\n");
+    int value = 1;
+    for (String time : "00 01 02 02 03 04".split(" ", 0)) {
+      rows.append("2026-10-25 %s:00,%d%n".formatted(time, value++));
+    }
+    MeterLog log = log(rows.toString().split("\n"));
+    assertThat(log.rows()).isEqualTo(6);
+    assertThat(log.order().clockChanges()).hasSize(1);
+    assertThat(value(log, Meaning.GRID, 3)).isEqualTo(4);
+  }
+
+  @Test
+  void rowsOfAClockThatRanAheadForAWhileAreMovedBack() {
+    StringBuilder rows = new StringBuilder("time,grid_kW\n");
+    for (int minute = 0; minute < 40; minute++) {
+      int hour = minute >= 10 && minute < 20 ? 18 : 10;
+      rows.append("2026-05-01 %d:%02d,%d%n".formatted(hour, minute, minute));
+    }
+    MeterLog log = log(rows.toString().split("\n"));
+    assertThat(log.gaps()).isEmpty();
+    assertThat(value(log, Meaning.IMPORT, 15)).isEqualTo(15);
+    assertThat(log.order().clockChanges())
+        .containsExactly("clock 8.0 h ahead for 10 rows from 2026-05-01T10:10 on, put right");
+  }
+
+  @Test
+  void aClockThatIsPutBackIsSaid() {
+    StringBuilder rows = new StringBuilder("time,grid_kW\n");
+    for (int minute = 0; minute < 40; minute++) {
+      rows.append("2026-05-01 10:%02d,%d%n".formatted(minute < 20 ? minute : minute - 12, minute));
+    }
+    MeterLog log = log(rows.toString().split("\n"));
+    assertThat(log.order().clockChanges())
+        .containsExactly("clock put back by 12 min at 2026-05-01T10:08");
+    assertThat(log.order().repeats()).isEqualTo(12);
+  }
+
+  @Test
+  void pointsMarkThousandsOfWattsWithoutDecimals() {
+    MeterLog log =
+        log(
+            "Zeit;Wärmepumpenleistung (W);PV-Erzeugung (W);Speichertemperatur (°C)",
+            "01.05.2026 10:00;12;986;48",
+            "01.05.2026 10:01;2.800;1.002;49");
+    assertThat(value(log, Meaning.HEAT_PUMP, 1)).isEqualTo(2.8);
+    assertThat(value(log, Meaning.PV, 0)).isEqualTo(0.986);
+    assertThat(value(log, Meaning.PV, 1)).isEqualTo(1.002);
+    assertThat(value(log, Meaning.TANK, 1)).isEqualTo(49);
+    MeterLog decimals =
+        log("time;pv_W;grid_W", "2026-05-01 10:00;12.125;-5.5", "2026-05-01 10:01;1.250;3");
+    assertThat(value(decimals, Meaning.PV, 1)).isEqualTo(0.00125, within(1e-12));
+  }
+
+  @Test
+  void readingsOfOneStateEachAreJoinedByTheirNamesAndUnits() {
+    LogReading.Read read =
+        (LogReading.Read)
+            reading(
+                """
+                entity_id,state,unit,last_changed
+                sensor.heat_pump_power,2.8,kW,2026-05-01T10:00:00Z
+                sensor.tank_temperature,48.5,°C,2026-05-01T10:00:10Z
+                sensor.hall,1,W,2026-05-01T10:00:15Z
+                sensor.heat_pump_power,2.7,kW,2026-05-01T10:01:00Z
+                sensor.tank_temperature,49,°C,2026-05-01T10:01:10Z
+                sensor.hall,2,W,2026-05-01T10:01:15Z
+                """,
+                LogOptions.none());
+    assertThat(value(read.log(), Meaning.HEAT_PUMP, 1)).isEqualTo(2.7);
+    assertThat(value(read.log(), Meaning.TANK, 1)).isEqualTo(48.5);
+    assertThat(read.skipped())
+        .contains("meter sensor.hall left out: its name does not say what it measures");
+  }
+
+  @Test
+  void importAndExportOfMetersApartMakeTheGrid() {
+    MeterLog log =
+        log(
+            "id,time,kWh",
+            "main import,2026-05-01 10:00,0.1",
+            "main import,2026-05-01 10:15,0",
+            "main export,2026-05-01 10:00,0",
+            "main export,2026-05-01 10:15,0.5");
+    assertThat(value(log, Meaning.GRID, 0)).isEqualTo(0.4, within(1e-9));
+    assertThat(value(log, Meaning.GRID, 1)).isEqualTo(-2.0, within(1e-9));
+  }
+
+  @Test
+  void aFileOfAnOlderCharacterSetIsRead() {
+    byte[] bytes =
+        "Zeit;Wärmepumpe (kW);Tank °C\n01.05.2026 10:00;2,8;48\n01.05.2026 10:01;2,7;48\n"
+            .getBytes(StandardCharsets.ISO_8859_1);
+    LogReading reading =
+        LogReading.ofStream("log.csv", new ByteArrayInputStream(bytes), LogOptions.none());
+    assertThat(value(((LogReading.Read) reading).log(), Meaning.HEAT_PUMP, 1)).isEqualTo(2.7);
+  }
+
+  @Test
   void greenButton() {
     String block =
         "<feed xmlns='http://naesb.org/espi'><LocalTimeParameters><tzOffset>3600</tzOffset>"
@@ -312,8 +465,17 @@ class LogReadingTest {
             + "</timePeriod><value>250</value></IntervalReading></IntervalBlock></feed>";
     MeterLog log = log(block);
     assertThat(value(log, Meaning.IMPORT, 0)).isEqualTo(2.0, within(1e-9));
-    assertThat(value(log, Meaning.GRID, 1)).isEqualTo(1.0, within(1e-9));
     assertThat(log.clock(0)).isEqualTo(LocalDateTime.of(2026, 5, 1, 11, 0));
+    assertThat(log.has(Meaning.GRID)).as("what is exported is not in the log").isFalse();
+    MeterLog both =
+        log(
+            block.replace(
+                "</feed>",
+                block
+                    .substring(block.indexOf("<ReadingType>"))
+                    .replace("<flowDirection>1<", "<flowDirection>19<")
+                    .replace(">500<", ">900<")));
+    assertThat(value(both, Meaning.GRID, 0)).isEqualTo(2.0 - 3.6, within(1e-9));
   }
 
   @Test
