@@ -112,7 +112,7 @@ class DistributionTest {
       program += jar.equals("deadband.jar") ? bytes : 0;
       libraries += jar.equals("deadband.jar") ? 0 : bytes;
     }
-    assertThat(program).isLessThan(4_000_000);
+    assertThat(program).isLessThan(6_000_000);
     assertThat(libraries).isLessThan(5_000_000);
   }
 
