@@ -104,7 +104,7 @@ final class Standalone {
     return out.toString();
   }
 
-  /** The archive of the runtime, then of the program, by one whole check of a sample. */
+  /** The archive of the runtime, then of the program, by the commands that are used by hand. */
   private void archive() throws Exception {
     Path home = to.toRealPath();
     String archive = home.resolve("lib/deadband.jsa").toString();
@@ -120,8 +120,7 @@ final class Standalone {
     List<String> words = new ArrayList<>(QUIET);
     words.addAll(List.of(options));
     words.addAll(List.of("-cp", home.resolve("lib/deadband.jar").toString()));
-    words.addAll(List.of("deadband.cli.Main", "check", "--fail-on", "never"));
-    words.add(home.resolve("lib/training.json").toString());
+    words.addAll(List.of("deadband.cli.Practice", home.resolve("lib/training.json").toString()));
     return words;
   }
 

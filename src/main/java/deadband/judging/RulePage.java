@@ -62,6 +62,12 @@ public record RulePage(String text, String says, Map<String, String> sections) {
         : Optional.of(house);
   }
 
+  /** The headline of the findings of a check, read with its page only where no table holds it. */
+  public static String headline(Check check) {
+    CheckIndex.Entry entry = check.isHouse() ? null : CheckIndex.entries().get(check.name());
+    return entry == null ? of(check).says() : entry.headline();
+  }
+
   private static Optional<RulePage> builtIn(String resource) {
     try (InputStream page = RulePage.class.getResourceAsStream(resource)) {
       return page == null

@@ -19,16 +19,6 @@ import java.util.stream.Collectors;
  */
 public record CheckList(List<Check> checks) {
 
-  private static final JsonForm<List<Check>> FORM =
-      new JsonForm.Members<Check>()
-          .and("check", TEXT, Check::name)
-          .and("topic", TEXT, Check::topic)
-          .and("class", TEXT, check -> check.consequence().word())
-          .and("essential", JsonForm.FLAG, Check::essential)
-          .and("headline", TEXT, check -> RulePage.of(check).says())
-          .form()
-          .list();
-
   /** Topic by topic, the gravest class first. */
   public String text(Layout layout) {
     StringBuilder text = new StringBuilder();
@@ -41,7 +31,7 @@ public record CheckList(List<Check> checks) {
       text.append(
           layout.wrapped(
               Layout.pad("  " + check.consequence().word(), Layout.HEADLINE), check.name()));
-      text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), RulePage.of(check).says()));
+      text.append(layout.wrapped(" ".repeat(Layout.HEADLINE), RulePage.headline(check)));
     }
     return text.toString();
   }
@@ -93,7 +83,8 @@ public record CheckList(List<Check> checks) {
     StringBuilder text = new StringBuilder();
     text.append("\n## Facts that rules join\n\n")
         .append(
-            "A rule says `yes` or `no` of each; what is open is neither surely, and both at best.\n\n")
+            "A rule says `yes` or `no` of each; what is open is neither surely, and both at"
+                + " best.\n\n")
         .append("| fact | what it says | checks | import |\n|---|---|---|---|\n");
     joined.forEach(
         (fact, count) ->
@@ -125,12 +116,20 @@ public record CheckList(List<Check> checks) {
         + ".md)"
         + former
         + " | "
-        + RulePage.of(check).says()
+        + RulePage.headline(check)
         + " |\n";
   }
 
   /** As a JSON array, by name. */
   public String json() {
-    return FORM.written(checks, true);
+    return new JsonForm.Members<Check>()
+        .and("check", TEXT, Check::name)
+        .and("topic", TEXT, Check::topic)
+        .and("class", TEXT, check -> check.consequence().word())
+        .and("essential", JsonForm.FLAG, Check::essential)
+        .and("headline", TEXT, RulePage::headline)
+        .form()
+        .list()
+        .written(checks, true);
   }
 }
