@@ -19,7 +19,7 @@ public record CycleRun(Result result, OptionalDouble toTarget_min, boolean held,
   private static final StepLength STEP = StepLength.MINUTE;
 
   /** Runs the cycle of a programme. */
-  static CycleRun of(
+  public static CycleRun of(
       Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
     Day before = surroundings.dull(surroundings.winterDate());
     int begins_min = cycle.longest().from_min();

@@ -13,20 +13,21 @@ import java.util.Optional;
 public record TestDays(Result clear, Result cloud, Optional<CycleRun> cycle, SurplusYear year) {
 
   /**
-   * Runs them, minute by minute.
+   * Runs them, minute by minute, but for the disinfection cycle.
    *
    * @param installation without disinfection
-   * @param cycle the disinfection programme
    */
-  public static TestDays of(
-      Installation installation, Surroundings surroundings, DisinfectionModel.Spec cycle) {
+  public static TestDays of(Installation installation, Surroundings surroundings) {
     return new TestDays(
         result(installation, surroundings.clear(surroundings.springDate())),
         result(installation, surroundings.cloud(surroundings.springDate())),
-        cycle.heater() == DisinfectionModel.Heater.NONE
-            ? Optional.empty()
-            : Optional.of(CycleRun.of(installation, surroundings, cycle)),
+        Optional.empty(),
         SurplusYear.of(installation, surroundings));
+  }
+
+  /** These days and a disinfection cycle. */
+  public TestDays with(CycleRun cycle) {
+    return new TestDays(clear, cloud, Optional.of(cycle), year);
   }
 
   private static Result result(Installation installation, Day day) {

@@ -64,6 +64,11 @@ public record DayModel(
                 cycle.get()));
   }
 
+  /** The same without disinfection, which has a run of its own. */
+  DayModel withoutCycle() {
+    return new DayModel(installation, surroundings, DisinfectionModel.Spec.none());
+  }
+
   /**
    * Of sizes and settings that homes and remedies differ in. That of a record would look at each of
    * the records in it by code that the JVM makes anew in each process, which takes as long as a

@@ -96,8 +96,7 @@ public final class Judge {
     Setup setup = trials.setup();
     Limits limits = trials.limits();
     Outcomes outcomes = trials.before();
-    Optional<TestDays> days = DayEvidence.days(setup, runs);
-    return judgement(setup, outcomes, explained(outcomes, trials), days, limits, asOf)
+    return judgement(setup, outcomes, explained(outcomes, trials), trials.days(), limits, asOf)
         .withAsFound(asFound(trials));
   }
 

@@ -84,6 +84,11 @@ public final class Trials {
     return before;
   }
 
+  /** The days of the setup; empty where none were run. */
+  Optional<TestDays> days() {
+    return days;
+  }
+
   /** What another setup comes to where no day is run for it. */
   Outcomes withoutDays(Setup other) {
     return withoutDays.apply(other);
