@@ -1,6 +1,7 @@
 package deadband.reading;
 
 import deadband.dayrun.Recording;
+import deadband.dayrun.Recording.Quantity;
 import deadband.document.NearestName;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
@@ -12,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +31,11 @@ record DayHeader(int line, int width, int time, List<Measured> measured) {
 
   /** What a recorded run shows besides: passed over, so that it can be run again. */
   private static final Set<String> OF_A_TRACE = Set.copyOf(Recording.headers());
+
+  private static final List<String> LOADS =
+      Stream.of(Quantity.HEAT_PUMP, Quantity.IMMERSION, Quantity.BACKUP, Quantity.CHARGER)
+          .map(Quantity::header)
+          .toList();
 
   /** Every name a column may have, with what it tells. */
   private static final Map<String, Measured> NAMES = names();
@@ -116,6 +123,7 @@ record DayHeader(int line, int width, int time, List<Measured> measured) {
       if (problems.isEmpty()) {
         missing();
         surplusBesideItsParts();
+        besideLoads();
       }
       return new DayHeader(row.line(), row.cells().size(), time, List.copyOf(measured.values()));
     }
@@ -182,6 +190,26 @@ record DayHeader(int line, int width, int time, List<Measured> measured) {
                       "the surplus alone, or PV and house load without it",
                       beside.index())
                   .earlier(rows.at(row.line(), surplus.index())));
+        }
+      }
+    }
+
+    /** What the simulation adds itself may be in a surplus or a house that is logged beside it. */
+    private void besideLoads() {
+      List<String> names = row.cells();
+      if (names.containsAll(OF_A_TRACE)) {
+        return;
+      }
+      for (String load : LOADS) {
+        int index = names.indexOf(load);
+        if (index >= 0) {
+          problems.add(
+              problem(
+                  Kind.NOT_FITTING,
+                  load + " beside what a day file holds",
+                  "surplus_kW, or pv_kW and house_kW, logged without it, and no column for it; or"
+                      + " grid_kW beside it: then it is taken out",
+                  index));
         }
       }
     }

@@ -5,23 +5,26 @@ import deadband.dayrun.StepLength;
 import deadband.document.Problem;
 import deadband.document.Problem.Kind;
 import deadband.document.Source;
-import deadband.meterlog.Column;
 import deadband.meterlog.Meaning;
 import deadband.meterlog.MeterLog;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * A meter log as a day to be simulated: the surplus that the grid's power shows, with heat pump,
- * immersion heater, vehicle and battery taken out, since the simulation adds its own.
+ * A meter log as a day to be simulated: the surplus that the grid's power shows, or PV and house,
+ * with heat pump, immersion heater, vehicle and battery taken out, since the simulation adds its
+ * own.
  */
 public final class MeterDay {
 
   private static final List<Meaning> TAKEN_OUT =
       List.of(Meaning.HEAT_PUMP, Meaning.IMMERSION, Meaning.VEHICLE);
+
+  /** So much less than its parts a sum may show by the meters' errors [kW]. */
+  private static final double LESS_KW = 0.2;
 
   private final LogReading.Read read;
   private final MeterLog log;
@@ -40,43 +43,69 @@ public final class MeterDay {
     return new MeterDay(read).profile(needed, gaps);
   }
 
-  /** Whether a log shows the grid's power: then it is read as a meter log, not as a day file. */
+  /** Whether a log shows power of the grid or the house: then it is no day file. */
   public static boolean isShown(LogReading reading) {
-    return reading instanceof LogReading.Read read && read.log().has(Meaning.GRID);
+    return reading instanceof LogReading.Read read
+        && Stream.of(Meaning.GRID, Meaning.IMPORT, Meaning.EXPORT, Meaning.HOUSE)
+            .anyMatch(read.log()::has);
   }
 
   /** What is taken out of the grid's power, in words. */
   public static String says(LogReading.Read read) {
     List<String> out = new ArrayList<>();
     for (Meaning meaning : Meaning.values()) {
-      if ((TAKEN_OUT.contains(meaning) || meaning == Meaning.BATTERY) && read.log().has(meaning)) {
+      boolean stored = meaning == Meaning.BATTERY && read.log().has(Meaning.GRID);
+      if ((TAKEN_OUT.contains(meaning) || stored) && read.log().has(meaning)) {
         out.add(meaning.says());
       }
     }
-    return "surplus from the grid's power"
+    return "surplus from "
+        + (read.log().has(Meaning.GRID) ? "the grid's power" : "the power of PV and house")
         + (out.isEmpty() ? "" : ", without " + String.join(", ", out));
   }
 
   private ProfileReading profile(Set<Meaning> needed, Gaps gaps) {
+    boolean grid = log.has(Meaning.GRID);
+    if (!grid && !(log.has(Meaning.PV) && log.has(Meaning.HOUSE))) {
+      return refused(
+          log.has(Meaning.IMPORT)
+              ? "import without export: the surplus cannot be seen"
+              : log.has(Meaning.EXPORT)
+                  ? "export without import: what was short cannot be seen"
+                  : "the house's power without PV: the surplus cannot be seen",
+          "import and export, the grid's power with its sign, or PV and house");
+    }
     for (Meaning meaning : Meaning.values()) {
-      if (needed.contains(meaning) && !log.has(meaning)) {
+      boolean included = grid || meaning != Meaning.BATTERY;
+      if (included && needed.contains(meaning) && !log.has(meaning)) {
         return refused(
-            "the grid's power, and no " + meaning.says() + " beside it",
-            "a column for it: the grid's power holds it, and the simulation would add it again");
+            "the power of " + (grid ? "the grid" : "the house") + ", and no " + meaning.says(),
+            "a column for it, to be taken out, since the simulation adds its own; or surplus_kW,"
+                + " logged without it");
       }
+    }
+    if (!grid && isBeforeLoads()) {
+      return refused(
+          "a house that takes less than the heat pump alone",
+          "the power of the whole house, or house_kW without a column of the heat pump");
     }
     int step_s = log.interval_s();
     if (!log.regular() || step_s > 3600 || 3600 % step_s != 0) {
       return refused(
           "rows that keep no step that divides an hour", "rows every 1, 5, 15 or 60 min");
     }
-    int length = (int) ((log.end_s(log.rows() - 1) - log.at_s(0)) / step_s);
+    double[] shown_kW = surplus_kW();
+    int rows = log.rows();
+    while (rows > 1 && Double.isNaN(shown_kW[rows - 1])) {
+      // the last reading of a counter ends the row before it
+      rows--;
+    }
+    int length = (int) ((log.end_s(rows - 1) - log.at_s(0)) / step_s);
     double[] surplus_kW = new double[length];
     Arrays.fill(surplus_kW, Double.NaN);
-    Optional<double[]> shown = surplus_kW();
-    for (int row = 0; row < log.rows(); row++) {
+    for (int row = 0; row < rows; row++) {
       int step = (int) ((log.at_s(row) - log.at_s(0)) / step_s);
-      surplus_kW[Math.min(length - 1, step)] = shown.map(at(row)).orElse(Double.NaN);
+      surplus_kW[Math.min(length - 1, step)] = shown_kW[row];
     }
     int filled = filled(surplus_kW, gaps, step_s);
     if (filled < 0) {
@@ -90,24 +119,30 @@ public final class MeterDay {
         read.name(), profile, Set.of(ProfileReading.Column.SURPLUS), filled);
   }
 
-  private static java.util.function.Function<double[], Double> at(int row) {
-    return values -> values[row];
+  /** Whether the house's power cannot hold that of the heat pump. */
+  private boolean isBeforeLoads() {
+    double[] rest_kW = new double[log.rows()];
+    add(rest_kW, Meaning.HOUSE, 1);
+    TAKEN_OUT.forEach(meaning -> add(rest_kW, meaning, -1));
+    return Arrays.stream(rest_kW).filter(kW -> kW < -LESS_KW).count() > rest_kW.length / 100;
   }
 
-  private Optional<double[]> surplus_kW() {
-    Optional<Column> grid = log.column(Meaning.GRID);
-    if (grid.isEmpty()) {
-      return Optional.empty();
+  private double[] surplus_kW() {
+    double[] surplus_kW = new double[log.rows()];
+    if (log.has(Meaning.GRID)) {
+      add(surplus_kW, Meaning.GRID, -1);
+      add(surplus_kW, Meaning.BATTERY, -1);
+    } else {
+      add(surplus_kW, Meaning.PV, 1);
+      add(surplus_kW, Meaning.HOUSE, -1);
     }
-    double[] surplus_kW = grid.get().values();
-    Arrays.setAll(surplus_kW, row -> -surplus_kW[row]);
-    TAKEN_OUT.forEach(meaning -> log.column(meaning).ifPresent(c -> add(surplus_kW, c, 1)));
-    log.column(Meaning.BATTERY).ifPresent(column -> add(surplus_kW, column, -1));
-    return Optional.of(surplus_kW);
+    TAKEN_OUT.forEach(meaning -> add(surplus_kW, meaning, 1));
+    return surplus_kW;
   }
 
-  private static void add(double[] values, Column column, int sign) {
-    Arrays.setAll(values, row -> values[row] + sign * column.value(row));
+  private void add(double[] values, Meaning meaning, int sign) {
+    log.column(meaning)
+        .ifPresent(c -> Arrays.setAll(values, row -> values[row] + sign * c.value(row)));
   }
 
   /** Fills short gaps with what went before; how many steps, or -1 where a gap is too long. */

@@ -12,10 +12,13 @@ import deadband.judging.Fragment;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -247,5 +250,108 @@ class SimulateTest {
   @Test
   void theNoteFitsAnEightyColumnTerminal() {
     assertThat(simulate(HOME).out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  /** A day on which heat pump and heater ran, as meters log it, in columns of this form. */
+  private String log(String header, DayRow row) throws IOException {
+    StringBuilder csv = new StringBuilder(header).append('\n');
+    for (int minute = 0; minute < 1440; minute++) {
+      double pv_kW = Math.max(0, 6 * Math.sin(Math.PI * (minute - 360) / 840.0));
+      pv_kW = minute > 360 && minute < 1200 ? pv_kW : 0;
+      double pump_kW = minute >= 600 && minute < 660 ? 2.8 : 0;
+      double heater_kW = minute >= 720 && minute < 780 ? 2.5 : 0;
+      double surplus_kW = pv_kW - 0.4;
+      csv.append(String.format(Locale.ROOT, "2026-05-14 %02d:%02d,", minute / 60, minute % 60))
+          .append(row.cells(pv_kW, surplus_kW - pump_kW - heater_kW, pump_kW, heater_kW))
+          .append('\n');
+    }
+    Path file = folder.resolve("log-" + Math.abs(header.hashCode()) + ".csv");
+    return Files.writeString(file, csv).toString();
+  }
+
+  private interface DayRow {
+    String cells(double pv_kW, double export_kW, double pump_kW, double heater_kW);
+  }
+
+  private static String cells(String form, double... values) {
+    return String.format(Locale.ROOT, form, DoubleStream.of(values).boxed().toArray());
+  }
+
+  @Test
+  void whatTheSimulationAddsIsTakenOutOfALog() throws IOException {
+    CommandLineRun without =
+        simulate(
+            HOME,
+            "--day",
+            log("time,surplus_kW", (pv, out, hp, im) -> cells("%.4f", out + hp + im)),
+            "--format",
+            "json");
+    assertThat(without.exit()).isEqualTo(Exit.READY);
+    double[] sums = new double[4];
+    Map<String, String> logs =
+        Map.of(
+            "grid",
+            log(
+                "time,grid (kW),heat pump (kW),immersion (kW)",
+                (pv, out, hp, im) -> cells("%.4f,%.4f,%.4f", -out, hp, im)),
+            "import and export apart",
+            log(
+                "time,import (W),export (W),heat pump (W),immersion (W)",
+                (pv, out, hp, im) ->
+                    cells(
+                        "%.1f,%.1f,%.1f,%.1f",
+                        1000 * Math.max(0, -out), 1000 * Math.max(0, out), 1000 * hp, 1000 * im)),
+            "counters",
+            log(
+                "time,import counter (Wh),export counter (Wh),heat pump counter (Wh),"
+                    + "immersion counter (Wh)",
+                (pv, out, hp, im) -> {
+                  String row = cells("%.4f,%.4f,%.4f,%.4f", sums);
+                  double[] now = {Math.max(0, -out), Math.max(0, out), hp, im};
+                  Arrays.setAll(sums, index -> sums[index] + now[index] * 1000 / 60);
+                  return row;
+                }),
+            "house",
+            log(
+                "time,pv (kW),house (kW),heat pump (kW),immersion (kW)",
+                (pv, out, hp, im) -> cells("%.4f,%.4f,%.4f,%.4f", pv, pv - out, hp, im)));
+    for (Map.Entry<String, String> log : logs.entrySet()) {
+      CommandLineRun run = simulate(HOME, "--day", log.getValue(), "--format", "json");
+      assertThat(run.exit()).as(log.getKey()).isEqualTo(Exit.READY);
+      for (String name : List.of("relayClosures", "import_kWh", "export_kWh", "immersion_kWh")) {
+        assertThat(number(run, name)).as(log.getKey()).isEqualTo(number(without, name), within(0.1));
+      }
+      assertThat(run.err()).contains("without power input of the heat pump, power of the immersion");
+    }
+  }
+
+  @Test
+  void aLogThatDoesNotShowWhatIsInItIsRefused() throws IOException {
+    Map<String, String> refused =
+        Map.of(
+            log("time,grid (kW),heat pump (kW)", (pv, out, hp, im) -> cells("%.3f,%.3f", -out, hp)),
+            "and no power of the immersion heater",
+            log("time,grid (kW),immersion (kW)", (pv, out, hp, im) -> cells("%.3f,%.3f", -out, im)),
+            "and no power input of the heat pump",
+            log("time,grid (kW),pv (kW)", (pv, out, hp, im) -> cells("%.3f,%.3f", -out, pv)),
+            "and no power input of the heat pump",
+            log(
+                "time,export (kW),heat pump (kW),immersion (kW)",
+                (pv, out, hp, im) -> cells("%.3f,%.3f,%.3f", Math.max(0, out), hp, im)),
+            "export without import",
+            log(
+                "time,surplus_kW,heatPump_kW",
+                (pv, out, hp, im) -> cells("%.3f,%.3f", out + hp + im, hp)),
+            "heatPump_kW beside what a day file holds",
+            log(
+                "time,pv_kW,house_kW,heatPump_kW,immersion_kW",
+                (pv, out, hp, im) -> cells("%.3f,%.3f,%.3f,%.3f", pv, 0.4, hp, im)),
+            "a house that takes less than the heat pump alone");
+    refused.forEach(
+        (log, why) -> {
+          CommandLineRun run = simulate(HOME, "--day", log);
+          assertThat(run.exit()).as(why).isEqualTo(Exit.UNREADABLE);
+          assertThat((run.out() + run.err()).replaceAll("\\s+", " ")).contains(why);
+        });
   }
 }
