@@ -51,8 +51,7 @@ public interface DayRuns {
     public Optional<TestDays> of(DayModel model) {
       TestDays ran =
           days.of(
-              model.withoutCycle(),
-              each -> TestDays.of(each.installation(), each.surroundings()));
+              model.withoutCycle(), each -> TestDays.of(each.installation(), each.surroundings()));
       return Optional.of(
           model.cycle().heater() == Heater.NONE ? ran : ran.with(cycles.of(model, this::cycle)));
     }

@@ -275,13 +275,16 @@ final class LogCsv {
     return joined(table, named);
   }
 
-  /** A meter's heading: its unit by its own name, by a column of units, or by the values' header. */
+  /**
+   * A meter's heading: its unit by its own name, by a column of units, or by the values' header.
+   */
   private Heading heading(String meter, LogTable table) {
     Heading named = LogWords.heading(meter, options);
     LogUnit unit = units.getOrDefault(meter, LogUnit.NONE);
     LogUnit values = table.headings().get(0).unit();
     boolean powers = !named.meaning().isTemperature();
-    LogUnit shown = unit != LogUnit.NONE ? unit : powers && values != LogUnit.NONE ? values : named.unit();
+    LogUnit shown =
+        unit != LogUnit.NONE ? unit : powers && values != LogUnit.NONE ? values : named.unit();
     return new Heading(meter, named.meaning(), shown, "by the meter's name");
   }
 
@@ -291,7 +294,8 @@ final class LogCsv {
     for (Map.Entry<String, Readings> meter : meters.entrySet()) {
       Heading heading = named.get(meter.getKey());
       if (heading == null || meter.getValue().rows() < 2) {
-        skipped.add("meter " + meter.getKey() + " left out: its name does not say what it measures");
+        skipped.add(
+            "meter " + meter.getKey() + " left out: its name does not say what it measures");
         continue;
       }
       MeterLog log = Assembly.of(meter.getValue().headed(List.of(heading)));

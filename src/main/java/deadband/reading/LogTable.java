@@ -85,7 +85,14 @@ record LogTable(
     return indices.isEmpty()
         ? null
         : new LogTable(
-            row, date, time, meter, units, indices, headings, numbers.grouped(wholeWatts(rows, indices, headings)));
+            row,
+            date,
+            time,
+            meter,
+            units,
+            indices,
+            headings,
+            numbers.grouped(wholeWatts(rows, indices, headings)));
   }
 
   /** The first column with such a name, or −1. */

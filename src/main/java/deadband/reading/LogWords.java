@@ -29,7 +29,8 @@ final class LogWords {
           "id|(meter|entity|device|sensor|channel|register|point|tag|kanal|messstelle|zähler)( id| name)?"
               + "|name|mpan|series|topic");
 
-  private static final Pattern UNITS = Pattern.compile("unit|units|einheit|eenheid|unité|unit of .*");
+  private static final Pattern UNITS =
+      Pattern.compile("unit|units|einheit|eenheid|unité|unit of .*");
 
   /** In the order in which they are tried: a heat pump's import is the heat pump's. */
   private static final Map<Meaning, Pattern> MEANINGS = meanings();
@@ -101,7 +102,15 @@ final class LogWords {
                 "zonnepanelen",
                 "opwek",
                 "solaire"),
-            words(Meaning.GRID, "grid", "net", "mains", "netz\\w*", "supply", "réseau", "smart ?meter"),
+            words(
+                Meaning.GRID,
+                "grid",
+                "net",
+                "mains",
+                "netz\\w*",
+                "supply",
+                "réseau",
+                "smart ?meter"),
             words(
                 Meaning.HOUSE,
                 "house",
@@ -211,7 +220,8 @@ final class LogWords {
       meaning = Meaning.TANK;
     } else if (plain.matches(".*\\b(flow|vorlauf\\S*|supply|aanvoer)\\b.*")) {
       meaning = Meaning.FLOW;
-    } else if (plain.matches(".*\\b(outdoor|outside|ambient|außen\\S*|aussen\\S*|buiten\\S*|air)\\b.*")) {
+    } else if (plain.matches(
+        ".*\\b(outdoor|outside|ambient|außen\\S*|aussen\\S*|buiten\\S*|air)\\b.*")) {
       meaning = Meaning.OUTDOOR;
     }
     return new Heading(header, meaning, unit, "by its name");

@@ -265,7 +265,7 @@ class SimulateTest {
           .append(row.cells(pv_kW, surplus_kW - pump_kW - heater_kW, pump_kW, heater_kW))
           .append('\n');
     }
-    Path file = folder.resolve("log-" + Math.abs(header.hashCode()) + ".csv");
+    Path file = folder.resolve("log-" + Integer.toHexString(header.hashCode()) + ".csv");
     return Files.writeString(file, csv).toString();
   }
 
@@ -319,9 +319,12 @@ class SimulateTest {
       CommandLineRun run = simulate(HOME, "--day", log.getValue(), "--format", "json");
       assertThat(run.exit()).as(log.getKey()).isEqualTo(Exit.READY);
       for (String name : List.of("relayClosures", "import_kWh", "export_kWh", "immersion_kWh")) {
-        assertThat(number(run, name)).as(log.getKey()).isEqualTo(number(without, name), within(0.1));
+        assertThat(number(run, name))
+            .as(log.getKey())
+            .isEqualTo(number(without, name), within(0.1));
       }
-      assertThat(run.err()).contains("without power input of the heat pump, power of the immersion");
+      assertThat(run.err())
+          .contains("without power input of the heat pump, power of the immersion");
     }
   }
 

@@ -333,7 +333,11 @@ class LogReadingTest {
     assertThat(turned.column(Meaning.GRID).orElseThrow().remark())
         .isEqualTo("sign found: export positive, turned, since it follows the heat pump's power");
     MeterLog night =
-        log("time,grid_W", "2026-05-01 01:00,-400", "2026-05-01 02:00,-380", "2026-05-01 03:00,-400");
+        log(
+            "time,grid_W",
+            "2026-05-01 01:00,-400",
+            "2026-05-01 02:00,-380",
+            "2026-05-01 03:00,-400");
     assertThat(value(night, Meaning.GRID, 0)).isEqualTo(0.4);
   }
 
