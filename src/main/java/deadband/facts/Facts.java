@@ -89,6 +89,18 @@ public final class Facts {
     return Collections.unmodifiableList(conditions);
   }
 
+  /** Everything that rules look at: the conditions, and the cases that are put. */
+  public List<Fact> all() {
+    List<Fact> all = new ArrayList<>(conditions.size() + entries.size());
+    all.addAll(conditions);
+    for (Entry entry : entries) {
+      if (entry.fact != null) {
+        all.add(entry.fact);
+      }
+    }
+    return all;
+  }
+
   /**
    * What became of one assessment.
    *

@@ -50,6 +50,9 @@ public final class Judge {
   private final List<Check> setupChecks;
   private final List<Check> acceptanceChecks;
 
+  /** Those whose findings may be of a hazard or of damage. */
+  private final List<Check> damageChecks;
+
   /**
    * A judge by a rule book.
    *
@@ -75,6 +78,7 @@ public final class Judge {
     this.anew = anew;
     this.setupChecks = book.checks().stream().filter(check -> !Acceptance.isAbout(check)).toList();
     this.acceptanceChecks = book.checks().stream().filter(Acceptance::isAbout).toList();
+    this.damageChecks = setupChecks.stream().filter(check -> check.consequence().compareTo(Consequence.DAMAGE) <= 0).toList();
   }
 
   public RuleBook book() {
@@ -113,7 +117,7 @@ public final class Judge {
           runs,
           years,
           changed -> outcomes(changed, limits),
-          changed -> decided(changed, limits, DayRuns.none()));
+          (other, some) -> decided(other, limits, DayRuns.none()).findings());
     }
     Rejudging rejudging = faultsNamed(() -> new Rejudging(book, setupChecks, setup, limits, runs));
     return new Trials(
@@ -122,8 +126,8 @@ public final class Judge {
         rejudging.before(),
         runs,
         years,
-        changed -> faultsNamed(() -> rejudging.of(changed, runs)),
-        changed -> faultsNamed(() -> rejudging.of(changed, DayRuns.none())));
+        changed -> faultsNamed(() -> rejudging.of(changed)),
+        (other, some) -> faultsNamed(() -> rejudging.findings(other, some)));
   }
 
   /** The same judge without the shortcut for changes. */
@@ -132,13 +136,13 @@ public final class Judge {
   }
 
   /** What the settings as found came to, and the proposed ones do not; no day is run for it. */
-  private static List<Check> asFound(Trials trials) {
+  private List<Check> asFound(Trials trials) {
     Setup setup = trials.setup();
     if (!setup.asFound().settings().isEntered()) {
       return List.of();
     }
     List<Check> now = trials.before().findings().stream().map(Finding::check).toList();
-    return trials.withoutDays(setup.asItWasFound()).findings().stream()
+    return trials.withoutDays(setup.asItWasFound(), damageChecks).stream()
         .filter(finding -> finding.consequence().compareTo(Consequence.DAMAGE) <= 0)
         .map(Finding::check)
         .filter(check -> !now.contains(check))

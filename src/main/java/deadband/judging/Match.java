@@ -6,6 +6,7 @@ import deadband.facts.Fact;
 import deadband.provenance.Assumption;
 import deadband.provenance.Provenance;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A rule that matched.
@@ -43,13 +44,24 @@ public record Match(String check, Case found, List<Fact> joined) {
 
   /** Whether it may not be one where defaults do not count. */
   boolean restsOnDefaults() {
-    return provenance().restsOnDefaults();
+    return anyBehind(Provenance::restsOnDefaults);
   }
 
   /** Whether it may not be one where what is open does not hold. */
   boolean isOpen() {
     return found.evidence().unproven()
         || !found.evidence().openIfClear().isEmpty()
-        || provenance().isIncomplete();
+        || anyBehind(Provenance::isIncomplete);
+  }
+
+  private boolean anyBehind(Predicate<Provenance> test) {
+    for (Fact fact : joined) {
+      for (Provenance part : fact.behind()) {
+        if (test.test(part)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }

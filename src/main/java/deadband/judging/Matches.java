@@ -18,14 +18,15 @@ import java.util.function.Predicate;
 /** What the rules matched in one reading of the facts, by check and case. */
 final class Matches {
 
-  private final Map<String, Map<Case, Match>> byCheck = new HashMap<>();
+  /** Few cases have any. */
+  private final Map<Case, Map<String, Match>> byCase = new IdentityHashMap<>();
 
   Matches(Collection<Match> matches) {
-    matches.forEach(
-        match ->
-            byCheck
-                .computeIfAbsent(match.check(), name -> new IdentityHashMap<>(2))
-                .put(match.found(), match));
+    for (Match match : matches) {
+      byCase
+          .computeIfAbsent(match.found(), found -> new HashMap<>(2))
+          .put(match.check(), match);
+    }
   }
 
   /**
@@ -39,13 +40,24 @@ final class Matches {
 
   /** The loosest reading is of all facts; a stricter one, only of the matches it may undo. */
   static Read of(RuleBook book, Facts facts) {
-    List<Fact> all = new ArrayList<>(facts.conditions());
-    facts.entries().forEach(entry -> Optional.ofNullable(entry.fact()).ifPresent(all::add));
-    Reading.set(Reading.WITHOUT_DEFAULTS);
-    List<Match> withoutDefaults = all.isEmpty() ? List.of() : book.matches(all);
+    List<Match> withoutDefaults = in(Reading.WITHOUT_DEFAULTS, book, facts.all());
     List<Match> atBest = stricter(book, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
     List<Match> surely = stricter(book, Reading.SURELY, atBest, Match::isOpen);
     return new Read(new Matches(withoutDefaults), new Matches(atBest), new Matches(surely));
+  }
+
+  /** What is found for sure, and nothing of what may be: for those who look for findings alone. */
+  static Read surely(RuleBook book, Facts facts) {
+    Matches surely = new Matches(in(Reading.SURELY, book, facts.all()));
+    return new Read(surely, surely, surely);
+  }
+
+  private static List<Match> in(Reading reading, RuleBook book, Collection<Fact> facts) {
+    if (facts.isEmpty()) {
+      return List.of();
+    }
+    Reading.set(reading);
+    return book.matches(facts);
   }
 
   /**
@@ -64,15 +76,12 @@ final class Matches {
         matches.add(match);
       }
     }
-    if (!again.isEmpty()) {
-      Reading.set(reading);
-      matches.addAll(book.matches(again));
-    }
+    matches.addAll(in(reading, book, again));
     return matches;
   }
 
   /** The match of a check on a case. */
   Optional<Match> of(String check, Case on) {
-    return Optional.ofNullable(byCheck.getOrDefault(check, Map.of()).get(on));
+    return Optional.ofNullable(byCase.getOrDefault(on, Map.of()).get(check));
   }
 }

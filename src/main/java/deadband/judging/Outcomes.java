@@ -4,6 +4,7 @@ import deadband.dayrun.TestDays;
 import deadband.document.Pointer;
 import deadband.facts.Bound;
 import deadband.facts.Case;
+import deadband.facts.Condition;
 import deadband.facts.Detail;
 import deadband.facts.Evidence;
 import deadband.facts.Facts;
@@ -124,23 +125,26 @@ final class Outcomes {
    */
   static Outcomes of(Matches.Read matches, List<Check> checks, Facts facts) {
     Map<Class<? extends Case>, List<Facts.Entry>> byType = new HashMap<>();
-    facts
-        .entries()
-        .forEach(
-            entry -> byType.computeIfAbsent(entry.type(), type -> new ArrayList<>()).add(entry));
+    for (Facts.Entry entry : facts.entries()) {
+      byType.computeIfAbsent(entry.type(), type -> new ArrayList<>(2)).add(entry);
+    }
     Set<Class<?>> absent = new HashSet<>();
-    facts.conditions().stream()
-        .filter(condition -> condition instanceof Presence thing && thing.isAbsent())
-        .forEach(condition -> absent.add(condition.getClass()));
+    for (Condition condition : facts.conditions()) {
+      if (condition instanceof Presence thing && thing.isAbsent()) {
+        absent.add(condition.getClass());
+      }
+    }
     List<Checked> checked = new ArrayList<>(checks.size());
     for (Check check : checks) {
       List<Facts.Entry> concerned = byType.getOrDefault(check.caseType(), List.of());
       if (concerned.isEmpty()) {
         throw new IllegalStateException("no case was derived for " + check.name());
       }
-      boolean fitted = check.conditions().stream().noneMatch(absent::contains);
+      boolean fitted = Collections.disjoint(absent, check.conditions());
       List<Outcome> outcomes = new ArrayList<>(concerned.size());
-      concerned.forEach(e -> outcomes.add(fitted ? outcome(check, e, matches) : NOT_FITTED));
+      for (Facts.Entry entry : concerned) {
+        outcomes.add(fitted ? outcome(check, entry, matches) : NOT_FITTED);
+      }
       checked.add(new Checked(check, outcomes));
     }
     return new Outcomes(checked);

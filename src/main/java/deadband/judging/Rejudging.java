@@ -56,12 +56,25 @@ final class Rejudging {
   }
 
   /** What another setup comes to. */
-  Outcomes of(Setup changed, DayRuns runs) {
+  Outcomes of(Setup changed) {
     long touched = reads.touched(setup, changed);
-    if (runs != this.runs) {
-      touched |= 1L << Topics.OF_DAYS;
+    if (touched == 0) {
+      return before;
     }
-    return touched == 0 ? before : new Changed(changed, runs).outcomes(touched);
+    Changed anew = new Changed(changed, runs, checks);
+    Facts facts = anew.derived(touched);
+    return before.with(Outcomes.of(Matches.of(book, facts), anew.concerned, facts));
+  }
+
+  /**
+   * What some checks find in another setup for which no day is run; what they find here as well may
+   * be left out.
+   */
+  List<Finding> findings(Setup other, List<Check> some) {
+    Changed anew = new Changed(other, DayRuns.none(), some);
+    long days = runs == DayRuns.none() ? 0 : 1L << Topics.OF_DAYS;
+    Facts facts = anew.derived(reads.touched(setup, other) | days);
+    return Outcomes.of(Matches.surely(book, facts), anew.concerned, facts).findings();
   }
 
   /** Another setup. */
@@ -72,22 +85,24 @@ final class Rejudging {
     private final Map<Integer, Facts> anew = new HashMap<>();
     private final Set<Class<?>> types = new HashSet<>();
     private final Set<Class<?>> conditions = new HashSet<>();
+    private final List<Check> checks;
+    private List<Check> concerned = List.of();
 
-    Changed(Setup changed, DayRuns runs) {
+    Changed(Setup changed, DayRuns runs, List<Check> checks) {
       this.changed = changed;
       this.runs = runs;
+      this.checks = checks;
     }
 
-    Outcomes outcomes(long touched) {
+    /** What the checks that are concerned look at. */
+    Facts derived(long touched) {
       long more = touched;
-      List<Check> concerned = List.of();
       while (more != 0) {
         derive(more);
         concerned = checks.stream().filter(this::isConcerned).toList();
-        more = wanted(concerned);
+        more = wanted();
       }
-      Facts facts = facts(concerned);
-      return before.with(Outcomes.of(Matches.of(book, facts), concerned, facts));
+      return facts();
     }
 
     private void derive(long topics) {
@@ -122,7 +137,7 @@ final class Rejudging {
     }
 
     /** The topics whose facts these checks look at, and that were not derived yet. */
-    private long wanted(List<Check> concerned) {
+    private long wanted() {
       Set<Class<? extends Case>> looked = new HashSet<>();
       concerned.forEach(check -> looked.add(check.caseType()));
       long wanted = 0;
@@ -135,7 +150,7 @@ final class Rejudging {
     }
 
     /** What these checks look at, in the order of the topics. */
-    private Facts facts(List<Check> concerned) {
+    private Facts facts() {
       Set<Class<?>> looked = new HashSet<>();
       for (Check check : concerned) {
         looked.add(check.caseType());

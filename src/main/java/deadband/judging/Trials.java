@@ -19,6 +19,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -49,7 +50,7 @@ public final class Trials {
   private final DayRuns runs;
   private final @Nullable YearRuns years;
   private final Function<Setup, Outcomes> judge;
-  private final Function<Setup, Outcomes> withoutDays;
+  private final BiFunction<Setup, List<Check>, List<Finding>> withoutDays;
   private final Optional<TestDays> days;
   private final Map<List<Change>, Optional<Trial>> tried = new ConcurrentHashMap<>();
   private final Map<Finding.Key, List<Remedy>> offered = new ConcurrentHashMap<>();
@@ -61,7 +62,7 @@ public final class Trials {
       DayRuns runs,
       @Nullable YearRuns years,
       Function<Setup, Outcomes> judge,
-      Function<Setup, Outcomes> withoutDays) {
+      BiFunction<Setup, List<Check>, List<Finding>> withoutDays) {
     this.setup = setup;
     this.limits = limits;
     this.before = before;
@@ -89,9 +90,12 @@ public final class Trials {
     return days;
   }
 
-  /** What another setup comes to where no day is run for it. */
-  Outcomes withoutDays(Setup other) {
-    return withoutDays.apply(other);
+  /**
+   * What some checks find in another setup where no day is run for it; what else is found, and what
+   * is found in this setup as well, may be among it.
+   */
+  List<Finding> withoutDays(Setup other, List<Check> some) {
+    return withoutDays.apply(other, some);
   }
 
   /** Changes tried. */

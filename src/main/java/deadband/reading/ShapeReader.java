@@ -96,7 +96,7 @@ final class ShapeReader {
     if (field.map(Field::kind).filter(FieldKind.Section.class::isInstance).isEmpty()) {
       return true;
     }
-    Part part = Shape.partsOf((Record) held).get(0);
+    Part part = Shape.partOf((Record) held);
     return part.entered() || part.fitted() != null;
   }
 
@@ -255,19 +255,22 @@ final class ShapeReader {
   }
 
   private Optional<Object> word(Node node, FieldKind.Word kind, Pointer at) {
-    String right = "one of: " + String.join(" | ", kind.words());
     String written = written(node);
     if (written == null) {
-      return wrongKind(node, at, right);
+      return wrongKind(node, at, oneOf(kind));
     }
     Optional<Choice> choice = kind.of(written);
     if (choice.isEmpty() && !notKnown(node, at)) {
       problems.add(
-          Problem.of(source, Kind.NOT_A_CHOICE, excerpt(node.span()), right)
+          Problem.of(source, Kind.NOT_A_CHOICE, excerpt(node.span()), oneOf(kind))
               .at(at, node.span())
               .near(NearestName.of(written, kind.words())));
     }
     return choice.map(found -> found);
+  }
+
+  private static String oneOf(FieldKind.Word kind) {
+    return "one of: " + String.join(" | ", kind.words());
   }
 
   /** The word written; a bare number where a word such as "100" is one, is taken as written. */
@@ -279,9 +282,8 @@ final class ShapeReader {
   }
 
   private Optional<Object> text(Node node, FieldKind.Text kind, Pointer at) {
-    String right = kind.form() + ", such as \"" + kind.example() + "\"";
     if (!(node instanceof Node.Text text)) {
-      return wrongKind(node, at, right);
+      return wrongKind(node, at, suchAs(kind));
     }
     if (kind.form().startsWith("a country") && country(text, at)) {
       return Optional.empty();
@@ -292,9 +294,14 @@ final class ShapeReader {
     }
     if (value.isEmpty()) {
       Kind what = kind.form().startsWith("a date") ? Kind.NOT_A_DATE : Kind.WRONG_KIND;
-      problems.add(Problem.of(source, what, excerpt(node.span()), right).at(at, node.span()));
+      problems.add(
+          Problem.of(source, what, excerpt(node.span()), suchAs(kind)).at(at, node.span()));
     }
     return value.map(found -> found);
+  }
+
+  private static String suchAs(FieldKind.Text kind) {
+    return kind.form() + ", such as \"" + kind.example() + "\"";
   }
 
   /** A country by its name, or by a code that is not its own: UK. */

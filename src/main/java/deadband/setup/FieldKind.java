@@ -25,14 +25,15 @@ public sealed interface FieldKind {
   record Flag() implements FieldKind {}
 
   /** One word out of a closed set. */
-  record Word(List<Choice> choices) implements FieldKind {
+  record Word(List<Choice> choices, List<String> words) implements FieldKind {
 
-    public Optional<Choice> of(String word) {
-      return choices.stream().filter(choice -> choice.word().equals(word)).findFirst();
+    Word(List<Choice> choices) {
+      this(choices, choices.stream().map(Choice::word).toList());
     }
 
-    public List<String> words() {
-      return choices.stream().map(Choice::word).toList();
+    public Optional<Choice> of(String word) {
+      int at = words.indexOf(word);
+      return at < 0 ? Optional.empty() : Optional.of(choices.get(at));
     }
   }
 

@@ -44,6 +44,9 @@ public final class Shape {
   private final Map<String, Field> fields = new LinkedHashMap<>();
   private final List<Field> inOrder;
 
+  /** Of those, the ones that hold a plain section. */
+  private final List<Field> sections;
+
   private Shape(Class<? extends Record> type) {
     this.type = type;
     this.components = type.getRecordComponents();
@@ -54,6 +57,7 @@ public final class Shape {
       fields.put(field.name(), field);
     }
     this.inOrder = List.copyOf(fields.values());
+    this.sections = inOrder.stream().filter(field -> !field.optional()).toList();
   }
 
   /** The shape of a section's record. */
@@ -215,14 +219,22 @@ public final class Shape {
 
   /** A section and every plain section within it, lists and what they hold left out. */
   public static List<Part> partsOf(Record section) {
-    Shape shape = of(section.getClass());
-    List<Part> parts = new ArrayList<>(List.of(shape.part(section)));
-    for (Field field : shape.fields.values()) {
-      if (!field.optional()) {
-        parts.addAll(partsOf((Record) shape.get(section, field)));
-      }
-    }
+    List<Part> parts = new ArrayList<>();
+    addParts(section, parts);
     return parts;
+  }
+
+  private static void addParts(Record section, List<Part> parts) {
+    Shape shape = of(section.getClass());
+    parts.add(shape.part(section));
+    for (Field field : shape.sections) {
+      addParts((Record) shape.get(section, field), parts);
+    }
+  }
+
+  /** The part of a section. */
+  public static Part partOf(Record section) {
+    return of(section.getClass()).part(section);
   }
 
   /** The part of a section of this shape. */

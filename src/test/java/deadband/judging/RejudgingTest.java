@@ -82,9 +82,9 @@ class RejudgingTest {
             Limits.standard(),
             DayRuns.none());
 
-    assertThat(rejudging.of(good, DayRuns.none())).isSameAs(rejudging.before());
+    assertThat(rejudging.of(good)).isSameAs(rejudging.before());
     assertThat(rejudging.before().findings()).isEmpty();
-    assertThat(rejudging.of(narrow.applyTo(good), DayRuns.none()).findings())
+    assertThat(rejudging.of(narrow.applyTo(good)).findings())
         .extracting(finding -> finding.check().topic())
         .contains("thresholds");
   }
