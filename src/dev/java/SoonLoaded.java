@@ -27,6 +27,7 @@ import org.objectweb.asm.commons.Method;
 import org.objectweb.asm.tree.AbstractInsnNode;
 import org.objectweb.asm.tree.ClassNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
+import org.objectweb.asm.tree.LineNumberNode;
 import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
@@ -131,6 +132,7 @@ final class SoonLoaded {
     private final ClassNode here;
     private final Type type;
     private int made;
+    private int line;
 
     private Rewriting(ClassNode here) {
       this.here = here;
@@ -143,7 +145,10 @@ final class SoonLoaded {
         return;
       }
       for (MethodNode method : List.copyOf(here.methods)) {
+        // for debuggers alone: it would be a tenth of a class archive
+        method.localVariables = null;
         for (AbstractInsnNode each : method.instructions.toArray()) {
+          line = each instanceof LineNumberNode at ? at.line : line;
           MethodInsnNode plain = each instanceof InvokeDynamicInsnNode call ? plain(call) : null;
           if (plain != null) {
             method.instructions.set(each, plain);
@@ -192,6 +197,7 @@ final class SoonLoaded {
           null,
           "java/lang/Object",
           new String[] {face.getInternalName()});
+      lambda.visitSource(here.sourceFile, null);
       joinNest(lambda);
       Type[] held = Type.getArgumentTypes(call.desc);
       for (int i = 0; i < held.length; i++) {
@@ -263,6 +269,7 @@ final class SoonLoaded {
       }
 
       GeneratorAdapter code = method(lambda, ACC_PUBLIC, erased);
+      code.visitLineNumber(line, code.mark());
       if (makes) {
         code.newInstance(owner);
         code.dup();

@@ -134,7 +134,8 @@ public final class RuleBook {
       Collection<? extends KiePackage> packages, KieBaseMutabilityOption mutability) {
     KieBaseConfiguration configuration = RuleBaseFactory.newKnowledgeBaseConfiguration();
     configuration.setOption(mutability);
-    InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase(configuration);
+    // without a name, one is drawn from a secure source, which takes longer than to make the base
+    InternalKnowledgeBase base = KnowledgeBaseFactory.newKnowledgeBase("rules", configuration);
     base.addPackages(packages);
     return base;
   }

@@ -275,6 +275,17 @@ class LauncherTest {
   }
 
   @Test
+  void takesLargePagesOnlyWhereTheSystemGivesThem() throws IOException {
+    Path java = deadband.fakeJava("jvm", "17", NOTHING);
+    Path pages = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
+    boolean given = Files.isReadable(pages) && !Files.readString(pages).contains("[never]");
+
+    deadband.run(offWith(java), "checks");
+
+    assertThat(Unpacked.calls(java).contains("-XX:+UseTransparentHugePages")).isEqualTo(given);
+  }
+
+  @Test
   void letsLongCommandsCompileInFull() {
     List<List<String>> commands =
         List.of(
