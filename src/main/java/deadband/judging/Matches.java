@@ -19,7 +19,7 @@ import java.util.function.Predicate;
 final class Matches {
 
   /** Few cases have any. */
-  private final Map<Case, Map<String, Match>> byCase = new IdentityHashMap<>();
+  private final IdentityHashMap<Case, Map<String, Match>> byCase = new IdentityHashMap<>();
 
   Matches(Collection<Match> matches) {
     for (Match match : matches) {

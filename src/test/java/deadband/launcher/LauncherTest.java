@@ -280,7 +280,7 @@ class LauncherTest {
     Path pages = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
     boolean given = Files.isReadable(pages) && !Files.readString(pages).contains("[never]");
 
-    deadband.run(offWith(java), "checks");
+    deadband.run(deadband.offWith(java), "checks");
 
     assertThat(Unpacked.calls(java).contains("-XX:+UseTransparentHugePages")).isEqualTo(given);
   }
