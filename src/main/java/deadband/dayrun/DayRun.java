@@ -22,6 +22,9 @@ import java.util.function.BooleanSupplier;
 public final class DayRun {
   private static final Trace UNWATCHED = step -> {};
 
+  /** Room for so many times the heat of a step limits nothing, however it is rounded. */
+  private static final double AMPLE = 2;
+
   private final Installation installation;
   private final StepLength step;
   private final double step_h;
@@ -217,8 +220,9 @@ public final class DayRun {
     boolean timed = immersion.isTimed(now.secondOfDay);
     now.immersion_kW = timed ? available_kW : diverted_kW(available_kW);
     if (now.immersion_kW > 0) {
-      double room_kW = tank.room_kWh(elementLayer, immersion.cutOut_C()) / step_h;
       double coil_kW = now.heatPumpHeat_kW + now.backup_kW;
+      double ample_kWh = AMPLE * (now.immersion_kW + coil_kW) * step_h;
+      double room_kW = tank.room_kWh(elementLayer, immersion.cutOut_C(), ample_kWh) / step_h;
       now.immersion_kW = immersion.limited_kW(now.immersion_kW, Math.max(0, room_kW - coil_kW));
     }
     now.diverted_kW = timed ? 0 : now.immersion_kW;

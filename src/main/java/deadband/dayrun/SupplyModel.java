@@ -53,6 +53,9 @@ public final class SupplyModel {
 
   /** What the generator has to hold back to keep to the export limit [kW]. */
   double toCurtail_kW(double generated_kW) {
+    if (generated_kW == 0) {
+      return 0;
+    }
     double beyond_kW = leaving_kW(Line.ALL) - exportLimit_kW;
     return beyond_kW > 0 ? Math.min(generated_kW, beyond_kW) : 0;
   }

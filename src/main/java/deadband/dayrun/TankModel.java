@@ -144,8 +144,14 @@ public final class TankModel {
 
   /** Heat that brings a layer and all above it to a limit, were it spread so [kWh]. */
   double room_kWh(int lowest, double limit_C) {
+    return room_kWh(lowest, limit_C, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same; where it is more than {@code ample_kWh}, anything from there up to it. */
+  double room_kWh(int lowest, double limit_C, double ample_kWh) {
+    double ample_K = ample_kWh / layer_kWh_per_K;
     double room_K = 0;
-    for (int layer = lowest; layer < layer_C.length; layer++) {
+    for (int layer = lowest; layer < layer_C.length && room_K <= ample_K; layer++) {
       double below_K = limit_C - layer_C[layer];
       if (below_K > 0) {
         room_K += below_K;

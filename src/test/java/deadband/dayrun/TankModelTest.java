@@ -173,6 +173,7 @@ class TankModelTest {
     double layer_kWh_per_K = 15 * Water.heatCapacity_kWh_per_LK(50);
     assertThat(tank.room_kWh(2, 65)).isCloseTo(18 * 5 * layer_kWh_per_K, within(1e-9));
     assertThat(tank.room_kWh(1, 65)).isCloseTo((18 * 5 + 55) * layer_kWh_per_K, within(1e-9));
+    assertThat(tank.room_kWh(1, 65, 0.1)).isBetween(0.1, tank.room_kWh(1, 65));
     assertThat(tank.room_kWh(0, 50)).isCloseTo(2 * 40 * layer_kWh_per_K, within(1e-9));
     // coil from 100 to 900 mm: three quarters of layer 1, 2 to 10, a quarter of 11; then 12 to 19
     double crossed_K = 0.75 * 55 + 9 * 5 + 0.25 * 5;
