@@ -52,11 +52,9 @@ starts          4 surplus at or above the relay's start; 2 tank at or below the
                 programme's start
 stops           6 tank at the programme's stop
 observed        typical run 14 min, starts in the worst hour 1, starts a day 6,
-                runs that start between 8 and 18 h 67 %, input not covered by
-                surplus at starts by the relay 0 %, tank rise while running
-                35 K/h, tank at the stop above tank at the start 8.5 K, pauses
-                without standby power 0 %, battery's share of the runs without
-                surplus 93 %
+                runs that start between 8 and 18 h 67 %, tank rise while running
+                35 K/h, tank at the stop above tank at the start 8.5 K,
+                battery's share of the runs without surplus 93 %
 
 1  99 %     Battery supplies the heat pump or takes the surplus first
             battery
@@ -66,12 +64,11 @@ observed        typical run 14 min, starts in the worst hour 1, starts a day 6,
                 (observed 1), starts a day 6 (observed 6), runs that start
                 between 8 and 18 h 50 % (observed 67 %), input not covered by
                 surplus at starts by the relay 0 % (observed 0 %)
-   to confirm   switch the battery to standby for a day and compare
+   to confirm   switch the battery to standby for a day: if this is it, the runs
+                before sunrise show as import
 
-note            surplus before heat pump and heater at starts: half of them from
-                1.2 to 4.4 kW (relay.start_kW 3.6 kW)
-                surplus before heat pump and heater at stops: half of them from
-                1.0 to 4.1 kW (relay.stop_kW 0.1 kW)
+note            surplus before heat pump and heater at starts by the relay: half
+                of them from 3.8 to 5.6 kW (relay.start_kW 3.6 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

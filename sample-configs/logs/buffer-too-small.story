@@ -61,26 +61,25 @@ observed        typical run 11 min, typical pause 13 min, starts in the worst
                 hour 3, starts a day 51, runs that start between 8 and 18 h
                 31 %, input not covered by surplus at starts by the relay 11 %,
                 tank rise while running 0.3 K/h, tank at the stop above tank at
-                the start 0 K, pauses without standby power 0 %, battery's share
-                of the runs without surplus 7 %
+                the start 0 K, battery's share of the runs without surplus 7 %
 
-1  99 %     Heating buffer is too small for the minimum heat output
+1  98 %     Heating buffer is too small for the minimum heat output
             buffer-too-small
    settings     size of the buffer not entered
    explains     95 of 102 starts and stops in the log
+   shown by     the start at 2026-06-01 17:04, after a pause of 11 min, at a
+                surplus of 2.4 kW and a tank of 52.1 °C
    predicted    typical run 13 min (observed 11 min), typical pause 15 min
                 (observed 13 min), starts in the worst hour 3 (observed 3),
-                starts a day 21 (observed 51), runs that start between 8 and
-                18 h 14 % (observed 31 %)
-   to confirm   watch whether it also cycles with hot water off: only the
-                heating circuit does then
+                pauses without standby power 0 % (observed 0 %), battery's share
+                of the runs without surplus 8 % (observed 7 %)
+   to confirm   switch hot water off for an hour: if this is it, the heat pump
+                cycles on
 
 note            sample-configs/logs/buffer-too-small.csv: dates taken as
                 day/month/year: no row shows which
-                surplus before heat pump and heater at starts: half of them from
-                -0.4 to 2.3 kW (relay.start_kW 3.3 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.4 to 2.1 kW (relay.stop_kW 0.2 kW)
+                surplus before heat pump and heater at starts by the relay: half
+                of them from 2.4 to 4.4 kW (relay.start_kW 3.2 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

@@ -53,23 +53,23 @@ starts          2 tank at or below the programme's start; 1 neither surplus nor
                 tank temperature gives a reason
 stops           3 tank at the compressor's limit, below the programme's stop
 observed        typical run 6.5 min, typical pause 25 min, starts in the worst
-                hour 3, starts a day 3, runs that start between 8 and 18 h 0 %,
-                tank rise while running 42 K/h, tank at the stop above tank at
-                the start 4.8 K, pauses without standby power 0 %
+                hour 3, starts a day 3, tank rise while running 42 K/h, tank at
+                the stop above tank at the start 4.8 K
 
 1  99 %     Compressor reaches its flow limit before the programme's stop
             compressor-limit
    settings     as entered
    explains     6 of 6 starts and stops in the log
+   shown by     the stop at 2026-06-01 07:08, after a run of 7 min, at a surplus
+                of 1.0 kW and a tank of 49.3 °C
    predicted    typical run 2.5 min (observed 6.5 min), typical pause 53 min
                 (observed 25 min), starts in the worst hour 2 (observed 3),
                 starts a day 17 (observed 3), runs that start between 8 and 18 h
                 50 % (observed 0 %)
-   to confirm   lower the stop by 5 K: the run ends by the programme and stays
-                off
+   to confirm   lower the stop by 5 K for a day: if this is it, the runs end by
+                the programme and the next start waits for the differential
    finding      stop-above-compressor-reach: heatPump.surplus.stop_C 63.0
                 -> 48.0, heatPump.surplus.start_C 52.0 -> 37.0, tried
-   finding      stop-above-compressor-reach
 
 note            sample-configs/logs/compressor-limit.csv: dates taken as
                 day/month/year: no row shows which

@@ -55,27 +55,26 @@ stops           13 tank at the programme's stop; 1 neither surplus nor tank
                 temperature gives a reason
 observed        typical run 4.7 min, typical pause 42 min, starts in the worst
                 hour 2, starts a day 14, runs that start between 8 and 18 h
-                71 %, input not covered by surplus at starts by the relay 0 %,
-                tank rise while running 31 K/h, tank at the stop above tank at
-                the start 2.9 K, pauses without standby power 0 %, battery's
-                share of the runs without surplus 3 %
+                71 %, tank rise while running 31 K/h, tank at the stop above
+                tank at the start 2.9 K, battery's share of the runs without
+                surplus 3 %
 
 1  99 %     Differential of the temperature programme is too small for the heat
             output
             differential-too-small
    settings     as entered
    explains     28 of 28 starts and stops in the log
-   predicted    typical run 5.5 min (observed 4.7 min), typical pause 43 min
-                (observed 42 min), starts in the worst hour 2 (observed 2),
-                starts a day 13 (observed 14), runs that start between 8 and
-                18 h 71 % (observed 71 %)
-   to confirm   set the start 5 K below the stop: runs become several times as
-                long
+   shown by     the start at 2026-06-02 06:00, after a pause of 7.1 h, at a
+                surplus of 0.0 kW and a tank of 49.0 °C
+   predicted    typical pause 43 min (observed 42 min), starts in the worst hour
+                2 (observed 2), starts a day 13 (observed 14), runs that start
+                between 8 and 18 h 71 % (observed 71 %), input not covered by
+                surplus at starts by the relay 0 % (observed 0 %)
+   to confirm   set the start 5 K below the stop: if this is it, each run lasts
+                several times as long
 
-note            surplus before heat pump and heater at starts: half of them from
-                1.0 to 4.6 kW (relay.start_kW 2.2 kW)
-                surplus before heat pump and heater at stops: half of them from
-                1.1 to 4.7 kW (relay.stop_kW 0.0 kW)
+note            surplus before heat pump and heater at starts by the relay: half
+                of them from 2.6 to 4.9 kW (relay.start_kW 2.2 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

@@ -52,28 +52,24 @@ stops           4 tank at the programme's stop; 3 tank at the compressor's
                 limit, below the programme's stop
 observed        typical run 28 min, typical pause 54 min, starts in the worst
                 hour 2, starts a day 7, runs that start between 8 and 18 h 29 %,
-                input not covered by surplus at starts by the relay 0 %, tank
-                rise while running 16 K/h, tank at the stop above tank at the
-                start 7.1 K, pauses without standby power 0 %
+                tank rise while running 16 K/h, tank at the stop above tank at
+                the start 7.1 K
 
-1  98 %     Disinfection does not reach its target and is repeated
+1  99 %     Disinfection does not reach its target and is repeated
             disinfection-retries
    settings     disinfection does not reach its target
    explains     13 of 14 starts and stops in the log
-   predicted    typical run 29 min (observed 28 min), typical pause 76 min
-                (observed 54 min), starts in the worst hour 1 (observed 2),
-                starts a day 7 (observed 7), runs that start between 8 and 18 h
-                29 % (observed 29 %)
-   to confirm   read the heat pump's log of disinfection: cycles are marked as
-                not completed; on such days expect typical pause 76 min, against
-                27 min with nothing-unusual
+   shown by     the stop at 2026-06-02 02:21, after a run of 57 min, at a
+                surplus of -0.3 kW and a tank of 64.0 °C
+   predicted    typical pause 76 min (observed 54 min), starts a day 7 (observed
+                7), input not covered by surplus at starts by the relay 0 %
+                (observed 0 %), runs that start between 8 and 18 h 29 %
+                (observed 29 %), starts in the worst hour 1 (observed 2)
+   to confirm   read the heat pump's record of disinfection: if this is it,
+                cycles are marked as not completed
 
 note            shortest run: 1 min (within 1.0 min), below the 11 min entered
                 (heatPump.minimumRun_min)
-                surplus before heat pump and heater at starts: half of them from
-                -0.3 to 4.9 kW (relay.start_kW 2.4 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.3 to 5.3 kW (relay.stop_kW -0.1 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

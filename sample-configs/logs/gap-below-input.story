@@ -52,28 +52,29 @@ stops           2 surplus fell below the relay's start; 2 surplus between start
                 tank at the programme's stop
 observed        typical run 9 min, typical pause 52 min, starts in the worst
                 hour 2, starts a day 5, runs that start between 8 and 18 h 80 %,
-                input not covered by surplus at starts by the relay 0 %, tank
-                rise while running 29 K/h, tank at the stop above tank at the
-                start 4.4 K, pauses without standby power 0 %
+                tank rise while running 29 K/h, tank at the stop above tank at
+                the start 4.4 K
 
 1  99 %     Gap between start and stop is no wider than the heat pump's power
             input
             gap-below-input
    settings     as entered
    explains     10 of 10 starts and stops in the log
+   shown by     the start at 2026-06-02 15:48, after a pause of 35 min, at a
+                surplus of 4.0 kW and a tank of 51.5 °C
    predicted    typical run 9 min (observed 9 min), typical pause 38 min
                 (observed 52 min), starts in the worst hour 2 (observed 2),
                 starts a day 5.9 (observed 5), runs that start between 8 and
                 18 h 83 % (observed 80 %)
-   to confirm   set relay.stop_kW to 0.1 for a clear day: the starts fall to a
-                few a day
+   to confirm   set relay.stop_kW to 0.1 for a clear day: if this is it, the
+                starts fall to a few a day
    finding      gap-below-heat-pump-draw: relay.stop_kW 3.07 -> 0.1,
                 relay.start_kW 3.5 -> 3.4, tried
 
-note            surplus before heat pump and heater at starts: half of them from
-                3.6 to 4.7 kW (relay.start_kW 3.5 kW)
-                surplus before heat pump and heater at stops: half of them from
-                2.4 to 4.6 kW (relay.stop_kW 3.1 kW)
+note            surplus before heat pump and heater at starts by the relay: half
+                of them from 4.0 to 4.8 kW (relay.start_kW 3.5 kW)
+                surplus before heat pump and heater at stops by the relay: half
+                of them from 3.7 to 4.9 kW (relay.stop_kW 3.1 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

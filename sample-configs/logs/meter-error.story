@@ -54,36 +54,40 @@ stops           5 tank at the programme's stop; 1 neither surplus nor tank
 observed        typical run 14 min, starts in the worst hour 1, starts a day 6,
                 runs that start between 8 and 18 h 67 %, input not covered by
                 surplus at starts by the relay 15 %, tank rise while running
-                39 K/h, tank at the stop above tank at the start 9.3 K, pauses
-                without standby power 0 %
+                39 K/h, tank at the stop above tank at the start 9.3 K
 
-1  81 %     Controller reads the surplus too high or too low
+1  86 %     Controller reads the surplus too high or too low
             meter-error
    settings     surplus read about 1.4 kW too high
    explains     11 of 12 starts and stops in the log
-   predicted    typical run 20 min (observed 14 min), starts in the worst hour 1
-                (observed 1), starts a day 5 (observed 6), runs that start
-                between 8 and 18 h 60 % (observed 67 %), input not covered by
-                surplus at starts by the relay 27 % (observed 15 %)
-   to confirm   compare its reading with the supply meter while only a kettle is
-                on
+   shown by     the start at 2026-06-01 18:16, after a pause of 46 min, at a
+                surplus of 0.0 kW and a tank of 49.6 °C
+   predicted    input not covered by surplus at starts by the relay 27 %
+                (observed 15 %), runs that start between 8 and 18 h 60 %
+                (observed 67 %), starts in the worst hour 1 (observed 1), starts
+                a day 5 (observed 6), tank rise while running 39 K/h (observed
+                39 K/h)
+   to confirm   compare its reading with the supply meter, once with a kettle on
+                and once without: if this is it, they differ by as much both
+                times
 
-2  16 %     Start lies below the heat pump's power input: it imports from the
+2  14 %     Start lies below the heat pump's power input: it imports from the
             first minute
             start-below-input
    settings     start in force lower than entered
    explains     11 of 12 starts and stops in the log
+   shown by     the start at 2026-06-01 18:16, after a pause of 46 min, at a
+                surplus of 0.0 kW and a tank of 49.6 °C
    predicted    typical run 20 min (observed 14 min), starts in the worst hour 1
-                (observed 1), starts a day 5 (observed 6), runs that start
-                between 8 and 18 h 40 % (observed 67 %), input not covered by
-                surplus at starts by the relay 49 % (observed 15 %)
-   to confirm   read the import at the moment of a start: it is the input less
-                the start
+                (observed 1), starts a day 5 (observed 6), tank rise while
+                running 39 K/h (observed 39 K/h), pauses without standby power
+                0 % (observed 0 %)
+   to confirm   read the supply meter just after a start by the relay: if this
+                is it, it shows import of the heat pump's input less
+                relay.start_kW
 
-note            surplus before heat pump and heater at starts: half of them from
-                0.1 to 2.4 kW (relay.start_kW 3.2 kW)
-                surplus before heat pump and heater at stops: half of them from
-                0.3 to 2.0 kW (relay.stop_kW -0.1 kW)
+note            surplus before heat pump and heater at starts by the relay: half
+                of them from 2.2 to 4.2 kW (relay.start_kW 3.2 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

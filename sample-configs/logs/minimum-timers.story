@@ -51,29 +51,30 @@ stops           6 tank at the programme's stop; 5 surplus fell below the relay's
                 start
 observed        typical run 22 min, typical pause 44 min, starts in the worst
                 hour 3, starts a day 11, runs that start between 8 and 18 h
-                64 %, input not covered by surplus at starts by the relay 0 %,
-                tank rise while running 19 K/h, tank at the stop above tank at
-                the start 7.9 K, pauses without standby power 0 %
+                64 %, tank rise while running 19 K/h, tank at the stop above
+                tank at the start 7.9 K
 
 1  99 %     Heat pump's own minimum run or off time is too short or not in force
             minimum-timers
    settings     minimum times in force shorter than entered, about 2 min
-   explains     16 of 22 starts and stops in the log
-   predicted    typical run 28 min (observed 22 min), typical pause 36 min
-                (observed 44 min), starts in the worst hour 2 (observed 3),
-                starts a day 10 (observed 11), runs that start between 8 and
-                18 h 60 % (observed 64 %)
-   to confirm   read both times in the heat pump's menu and time one run whose
-                call ends early
+   explains     18 of 22 starts and stops in the log
+   shown by     the stop at 2026-06-02 08:46, after a run of 9 min, at a surplus
+                of 0.5 kW and a tank of 50.1 °C
+   predicted    starts a day 10 (observed 11), runs that start between 8 and
+                18 h 60 % (observed 64 %), typical pause 36 min (observed
+                44 min), starts in the worst hour 2 (observed 3), input not
+                covered by surplus at starts by the relay 0 % (observed 0 %)
+   to confirm   withdraw the call 2 min after a start: if this is it, the heat
+                pump stops before the minimum run entered
 
 note            sample-configs/logs/minimum-timers.csv: dates taken as
                 day/month/year: no row shows which
                 shortest run: 9 min (within 1.0 min), below the 12 min entered
                 (heatPump.minimumRun_min)
-                surplus before heat pump and heater at starts: half of them from
-                0.1 to 3.0 kW (relay.start_kW 2.3 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.3 to 1.9 kW (relay.stop_kW -0.0 kW)
+                surplus before heat pump and heater at starts by the relay: half
+                of them from 2.1 to 4.4 kW (relay.start_kW 2.3 kW)
+                surplus before heat pump and heater at stops by the relay: half
+                of them from 0.5 to 1.7 kW (relay.stop_kW 0.0 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

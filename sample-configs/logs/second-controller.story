@@ -53,34 +53,34 @@ stops           3 neither surplus nor tank temperature gives a reason; 2 tank at
 observed        typical run 13 min, starts in the worst hour 1, starts a day 5,
                 runs that start between 8 and 18 h 60 %, input not covered by
                 surplus at starts by the relay 41 %, tank rise while running
-                33 K/h, tank at the stop above tank at the start 7.2 K, pauses
-                without standby power 0 %
+                33 K/h, tank at the stop above tank at the start 7.2 K
 
-1  91 %     A second controller or writer calls the heat pump too
+1  92 %     A second controller or writer calls the heat pump too
             second-controller
    settings     call set and reset by another
    explains     8 of 10 starts and stops in the log
-   predicted    typical run 3.3 min (observed 13 min), starts in the worst hour
-                1 (observed 1), starts a day 19 (observed 5), runs that start
-                between 8 and 18 h 47 % (observed 60 %)
-   to confirm   disconnect the surplus relay for an hour: the starts go on; on
-                such days expect starts a day 19, against 4 with nothing-unusual
+   shown by     the start at 2026-06-02 08:21, after a pause of 8.2 h, at a
+                surplus of 1.7 kW and a tank of 52.8 °C
+   predicted    runs that start between 8 and 18 h 47 % (observed 60 %), starts
+                in the worst hour 1 (observed 1), tank rise while running 32 K/h
+                (observed 33 K/h), pauses without standby power 0 % (observed
+                0 %), typical run 3.3 min (observed 13 min)
+   to confirm   disconnect the surplus relay for an hour: if this is it, the
+                heat pump starts all the same
 
-2  9 %      Nothing unusual: weather, draw-off, defrosting or space heating
+2  7 %      Nothing unusual: weather, draw-off, defrosting or space heating
             nothing-unusual
    settings     as entered
    explains     4 of 10 starts and stops in the log
-   predicted    typical run 14 min (observed 13 min), starts in the worst hour 1
-                (observed 1), starts a day 4 (observed 5), runs that start
-                between 8 and 18 h 75 % (observed 60 %), input not covered by
-                surplus at starts by the relay 0 % (observed 41 %)
-   to confirm   compare with the next week; on such days expect starts a day 4,
-                against 19 with second-controller
+   predicted    starts a day 4 (observed 5), typical run 14 min (observed
+                13 min), starts in the worst hour 1 (observed 1), tank rise
+                while running 32 K/h (observed 33 K/h), pauses without standby
+                power 0 % (observed 0 %)
+   to confirm   log another week: if this is it, the runs stay as long and as
+                few
 
-note            surplus before heat pump and heater at starts: half of them from
-                -0.3 to 2.7 kW (relay.start_kW 3.0 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.3 to 2.4 kW (relay.stop_kW -0.2 kW)
+note            surplus before heat pump and heater at starts by the relay: half
+                of them from 1.7 to 3.9 kW (relay.start_kW 3.0 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

@@ -52,28 +52,29 @@ observed        typical run 16 min, typical pause 32 min, starts in the worst
                 hour 2, starts a day 6, runs that start between 8 and 18 h 33 %,
                 input not covered by surplus at starts by the relay 41 %, tank
                 rise while running 29 K/h, tank at the stop above tank at the
-                start 8 K, pauses without standby power 0 %
+                start 8 K
 
 1  99 %     Start lies below the heat pump's power input: it imports from the
             first minute
             start-below-input
    settings     as entered
    explains     12 of 12 starts and stops in the log
+   shown by     the stop at 2026-06-02 07:25, after a run of 17 min, at a
+                surplus of 0.9 kW and a tank of 58.8 °C
    predicted    typical run 17 min (observed 16 min), typical pause 31 min
                 (observed 32 min), starts in the worst hour 2 (observed 2),
                 starts a day 6 (observed 6), runs that start between 8 and 18 h
                 33 % (observed 33 %)
-   to confirm   read the import at the moment of a start: it is the input less
-                the start
+   to confirm   read the supply meter just after a start by the relay: if this
+                is it, it shows import of the heat pump's input less
+                relay.start_kW
    finding      stop-lets-grid-in: relay.stop_kW -1.53 -> 0.1, relay.start_kW
                 1.09 -> 2.3, tried
 
 note            sample-configs/logs/start-below-input.csv: dates taken as
                 day/month/year: no row shows which
-                surplus before heat pump and heater at starts: half of them from
-                -0.2 to 1.3 kW (relay.start_kW 1.1 kW)
-                surplus before heat pump and heater at stops: half of them from
-                0.3 to 2.0 kW (relay.stop_kW -1.5 kW)
+                surplus before heat pump and heater at starts by the relay: half
+                of them from 0.8 to 1.3 kW (relay.start_kW 1.1 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

@@ -51,28 +51,29 @@ stops           10 neither surplus nor tank temperature gives a reason; 7
                 surplus fell below the relay's start
 observed        typical run 74 min, typical pause 21 min, starts in the worst
                 hour 2, starts a day 17, runs that start between 8 and 18 h
-                64 %, input not covered by surplus at starts by the relay 0 %,
-                tank rise while running 0 K/h, tank at the stop above tank at
-                the start 0 K, pauses without standby power 0 %
+                64 %, tank rise while running 0 K/h, tank at the stop above tank
+                at the start 0 K
 
 1  99 %     Diverting valve is stuck: hot water is called but the tank does not
             warm
             stuck-valve
    settings     no heat reaches the tank
-   explains     21 of 32 starts and stops in the log
+   explains     22 of 32 starts and stops in the log
+   shown by     the stop at 2026-06-02 10:56, after a run of 73 min, at a
+                surplus of -0.1 kW and a tank of 20.4 °C
    predicted    typical run 60 min (observed 74 min), typical pause 15 min
                 (observed 21 min), starts in the worst hour 1 (observed 2),
                 starts a day 19 (observed 17), runs that start between 8 and
                 18 h 40 % (observed 64 %)
-   to confirm   feel both outlets of the valve during a call: only the tank's
-                may be hot
+   to confirm   measure the pipes at both outlets of the valve during a call for
+                hot water: if this is it, the tank's stays cool
 
 note            power input: 2.6 kW in the log, 3.3 kW entered
                 (heatPump.hotWaterInput_kW)
-                surplus before heat pump and heater at starts: half of them from
-                -0.4 to 4.6 kW (relay.start_kW 3.9 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.4 to 1.7 kW (relay.stop_kW 0.1 kW)
+                surplus before heat pump and heater at starts by the relay: half
+                of them from 3.6 to 6.0 kW (relay.start_kW 3.9 kW)
+                surplus before heat pump and heater at stops by the relay: half
+                of them from 0.5 to 2.5 kW (relay.stop_kW 0.1 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

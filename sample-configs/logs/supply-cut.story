@@ -53,36 +53,26 @@ stops           5 tank at the programme's stop; 1 surplus fell below the relay's
                 start
 observed        typical run 24 min, typical pause 42 min, starts in the worst
                 hour 2, starts a day 6, runs that start between 8 and 18 h
-                100 %, input not covered by surplus at starts by the relay 0 %,
-                tank rise while running 21 K/h, tank at the stop above tank at
-                the start 8.8 K, pauses without standby power 40 %
+                100 %, tank rise while running 21 K/h, tank at the stop above
+                tank at the start 8.8 K, pauses without standby power 40 %
 
-1  93 %     Supply of the heat pump is cut instead of its call withdrawn
+1  95 %     Supply of the heat pump is cut instead of its call withdrawn
             supply-cut
    settings     supply cut with the call
    explains     12 of 12 starts and stops in the log
-   predicted    typical run 24 min (observed 24 min), typical pause 43 min
-                (observed 42 min), starts in the worst hour 2 (observed 2),
-                starts a day 6 (observed 6), runs that start between 8 and 18 h
-                100 % (observed 100 %)
-   to confirm   look at its display while the relay is open: it must stay lit
-
-2  4 %      Nothing unusual: weather, draw-off, defrosting or space heating
-            nothing-unusual
-   settings     as entered
-   explains     11 of 12 starts and stops in the log
-   predicted    typical run 23 min (observed 24 min), typical pause 37 min
-                (observed 42 min), starts in the worst hour 2 (observed 2),
-                starts a day 6 (observed 6), runs that start between 8 and 18 h
-                100 % (observed 100 %)
-   to confirm   compare with the next week
+   shown by     the stop at 2026-06-02 12:28, after a run of 6 min, at a surplus
+                of 0.5 kW and a tank of 51.3 °C
+   predicted    pauses without standby power 50 % (observed 40 %), typical pause
+                43 min (observed 42 min), starts in the worst hour 2 (observed
+                2), starts a day 6 (observed 6), runs that start between 8 and
+                18 h 100 % (observed 100 %)
+   to confirm   look at the heat pump's display while the relay is open: if this
+                is it, it is dark
 
 note            shortest run: 6 min (within 1.0 min), below the 12 min entered
                 (heatPump.minimumRun_min)
-                surplus before heat pump and heater at starts: half of them from
-                1.6 to 4.0 kW (relay.start_kW 2.3 kW)
-                surplus before heat pump and heater at stops: half of them from
-                0.5 to 3.6 kW (relay.stop_kW 0.1 kW)
+                surplus before heat pump and heater at starts by the relay: half
+                of them from 1.6 to 4.0 kW (relay.start_kW 2.3 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

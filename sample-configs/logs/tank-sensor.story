@@ -54,30 +54,25 @@ stops           2 neither surplus nor tank temperature gives a reason; 1 tank at
                 the programme's stop; 1 tank at the compressor's limit, below
                 the programme's stop
 observed        typical run 20 min, starts in the worst hour 1, starts a day 4,
-                runs that start between 8 and 18 h 50 %, input not covered by
-                surplus at starts by the relay 0 %, tank rise while running
-                22 K/h, tank at the stop above tank at the start 7.4 K, pauses
-                without standby power 0 %, battery's share of the runs without
-                surplus 3 %
+                runs that start between 8 and 18 h 50 %, tank rise while running
+                22 K/h, tank at the stop above tank at the start 7.4 K,
+                battery's share of the runs without surplus 3 %
 
 1  99 %     Tank sensor reads off, or sits where it does not see the store
             tank-sensor
    settings     sensor reads about 7 K low
-   explains     7 of 8 starts and stops in the log
-   predicted    typical run 20 min (observed 20 min), starts in the worst hour 2
-                (observed 1), starts a day 5 (observed 4), runs that start
-                between 8 and 18 h 60 % (observed 50 %), input not covered by
-                surplus at starts by the relay 0 % (observed 0 %)
-   to confirm   hold a reference thermometer to the sensor's pocket and compare;
-                on such days expect starts a day 5, against 11 with tank-sensor
-                + second-controller
+   explains     8 of 8 starts and stops in the log
+   shown by     the start at 2026-06-02 22:17, after a pause of 7.1 h, at a
+                surplus of -0.3 kW and a tank of 49.6 °C
+   predicted    starts a day 5 (observed 4), typical run 20 min (observed
+                20 min), input not covered by surplus at starts by the relay 0 %
+                (observed 0 %), tank rise while running 21 K/h (observed
+                22 K/h), pauses without standby power 0 % (observed 0 %)
+   to confirm   put a reference thermometer in the sensor's pocket: if this is
+                it, the two differ by several K
 
 note            shortest run: 4 min (within 1.0 min), below the 12 min entered
                 (heatPump.minimumRun_min)
-                surplus before heat pump and heater at starts: half of them from
-                0.2 to 3.7 kW (relay.start_kW 3.5 kW)
-                surplus before heat pump and heater at stops: half of them from
-                -0.1 to 3.8 kW (relay.stop_kW 0.0 kW)
 safety          A diagnosis ranks causes by what they would lead to; it proves
                 none. Before work on site, isolate and prove dead; local codes
                 and the equipment's own instructions take precedence, and

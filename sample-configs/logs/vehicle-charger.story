@@ -53,18 +53,20 @@ stops           2 tank at the programme's stop; 1 neither surplus nor tank
                 temperature gives a reason
 observed        typical run 13 min, starts in the worst hour 2, starts a day 3,
                 runs that start between 8 and 18 h 100 %, tank rise while
-                running 24 K/h, tank at the stop above tank at the start 5.3 K,
-                pauses without standby power 0 %
+                running 24 K/h, tank at the stop above tank at the start 5.3 K
 
 1  99 %     Vehicle charger follows the same surplus
             vehicle-charger
    settings     as entered
    explains     5 of 5 starts and stops in the log
-   predicted    typical run 21 min (observed 13 min), starts in the worst hour 2
-                (observed 2), starts a day 3.9 (observed 3), runs that start
-                between 8 and 18 h 100 % (observed 100 %)
-   to confirm   unplug the vehicle for a sunny hour: the stops end; on such days
-                expect typical pause 60 min, against 29 min with nothing-unusual
+   shown by     the start at 2026-06-02 10:22, after a pause of 10.3 h, at a
+                surplus of 6.4 kW and a tank of 41.3 °C
+   predicted    starts in the worst hour 2 (observed 2), starts a day 3.9
+                (observed 3), runs that start between 8 and 18 h 100 % (observed
+                100 %), tank rise while running 22 K/h (observed 24 K/h), pauses
+                without standby power 0 % (observed 0 %)
+   to confirm   unplug the vehicle for a sunny hour: if this is it, the relay
+                stays closed
 
 note            sample-configs/logs/vehicle-charger.csv: dates taken as
                 day/month/year: no row shows which

@@ -106,6 +106,11 @@ final class Behaviour implements Cloneable {
     return vehicleSeen ? read_kW : read_kW + log.vehicle_kW(step);
   }
 
+  /** Whether the heat pump's own power lowers what the relay reads. */
+  boolean isPumpRead() {
+    return sees == Sees.ALL && !counts.contains(Relay.Counts.HEAT_PUMP);
+  }
+
   /** Whether a longer delay would have kept the relay closed: the surplus is back in time. */
   boolean isBridged(Watched log, int step) {
     if (bridged_min == 0 || log.before_kW(step) >= start_kW) {

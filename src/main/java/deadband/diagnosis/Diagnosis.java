@@ -121,8 +121,9 @@ public record Diagnosis(
           part.log() == log
               ? whole
               : new RunReader(part.log(), part.cycles(), set, !hidden.hidesSurplus());
+      ObservedRuns observed = new ObservedRuns(part.log(), part.cycles(), set, reader);
       Observation seen =
-          (hidden.hidesCycles() ? reader.coarseObservation() : reader.observation())
+          (hidden.hidesCycles() ? observed.coarseObservation() : observed.observation())
               .completedBy(words.observation());
       Ranking ranking =
           setup.isEmpty() || (cycles.count() == 0 && words.observation().isEmpty())
@@ -150,12 +151,12 @@ public record Diagnosis(
           ranking.fits(),
           healthy(seen, setup, ranking, words.observation().isEmpty()),
           hidden.says(),
-          setup.map(s -> notes(s, cycles)).orElse(List.of()));
+          setup.map(s -> notes(s, cycles, whole)).orElse(List.of()));
     }
 
-    private List<String> notes(Setup home, Cycles cycles) {
+    private List<String> notes(Setup home, Cycles cycles, RunReader read) {
       List<String> notes = new ArrayList<>(taken(home));
-      notes.addAll(InForce.of(home, Optional.of(log), cycles));
+      notes.addAll(InForce.of(home, log, cycles, read));
       return List.copyOf(notes);
     }
 
@@ -175,7 +176,9 @@ public record Diagnosis(
     if (!ranking.causes().isEmpty()) {
       boolean usual = ranking.causes().get(0).first() == Cause.NOTHING_UNUSUAL;
       double most = logged ? UNLIKELY : LIKELY;
-      boolean clear = usual ? ranking.fits() && ranking.usual() >= LIKELY : ranking.usual() <= most;
+      // where no cause that is known fits, neither can be said
+      boolean likely = usual ? ranking.usual() >= LIKELY : ranking.usual() <= most;
+      boolean clear = ranking.fits() && likely;
       return clear ? Optional.of(usual) : Optional.empty();
     }
     double permitted =

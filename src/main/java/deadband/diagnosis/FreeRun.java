@@ -84,7 +84,7 @@ final class FreeRun {
   }
 
   private static double median(List<Double> values) {
-    return RunReader.median(values.stream().mapToDouble(Double::doubleValue).toArray());
+    return LogRows.median(values.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   private int startsInWorstHour() {

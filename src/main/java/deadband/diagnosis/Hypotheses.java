@@ -15,11 +15,15 @@ import java.util.function.Consumer;
  *
  * <p>A setting that has a fault is as it should be in every hypothesis but that of its own cause:
  * there it is as entered. What is entered right may be otherwise in force, in the sizes given.
+ *
+ * <p>The sizes are our own choice: a grid about as far apart as the noise of {@link RunLikelihood}
+ * lets two sizes be told apart. With heating circuits that run 2.5 min beside those from 4 min on,
+ * 2 of 20 generated buffers more were found and 4 of 20 compressors at their limit fewer.
  */
 final class Hypotheses {
 
   /** Before anything is seen: of homes that are logged, nine in ten have no fault. */
-  private static final double USUAL = 200;
+  private static final double USUAL = 100;
 
   /** Each of some twenty causes, where the settings do not have it. */
   private static final double NOT_ENTERED = 1;

@@ -6,9 +6,10 @@ import deadband.setup.Entered;
 import deadband.setup.Setup;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
@@ -31,14 +32,15 @@ final class InForce {
     this.cycles = cycles;
   }
 
-  static List<String> of(Setup setup, Optional<MeterLog> log, Cycles cycles) {
-    if (log.isEmpty() || cycles.count() < FEWEST) {
+  /** What differs or shows, in words, by runs that are read beside the settings. */
+  static List<String> of(Setup setup, MeterLog log, Cycles cycles, RunReader read) {
+    if (cycles.count() < FEWEST) {
       return List.of();
     }
-    InForce inForce = new InForce(setup, log.get(), cycles);
+    InForce inForce = new InForce(setup, log, cycles);
     inForce.input();
     inForce.timers();
-    inForce.thresholds();
+    inForce.thresholds(read);
     return inForce.says;
   }
 
@@ -96,21 +98,38 @@ final class InForce {
     return sorted[sorted.length / 10];
   }
 
-  private void thresholds() {
+  private void thresholds(RunReader read) {
+    List<Trigger> triggers = read.triggers();
+    List<Ending> endings = read.endings();
     Surplus.of(log, cycles)
         .ifPresent(
             surplus_kW -> {
-              threshold("starts", surplus_kW, Cycle::first, setup.relay().start_kW());
-              threshold("stops", surplus_kW, Cycle::last, setup.relay().stop_kW());
+              threshold(
+                  "starts by the relay",
+                  surplus_kW,
+                  of(triggers, EnumSet.of(Trigger.RELAY, Trigger.BELOW_START), Cycle::first),
+                  setup.relay().start_kW());
+              threshold(
+                  "stops by the relay",
+                  surplus_kW,
+                  of(endings, EnumSet.of(Ending.GAP, Ending.SURPLUS_FELL), Cycle::last),
+                  setup.relay().stop_kW());
             });
   }
 
+  /** The rows of the runs that are of some kinds. */
+  private <K extends Enum<K>> IntStream of(List<K> kinds, Set<K> such, ToIntFunction<Cycle> row) {
+    return IntStream.range(0, cycles.count())
+        .filter(index -> such.contains(kinds.get(index)))
+        .map(index -> row.applyAsInt(cycles.list().get(index)));
+  }
+
   private void threshold(
-      String what, double[] surplus_kW, ToIntFunction<Cycle> row, Entered<Double> entered) {
+      String what, double[] surplus_kW, IntStream rowsOf, Entered<Double> entered) {
     int rows = (int) Math.max(1, Math.round(120.0 / log.interval_s()));
     double[] at =
-        cycles.list().stream()
-            .mapToDouble(c -> mean(surplus_kW, row.applyAsInt(c) - rows, row.applyAsInt(c)))
+        rowsOf
+            .mapToDouble(row -> mean(surplus_kW, row - rows, row))
             .filter(Double::isFinite)
             .sorted()
             .toArray();
@@ -123,16 +142,21 @@ final class InForce {
                 Locale.ROOT,
                 " (%s %.1f kW)",
                 entered.pointer().dotted(),
-                entered.optional().orElse(0.0))
+                tenths(entered.optional().orElse(0.0)))
             : "";
     says.add(
         String.format(
             Locale.ROOT,
             "surplus before heat pump and heater at %s: half of them from %.1f to %.1f kW%s",
             what,
-            at[at.length / 4],
-            at[3 * at.length / 4],
+            tenths(at[at.length / 4]),
+            tenths(at[3 * at.length / 4]),
             setting));
+  }
+
+  /** To the nearest tenth, without a minus before nothing. */
+  private static double tenths(double value) {
+    return Math.rint(10 * value) / 10 + 0.0;
   }
 
   private static double mean(double[] values, int from, int until) {

@@ -42,6 +42,9 @@ final class LogRanking {
 
   private static final double MEASURED = -12;
 
+  /** Spread of the rise of the tank, of its logarithm. */
+  private static final double RISE_SPREAD = 0.35;
+
   private final RunLikelihood runs;
   private final Observation seen;
   private final Map<Hypothesis, Double> logs = new LinkedHashMap<>();
@@ -143,16 +146,18 @@ final class LogRanking {
     for (int place = 0; place < order.size(); place++) {
       Hypothesis one = best.getOrDefault(order.get(place), best.values().iterator().next());
       double likelihood = Math.exp(sums.getOrDefault(order.get(place), top) - top) / all;
-      Prediction predicted = FreeRun.predicted(log, one.acts());
       Hypothesis next = best.getOrDefault(order.get(place == 0 ? 1 : 0), one);
+      Prediction mine = predicted(log, one.acts());
+      Prediction theirs = predicted(log, next.acts());
       ranked.add(
           new Ranked(
               one.causes(),
               one.differs(),
               likelihood,
-              predicted,
-              predicted.features().stream().filter(f -> seen.get(f).isPresent()).toList(),
-              apart(one, predicted, next, FreeRun.predicted(log, next.acts())),
+              mine,
+              telling(mine, theirs),
+              apart(one, mine, next, theirs),
+              evidence(one),
               explained(one),
               runs.size()));
     }
@@ -161,22 +166,50 @@ final class LogRanking {
     return new Ranking(List.copyOf(ranked), fits);
   }
 
-  /** One thing to do, and what differs most between it and the one next to it on such days. */
-  private static String apart(Hypothesis one, Prediction mine, Hypothesis next, Prediction theirs) {
+  /**
+   * One thing to do; beside a cause that may be it too, what to do for that; and what would differ
+   * most between the two of what the log does not show.
+   */
+  private String apart(Hypothesis one, Prediction mine, Hypothesis next, Prediction theirs) {
+    String other = next.causes().stream().map(Cause::word).collect(Collectors.joining(" + "));
+    return one.first().reading()
+        + mine.features().stream()
+            .filter(feature -> seen.get(feature).isEmpty() && mine.apart(feature, theirs) > APART)
+            .max(Comparator.comparingDouble(feature -> mine.apart(feature, theirs)))
+            .map(
+                feature ->
+                    String.format(
+                        Locale.ROOT,
+                        "; or log %s: %s with this, %s with %s",
+                        feature.says(),
+                        Values.says(feature, mine.get(feature).orElse(0.0)),
+                        Values.says(feature, theirs.get(feature).orElse(0.0)),
+                        other))
+            .orElse("");
+  }
+
+  /** What a cause predicts of all that is observed. */
+  private Prediction predicted(Watched log, Behaviour b) {
+    Prediction predicted = FreeRun.predicted(log, b);
+    if (seen.get(Feature.BATTERY).isPresent()) {
+      predicted.with(Feature.BATTERY, b.batteryShare, FED_SPREAD);
+    }
+    if (seen.get(Feature.STANDBY_LOST).isPresent()) {
+      predicted.with(Feature.STANDBY_LOST, b.supplyCut ? 0.5 : 0, b.supplyCut ? 0.25 : 0.02);
+    }
+    return predicted.with(
+        Feature.RISE, b.tankStaysCold ? 0 : Math.max(0, b.rise_K_per_h), RISE_SPREAD);
+  }
+
+  /** What is observed, that which speaks most for one against another first. */
+  private List<Feature> telling(Prediction mine, Prediction theirs) {
     return mine.features().stream()
-        .filter(feature -> mine.apart(feature, theirs) > APART)
-        .max(Comparator.comparingDouble(feature -> mine.apart(feature, theirs)))
-        .map(
-            feature ->
-                String.format(
-                    Locale.ROOT,
-                    "%s; on such days expect %s %s, against %s with %s",
-                    one.first().reading(),
-                    feature.says(),
-                    Values.says(feature, mine.get(feature).orElse(0.0)),
-                    Values.says(feature, theirs.get(feature).orElse(0.0)),
-                    next.causes().stream().map(Cause::word).collect(Collectors.joining(" + "))))
-        .orElse(one.first().reading());
+        .filter(feature -> seen.get(feature).isPresent())
+        .sorted(
+            Comparator.comparingDouble(
+                feature ->
+                    theirs.logLikelihood(feature, seen) - mine.logLikelihood(feature, seen)))
+        .toList();
   }
 
   /** Long runs without a reason of the hot water are space heating, which is usual. */
@@ -190,7 +223,21 @@ final class LogRanking {
   }
 
   private int explained(Hypothesis one) {
-    return runs.explained(one.acts(), errors.getOrDefault(one.causes(), Errors.NONE));
+    return runs.explained(one.acts(), under(one));
+  }
+
+  /** The run or pause of the log that tells a cause best from the usual home. */
+  private String evidence(Hypothesis one) {
+    Hypothesis usual = best.get(List.of(Cause.NOTHING_UNUSUAL));
+    if (usual == null || usual == one) {
+      return "";
+    }
+    return runs.evidence(
+        one.acts(), under(one), usual.acts(), under(usual));
+  }
+
+  private Errors under(Hypothesis one) {
+    return errors.getOrDefault(one.causes(), Errors.NONE);
   }
 
   private static double logOfSum(double one, double other) {

@@ -13,6 +13,8 @@ import java.util.stream.Collectors;
  * @param telling what of the observation speaks for it against the one next to it, or against it,
  *     the most telling first
  * @param tellApart what would confirm or refute it against the one next to it
+ * @param evidence the start or stop in the log that tells it best from nothing unusual, in words;
+ *     empty where there is none
  * @param explained beginnings and ends of runs in the log that it gives a reason for
  * @param events how many there are; 0 without a log
  */
@@ -23,6 +25,7 @@ public record Ranked(
     Prediction predicted,
     List<Feature> telling,
     String tellApart,
+    String evidence,
     int explained,
     int events) {
 

@@ -65,6 +65,7 @@ record Ranking(List<Ranked> causes, boolean fits) {
               score.best.prediction(),
               telling(score, next, seen),
               apart(score, next, seen),
+              "",
               0,
               0));
     }

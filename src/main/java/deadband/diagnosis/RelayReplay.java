@@ -1,8 +1,10 @@
 package deadband.diagnosis;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.DoubleStream;
 
 /** Where the relay stands at each step of a log if it acts so, with the heat pump as it ran. */
 final class RelayReplay {
@@ -23,11 +25,35 @@ final class RelayReplay {
       double late_min,
       boolean vehicleSeen) {}
 
+  /** The log's beginnings and ends of runs may be off against those of the relay by this [min]. */
+  private static final double OFF_MIN = 1;
+
   private final Watched log;
   private final Map<Key, boolean[]> known = new HashMap<>();
 
+  /** Steps in which the heat pump may not have started yet, or stopped, for all the log shows. */
+  private final boolean[] starts;
+
+  private final boolean[] stops;
+
   RelayReplay(Watched log) {
     this.log = log;
+    this.starts = around(log, log.runs().stream().mapToDouble(Cycle::start_s));
+    this.stops = around(log, log.runs().stream().mapToDouble(Cycle::end_s));
+  }
+
+  private static boolean[] around(Watched log, DoubleStream instants_s) {
+    boolean[] around = new boolean[log.steps()];
+    double step_min = log.step_min();
+    int before = (int) Math.ceil(log.interval_min() / step_min);
+    int after = (int) Math.ceil((log.interval_min() + OFF_MIN) / step_min);
+    instants_s.forEach(
+        instant_s -> {
+          int step = log.step(instant_s);
+          Arrays.fill(
+              around, Math.max(0, step - before), Math.min(around.length, step + after), true);
+        });
+    return around;
   }
 
   /**
@@ -64,11 +90,14 @@ final class RelayReplay {
     double above_min = 0;
     double below_min = 0;
     boolean now = false;
+    boolean seen = b.isPumpRead() && Double.isFinite(b.input_kW);
     for (int step = 0; step < closed.length; step++) {
       int read = Math.max(0, step - late);
       double read_kW = b.read_kW(log, read);
+      double high_kW = seen && starts[read] ? read_kW + log.pump_kW(read) : read_kW;
       double low_kW = brief ? read_kW - dip_kW(read, key.stopDelay_min) : read_kW;
-      above_min = read_kW >= key.start_kW ? above_min + log.step_min() : 0;
+      low_kW -= seen && stops[read] ? Math.max(0, b.input_kW - log.pump_kW(read)) : 0;
+      above_min = high_kW >= key.start_kW ? above_min + log.step_min() : 0;
       below_min = low_kW <= key.stop_kW ? below_min + log.step_min() : 0;
       if (Double.isNaN(read_kW)) {
         now = false;

@@ -3,6 +3,8 @@ package deadband.diagnosis;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * How likely the runs of a log are if relay and heat pump act so.
@@ -39,8 +41,8 @@ final class RunLikelihood {
   private static final double STAYS_KW = 0.1;
 
   private static final double STAYS_K = 0.7;
-  private static final double[] STAYING_KW = {-0.14, -0.07, 0.07};
-  private static final double[] STAYING_K = {-1, -0.5, 0.5, 1};
+  private static final double[] STAYING_KW = {-0.2, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2};
+  private static final double[] STAYING_K = {-1.5, -1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1, 1.5};
 
   /** Share of homes whose everyday programme is blocked by day. */
   private static final double BLOCKED = 0.3;
@@ -48,9 +50,20 @@ final class RunLikelihood {
   private static final double BLOCKED_FROM_H = 8;
   private static final double BLOCKED_UNTIL_H = 18;
 
-  /** Errors that change from run to run, equally likely. */
+  /** Errors that change from run to run: standard deviations of meter, tank sensor and delays. */
+  private static final double CHANGES_KW = 0.06;
+
+  private static final double CHANGES_K = 0.3;
+  private static final double CHANGES_DELAYS = 0.05;
+
+  /** Quantiles of the normal distribution that halve nine equal shares of it. */
+  private static final double[] QUANTILES = {
+    -1.593, -0.967, -0.589, -0.282, 0, 0.282, 0.589, 0.967, 1.593
+  };
+
+  /** Errors that change from run to run, equally likely: a lattice over their distributions. */
   private static final List<Level> LEVELS =
-      List.of(new Level(0, 0, 1), new Level(-0.06, 0.35, 1.05), new Level(0.05, -0.35, 0.93));
+      IntStream.range(0, QUANTILES.length).mapToObj(Level::of).toList();
 
   /** Without a tank temperature: share of runs for the surplus, and what the tank does [min]. */
   private static final double FOR_SURPLUS = 0.6;
@@ -65,6 +78,9 @@ final class RunLikelihood {
   private static final double COLD_K = 0.8;
   private static final double ANY_RISE_K = 20;
 
+  /** Of the runs of a heating circuit that cycles and of hot water beside, so many heat rooms. */
+  private static final double FOR_ROOMS = 0.9;
+
   /** A run this long that warms the tank no faster heats the rooms. */
   private static final double ROOMS_MIN = 30;
 
@@ -72,6 +88,11 @@ final class RunLikelihood {
 
   /** A compressor at its limit starts again when the tank is cooler by this [K]. */
   private static final double BELOW_LIMIT_K = 0.4;
+
+  /** Its hysteresis is not known: within this of the limit [K] it starts once in so long [min]. */
+  private static final double NEAR_LIMIT_K = 1.5;
+
+  private static final double AGAIN_MIN = 30;
 
   private static final double NIGHT_UNTIL_H = 6.5;
 
@@ -81,7 +102,21 @@ final class RunLikelihood {
   private static final double LONG_AGO_MIN = 600;
   private static final double LOWEST_LOG = -300;
 
-  private record Level(double kW, double tank_K, double delays) {}
+  /** An end so much more to be expected with one cause than with another is evidence. */
+  private static final double TELLING = 3;
+
+  private static final double HOURS_FROM_MIN = 120;
+
+  private record Level(double kW, double tank_K, double delays) {
+
+    static Level of(int index) {
+      int many = QUANTILES.length;
+      return new Level(
+          CHANGES_KW * QUANTILES[index],
+          CHANGES_K * QUANTILES[2 * index % many],
+          1 + CHANGES_DELAYS * QUANTILES[4 * index % many]);
+    }
+  }
 
   /** A run, or a pause, in steps; {@code ends} unless a gap or the log's end cuts it. */
   private record Period(boolean running, int from, int until, boolean whole, boolean ends) {}
@@ -119,7 +154,7 @@ final class RunLikelihood {
   private void leaveOutRooms() {
     List<Period> runs = periods.stream().filter(p -> !Double.isNaN(rise_K(p))).toList();
     long warm = runs.stream().filter(p -> !isCold(p)).count();
-    if (warm < 2 || warm < 0.3 * runs.size()) {
+    if (warm < 2 || warm < 0.1 * runs.size()) {
       return;
     }
     for (int index = periods.size() - 1; index >= 0; index--) {
@@ -168,33 +203,39 @@ final class RunLikelihood {
     return (int) periods.stream().filter(Period::ends).count();
   }
 
-  /** The errors of the meters under which this explains the runs best. */
+  /** The errors of the meters under which this explains the runs best, one after the other. */
   Errors errors(Behaviour b) {
     Errors best = Errors.NONE;
     double most = log(b, best);
-    List<Errors> tried = new ArrayList<>();
-    if (log.hasTank()) {
-      for (double off_K : STAYING_K) {
-        tried.add(new Errors(0, off_K, false));
+    for (boolean better = true; better; ) {
+      better = false;
+      for (Errors errors : beside(best)) {
+        double now = log(b, errors);
+        if (now > most) {
+          best = errors;
+          most = now;
+          better = true;
+        }
       }
-    }
-    for (Errors errors : tried) {
-      double now = log(b, errors);
-      best = now > most ? errors : best;
-      most = Math.max(most, now);
-    }
-    List<Errors> beside = new ArrayList<>(List.of(new Errors(0, best.tank_K, true)));
-    if (log.hasSurplus()) {
-      for (double off_kW : STAYING_KW) {
-        beside.add(new Errors(off_kW, best.tank_K, false));
-      }
-    }
-    for (Errors errors : beside) {
-      double now = log(b, errors);
-      best = now > most ? errors : best;
-      most = Math.max(most, now);
     }
     return best;
+  }
+
+  /** Errors that differ in one thing from these. */
+  private List<Errors> beside(Errors e) {
+    List<Errors> beside = new ArrayList<>();
+    if (log.hasTank()) {
+      for (double off_K : STAYING_K) {
+        beside.add(new Errors(e.kW, off_K, e.blocked));
+      }
+    }
+    if (log.hasSurplus()) {
+      for (double off_kW : STAYING_KW) {
+        beside.add(new Errors(off_kW, e.tank_K, e.blocked));
+      }
+    }
+    beside.add(new Errors(e.kW, e.tank_K, !e.blocked));
+    return beside;
   }
 
   /** Log of the probability density of all runs and pauses, under errors that stay. */
@@ -225,6 +266,58 @@ final class RunLikelihood {
       explained += p.ends && each[index] > own(p) ? 1 : 0;
     }
     return explained;
+  }
+
+  /**
+   * The run or pause whose end is more to be expected with one than with another, with its time and
+   * what the meters show then; empty where none is.
+   */
+  String evidence(Behaviour b, Errors errors, Behaviour other, Errors others) {
+    double[] mine = each(b, errors);
+    double[] theirs = each(other, others);
+    int most = -1;
+    double ratio = TELLING;
+    for (int index = 0; index < mine.length; index++) {
+      double own = own(periods.get(index));
+      double now = (mine[index] + own) / (theirs[index] + own);
+      if (periods.get(index).ends && now > ratio) {
+        most = index;
+        ratio = now;
+      }
+    }
+    return most < 0 ? "" : says(periods.get(most));
+  }
+
+  private String says(Period p) {
+    int last = Math.min(p.until, log.steps() - 1);
+    String surplus =
+        log.hasSurplus() && Double.isFinite(log.before_kW(last))
+            ? String.format(
+                Locale.ROOT,
+                " at a surplus of %.1f kW",
+                Math.rint(10 * log.before_kW(last)) / 10 + 0.0)
+            : "";
+    double tank_C = log.tank_C(last);
+    String tank =
+        Double.isNaN(tank_C)
+            ? ""
+            : String.format(
+                Locale.ROOT, "%s a tank of %.1f °C", surplus.isEmpty() ? " at" : " and", tank_C);
+    return String.format(
+        Locale.ROOT,
+        "%s at %s, %s %s,%s%s",
+        p.running ? "the stop" : "the start",
+        log.clock(last),
+        p.running ? "after a run of" : "after a pause of",
+        duration(minutes(p)),
+        surplus,
+        tank);
+  }
+
+  private static String duration(double minutes) {
+    return minutes > HOURS_FROM_MIN
+        ? String.format(Locale.ROOT, "%.1f h", minutes / 60)
+        : String.format(Locale.ROOT, "%.0f min", minutes);
   }
 
   private double[] each(Behaviour b, Errors errors) {
@@ -297,7 +390,9 @@ final class RunLikelihood {
         Double.isNaN(expected_K)
             ? 1 / ANY_RISE_K
             : normal(rise_K, expected_K, RISE * expected_K + RISE_K);
-    return b.tankStaysCold ? cold : Double.isNaN(b.heatingRun_min) ? warm : 0.5 * (cold + warm);
+    return b.tankStaysCold
+        ? cold
+        : Double.isNaN(b.heatingRun_min) ? warm : FOR_ROOMS * cold + (1 - FOR_ROOMS) * warm;
   }
 
   private double rise_K(Period p) {
@@ -330,13 +425,20 @@ final class RunLikelihood {
       double onContact, double offContact, double atAll, double calls, double pause) {
 
     static Rates of(Behaviour b, boolean tankShown) {
-      double warm = tankShown ? 0 : 1 / TANK_WARM_MIN;
       return new Rates(
-          1 / b.bounce_min + 1 / b.otherHolds_min + warm,
-          1 / b.otherRuns_min + warm,
-          (tankShown ? 1 / b.givesUp_min : 0) + 1 / NEVER_MIN,
+          1 / b.bounce_min + 1 / b.otherHolds_min,
+          1 / b.otherRuns_min,
+          (tankShown ? 1 / b.givesUp_min : 1 / warm_min(b)) + 1 / NEVER_MIN,
           1 / b.otherCalls_min,
           (tankShown ? 0 : 1 / TANK_CALLS_MIN) + 1 / NEVER_MIN);
+    }
+
+    /** How long it takes to heat the tank by the smaller of the differentials. */
+    private static double warm_min(Behaviour b) {
+      double least_K =
+          Math.min(b.surplusStop_C - b.surplusStart_C, b.everydayStop_C - b.everydayStart_C);
+      double warm_min = 60 * least_K / b.rise_K_per_h;
+      return warm_min > 0 ? Math.min(TANK_WARM_MIN, warm_min) : TANK_WARM_MIN;
     }
   }
 
@@ -397,7 +499,15 @@ final class RunLikelihood {
     return known
         + (p.running
             ? otherStops(b, rates, isOnContact(p, calls, forTank, step), elapsed_min)
-            : otherStarts(b, rates, step, elapsed_min));
+            : otherStarts(b, rates, step, elapsed_min) + again(b, calls, forTank, step, elapsed_min));
+  }
+
+  /** Rate at which a compressor that is called starts again near its limit. */
+  private double again(Behaviour b, Calls calls, boolean forTank, int step, double pause_min) {
+    int at = Math.min(step, log.steps() - 1);
+    double below_K = b.limit_C - log.tank_C(at) - calls.tank_K;
+    boolean near = below_K < NEAR_LIMIT_K && pause_min >= b.minimumOff_min;
+    return near && isCalled(b, calls, forTank, at) ? 1 / AGAIN_MIN : 0;
   }
 
   private static boolean isOnContact(Period p, Calls calls, boolean forTank, int step) {

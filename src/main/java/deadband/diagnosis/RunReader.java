@@ -11,11 +11,7 @@ import java.util.stream.DoubleStream;
 /** Reads off a log how the runs begin, go and end, beside the settings as entered. */
 final class RunReader {
 
-  private static final double DAY_FROM_H = 8;
-  private static final double DAY_UNTIL_H = 18;
 
-  /** A pause longer than this ends a bout of short-cycling [min]. */
-  private static final double LONG_PAUSE_MIN = 90;
 
   /** Error of what a meter shows against what the relay reads [kW]. */
   private static final double NEAR_KW = 0.25;
@@ -41,7 +37,7 @@ final class RunReader {
   private final List<Cycle> whole;
   private final double[] surplus_kW;
   private final double[] tank_C;
-  private final double resolution_min;
+  private final LogRows rows;
   private final boolean[] closed;
 
   /** Sums, and numbers of values, of the surplus up to each row. */
@@ -55,7 +51,7 @@ final class RunReader {
     this.set = set;
     this.surplus_kW = surplusShown ? Surplus.of(log, cycles).orElse(new double[0]) : new double[0];
     this.tank_C = log.column(Meaning.TANK).map(Column::values).orElse(new double[0]);
-    this.resolution_min = log.interval_s() / 60.0;
+    this.rows = new LogRows(log);
     this.closed = new boolean[surplus_kW.length];
     this.sum_kW = new double[surplus_kW.length + 1];
     this.known = new int[surplus_kW.length + 1];
@@ -68,6 +64,26 @@ final class RunReader {
     this.whole = forTheTank();
   }
 
+  /** The runs for the tank, without those that are cut off. */
+  List<Cycle> whole() {
+    return whole;
+  }
+
+  /** Surplus before flexible loads, row by row; empty where it is not shown. */
+  double[] surplus_kW() {
+    return surplus_kW;
+  }
+
+  /** Tank temperature, row by row; empty where it is not shown. */
+  double[] tank_C() {
+    return tank_C;
+  }
+
+  /** Whether the relay stands closed in a row, if it does as entered. */
+  boolean isClosed(int row) {
+    return closed[row];
+  }
+
   /** What started each run, cut ones too. */
   List<Trigger> triggers() {
     return cycles.list().stream().map(this::trigger).toList();
@@ -77,92 +93,6 @@ final class RunReader {
   List<Ending> endings() {
     double shared_C = sharedStop_C();
     return cycles.list().stream().map(cycle -> ending(cycle, shared_C)).toList();
-  }
-
-  Observation observation() {
-    Observation seen = new Observation();
-    double days = Math.max(0.5, log.covered_h() / 24);
-    seen.with(Feature.STARTS, cycles.startsInWorstHour(), 0.1);
-    seen.with(Feature.STARTS_DAY, cycles.count() / days, 0.15);
-    if (whole.isEmpty()) {
-      return seen;
-    }
-    if (days >= 0.9) {
-      share(seen, Feature.BY_DAY, whole, cycle -> isByDay(log.hour(cycle.first())));
-    }
-    for (Cycle cycle : whole) {
-      count(seen, trigger(cycle));
-    }
-    double shared_C = sharedStop_C();
-    whole.forEach(cycle -> count(seen, ending(cycle, shared_C)));
-    runs(seen);
-    surplus(seen);
-    tank(seen);
-    log.column(Meaning.BATTERY)
-        .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(whole.size())));
-    log.column(Meaning.HEAT_PUMP).ifPresent(own -> standby(seen, own));
-    return seen;
-  }
-
-  /** What readings show that are too far apart for single runs. */
-  Observation coarseObservation() {
-    Observation seen = new Observation();
-    if (!whole.isEmpty()) {
-      rise(seen);
-      log.column(Meaning.BATTERY)
-          .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(whole.size())));
-    }
-    return seen;
-  }
-
-  private static void count(Observation seen, Trigger trigger) {
-    if (trigger != Trigger.NOT_SHOWN) {
-      seen.with(trigger, 1);
-    }
-  }
-
-  private static void count(Observation seen, Ending ending) {
-    if (ending != Ending.NOT_SHOWN) {
-      seen.with(ending, 1);
-    }
-  }
-
-  private void runs(Observation seen) {
-    timed(seen, Feature.RUN, median(whole.stream().mapToDouble(Cycle::run_min).toArray()));
-    double[] pauses =
-        whole.stream()
-            .mapToDouble(this::pauseAfter_min)
-            .filter(pause -> pause < LONG_PAUSE_MIN)
-            .toArray();
-    if (pauses.length >= 2) {
-      timed(seen, Feature.PAUSE, median(pauses));
-    }
-  }
-
-  private void timed(Observation seen, Feature feature, double value_min) {
-    seen.with(feature, value_min, feature.scaledError(value_min, 0.3 * resolution_min));
-  }
-
-  private static void share(
-      Observation seen, Feature feature, List<Cycle> of, Predicate<Cycle> holds) {
-    if (!of.isEmpty()) {
-      double share = of.stream().filter(holds).count() / (double) of.size();
-      seen.withShare(feature, share, of.size());
-    }
-  }
-
-  private static boolean isByDay(double hour) {
-    return hour >= DAY_FROM_H && hour < DAY_UNTIL_H;
-  }
-
-  /** Surplus on which the relay decided a start: that of its delay, before the lag. */
-  private double atStart_kW(Cycle cycle) {
-    double lag_min = set.orZero(set.startLag_min());
-    double delay_min = Math.max(1, set.orZero(set.startDelay_min()));
-    return mean(
-        surplus_kW,
-        row(cycle.start_s() - 60 * (lag_min + delay_min)),
-        Math.max(row(cycle.start_s() - 60 * lag_min), cycle.first() - 1) + 1);
   }
 
   /** Where the relay stands row by row if it does as entered with what the meters show. */
@@ -197,17 +127,13 @@ final class RunReader {
 
   /** Whether the relay stands closed some time in the minute or two before the heat pump's lag. */
   private boolean isCalled(Cycle cycle) {
-    int from = row(cycle.start_s() - 60 * (set.orZero(set.startLag_min()) + 2));
+    int from = rows.row(cycle.start_s() - 60 * (set.orZero(set.startLag_min()) + 2));
     for (int row = Math.max(0, from); row <= cycle.first() && row < closed.length; row++) {
       if (closed[row]) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean isByRelay(Trigger trigger) {
-    return trigger == Trigger.RELAY || trigger == Trigger.BELOW_START;
   }
 
   /** The runs without those that heat the rooms, and without those that are cut off. */
@@ -243,7 +169,7 @@ final class RunReader {
     double delay_min = Math.max(1, set.orZero(set.startDelay_min()));
     double back_min =
         delay_min + set.orZero(set.startLag_min()) + set.orZero(set.stopDelay_min()) + 2;
-    int from = row(cycle.start_s() - 60 * back_min);
+    int from = rows.row(cycle.start_s() - 60 * back_min);
     return extreme(from, Math.max(from + 1, cycle.first()), 0.9 * delay_min, 1);
   }
 
@@ -257,7 +183,7 @@ final class RunReader {
     if (!cooled || surplus_kW.length == 0) {
       return false;
     }
-    int first = row(cycle.start_s() - 3 * 3600);
+    int first = rows.row(cycle.start_s() - 3 * 3600);
     for (int row = cycle.first() - 1; row > first; row--) {
       if (surplus_kW[row] <= set.opensAtRest_kW()) {
         return false;
@@ -269,7 +195,7 @@ final class RunReader {
     return false;
   }
 
-  private Trigger trigger(Cycle cycle) {
+  Trigger trigger(Cycle cycle) {
     double before_kW = surplus_kW.length == 0 ? Double.NaN : beforeStart_kW(cycle);
     if (before_kW >= set.closes_kW() - NEAR_KW || isCalled(cycle)) {
       return Trigger.RELAY;
@@ -291,16 +217,16 @@ final class RunReader {
     return at_C >= set.everydayStop_C() - 1 ? Trigger.DISINFECTION : Trigger.NONE;
   }
 
-  private double startTank_C(Cycle cycle) {
-    return mean(tank_C, cycle.first() - rows(1), cycle.first() + 1);
+  double startTank_C(Cycle cycle) {
+    return LogRows.mean(tank_C, cycle.first() - rows.rows(1), cycle.first() + 1);
   }
 
-  private double stopTank_C(Cycle cycle) {
-    double[] around = within(tank_C, cycle.last() - rows(1), cycle.last() + 1 + rows(3));
+  double stopTank_C(Cycle cycle) {
+    double[] around = LogRows.within(tank_C, cycle.last() - rows.rows(1), cycle.last() + 1 + rows.rows(3));
     return Arrays.stream(around).max().orElse(Double.NaN);
   }
 
-  private Ending ending(Cycle cycle, double shared_C) {
+  Ending ending(Cycle cycle, double shared_C) {
     double at_C = tank_C.length == 0 ? Double.NaN : stopTank_C(cycle);
     boolean onSurplus = surplus_kW.length > 0 && highest(cycle) >= set.closes_kW() - NEAR_KW;
     boolean atStop =
@@ -327,7 +253,7 @@ final class RunReader {
     return low_kW <= set.bandTop_kW() + NEAR_KW ? Ending.GAP : Ending.NONE;
   }
 
-  private double pauseAfter_min(Cycle cycle) {
+  double pauseAfter_min(Cycle cycle) {
     int index = cycles.list().indexOf(cycle);
     return index + 1 >= cycles.count()
         ? Double.NaN
@@ -344,7 +270,7 @@ final class RunReader {
    * The tank temperature, below every stop, at which runs end again and again; NaN where there is
    * none.
    */
-  private double sharedStop_C() {
+  double sharedStop_C() {
     if (tank_C.length == 0) {
       return Double.NaN;
     }
@@ -360,8 +286,8 @@ final class RunReader {
     }
     boolean alike = ends[3 * ends.length / 4] - ends[ends.length / 4] <= 0.7;
     double[] rise = whole.stream().mapToDouble(c -> stopTank_C(c) - startTank_C(c)).toArray();
-    boolean rises = median(rise) > 0.2;
-    return alike && rises ? median(ends) : Double.NaN;
+    boolean rises = LogRows.median(rise) > 0.2;
+    return alike && rises ? LogRows.median(ends) : Double.NaN;
   }
 
   /** Highest surplus over any few minutes of a run and the relay's delay before it. */
@@ -369,7 +295,7 @@ final class RunReader {
     double before_s =
         60 * (set.orZero(set.startLag_min()) + Math.max(1, set.orZero(set.startDelay_min())));
     double width_min = Math.max(1, set.orZero(set.stopDelay_min()));
-    return extreme(row(cycle.start_s() - before_s), cycle.last() + 1, width_min, 1);
+    return extreme(rows.row(cycle.start_s() - before_s), cycle.last() + 1, width_min, 1);
   }
 
   /** Lowest surplus, over the relay's delay, by which it can have ended a run. */
@@ -378,14 +304,14 @@ final class RunReader {
         Math.max(
             Math.max(2, set.orZero(set.stopDelay_min())) + 1,
             Math.min(cycle.run_min(), set.orZero(set.minimumRun_min()) + 1));
-    int from = Math.max(cycle.first(), row(cycle.end_s() - 60 * back_min));
+    int from = Math.max(cycle.first(), rows.row(cycle.end_s() - 60 * back_min));
     double width_min = Math.max(1, set.orZero(set.stopDelay_min()));
     return -extreme(from, cycle.last() + 1, width_min, -1);
   }
 
   /** The greatest mean over a width within some rows, of the surplus times a sign. */
   private double extreme(int from, int until, double width_min, int sign) {
-    int width = rows(width_min);
+    int width = rows.rows(width_min);
     double best = Double.NaN;
     int begin = Math.max(0, from);
     int last = Math.min(until, surplus_kW.length);
@@ -404,144 +330,5 @@ final class RunReader {
   private double surplus(int from, int until) {
     int of = known[until] - known[from];
     return of == 0 ? Double.NaN : (sum_kW[until] - sum_kW[from]) / of;
-  }
-
-  private void surplus(Observation seen) {
-    if (surplus_kW.length == 0 || Double.isNaN(set.closes_kW())) {
-      return;
-    }
-    double[] deficits =
-        whole.stream()
-            .filter(cycle -> isByRelay(trigger(cycle)) && isPrompt(cycle))
-            .mapToDouble(this::deficit)
-            .toArray();
-    if (deficits.length > 0) {
-      double mean = Arrays.stream(deficits).average().orElse(Double.NaN);
-      seen.with(Feature.DEFICIT, mean, 0.02 + 0.25 / deficits.length);
-    }
-  }
-
-  /** Whether a start follows the closing of the relay, and did not wait for the tank to cool. */
-  private boolean isPrompt(Cycle cycle) {
-    double wait_min = set.orZero(set.startLag_min()) + set.orZero(set.minimumOff_min()) + 8;
-    int from = Math.max(0, row(cycle.start_s() - 60 * wait_min));
-    return !closed[from];
-  }
-
-  private double deficit(Cycle cycle) {
-    double share = (cycle.power_kW() - atStart_kW(cycle)) / cycle.power_kW();
-    return Math.max(0, Math.min(1, share));
-  }
-
-  private void tank(Observation seen) {
-    if (tank_C.length == 0) {
-      return;
-    }
-    rise(seen);
-    double[] all =
-        whole.stream().mapToDouble(c -> Math.abs(stopTank_C(c) - startTank_C(c))).toArray();
-    seen.with(Feature.DIFFERENTIAL, median(all), 0.3 / Math.sqrt(all.length));
-  }
-
-  private void rise(Observation seen) {
-    if (tank_C.length == 0) {
-      return;
-    }
-    double rise_K = 0;
-    double hours = 0;
-    for (Cycle cycle : whole) {
-      double rise = stopTank_C(cycle) - startTank_C(cycle);
-      if (Double.isFinite(rise)) {
-        rise_K += rise;
-        hours += cycle.run_min() / 60;
-      }
-    }
-    double mean = Math.max(0, rise_K / hours);
-    seen.with(Feature.RISE, mean, Feature.RISE.scaledError(mean, 0.5 / hours));
-  }
-
-  /** The part of the heat pump's energy, while there is no surplus, that is not imported. */
-  private double fed() {
-    double[] grid_kW = log.column(Meaning.GRID).map(Column::values).orElse(new double[0]);
-    double given = 0;
-    double taken = 0;
-    for (Cycle cycle : whole) {
-      for (int row = cycle.first(); row <= cycle.last() && grid_kW.length > 0; row++) {
-        if (surplus_kW.length > 0 && surplus_kW[row] < 0 && Double.isFinite(grid_kW[row])) {
-          given += Math.max(0, cycle.power_kW() - Math.max(0, grid_kW[row]));
-          taken += cycle.power_kW();
-        }
-      }
-    }
-    return taken > 0 ? given / taken : Double.NaN;
-  }
-
-  /** Share of pauses in which even the standby power is gone; nothing where there is none. */
-  private void standby(Observation seen, Column own) {
-    double most_kW = cycles.standby_kW() + 0.1 * (cycles.running_kW() - cycles.standby_kW());
-    double[] quiet = Arrays.stream(own.values()).filter(kW -> kW > 0.002 && kW < most_kW).toArray();
-    if (quiet.length < 0.02 * log.rows() || median(quiet) < 0.004) {
-      return;
-    }
-    int gone = 0;
-    int pauses = 0;
-    for (int index = 1; index < cycles.count(); index++) {
-      int from = cycles.list().get(index - 1).last() + 2;
-      int until = cycles.list().get(index).first() - 1;
-      if (from < until) {
-        pauses++;
-        gone += at(within(own.values(), from, until), 0.2) < 0.002 ? 1 : 0;
-      }
-    }
-    if (pauses >= 2) {
-      seen.withShare(Feature.STANDBY_LOST, gone / (double) pauses, pauses);
-    }
-  }
-
-  private int rows(double minutes) {
-    return (int) Math.max(1, Math.round(minutes / resolution_min));
-  }
-
-  /** The row that holds an instant, or the last one before it. */
-  private int row(double instant_s) {
-    int low = 0;
-    int high = log.rows() - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (log.at_s(middle) <= instant_s) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
-    }
-    return low;
-  }
-
-  private static double[] within(double[] values, int from, int until) {
-    int begin = Math.max(0, from);
-    int end = Math.min(values.length, until);
-    return begin >= end
-        ? new double[0]
-        : Arrays.stream(values, begin, end).filter(Double::isFinite).toArray();
-  }
-
-  /** The value below which so great a share of them lies. */
-  private static double at(double[] values, double share) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return sorted.length == 0 ? Double.NaN : sorted[(int) (share * (sorted.length - 1))];
-  }
-
-  private static double mean(double[] values, int from, int until) {
-    return DoubleStream.of(within(values, from, until)).average().orElse(Double.NaN);
-  }
-
-  static double median(double[] values) {
-    double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
-    if (sorted.length == 0) {
-      return Double.NaN;
-    }
-    int middle = sorted.length / 2;
-    return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
   }
 }

@@ -3,6 +3,7 @@ package deadband.diagnosis;
 import deadband.meterlog.Column;
 import deadband.meterlog.Meaning;
 import deadband.meterlog.MeterLog;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -167,6 +168,14 @@ final class Watched {
 
   double tank_C(int step) {
     return tank_C[step];
+  }
+
+  /** Local time of a step, such as {@code 2026-06-02 10:14}. */
+  String clock(int step) {
+    return log.clock(0, log.at_s(0) + (long) step * step_s)
+        .truncatedTo(ChronoUnit.MINUTES)
+        .toString()
+        .replace('T', ' ');
   }
 
   double hour(int step) {

@@ -23,6 +23,8 @@ import deadband.report.JsonForm.Members;
 import deadband.setup.Change;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +48,9 @@ public record DiagnosisReport(
     Diagnosis diagnosis,
     List<String> skipped,
     List<Finding> findings) {
+
+  /** A share below this is not worth a word. */
+  private static final double LEAST_SHARE = 0.005;
 
   private static final int VERSION = 1;
 
@@ -184,6 +189,7 @@ public record DiagnosisReport(
           .and("predicted", SEEN, place -> place.report.predicted(place.ranked().predicted()))
           .and("observed", SEEN, place -> seen(place.report.diagnosis.observed()))
           .and("tellApart", TEXT, place -> place.ranked().tellApart())
+          .and("evidence", TEXT, place -> place.ranked().evidence())
           .and(
               "findings",
               TEXT.list(),
@@ -258,12 +264,15 @@ public record DiagnosisReport(
     return !diagnosis.causes().isEmpty() && !diagnosis.fits();
   }
 
+  /** One of each check: the first is the heaviest. */
   private List<Finding> findings(Ranked ranked) {
+    Set<String> checks = new HashSet<>();
     return findings.stream()
         .filter(
             finding ->
                 ranked.causes().stream()
                     .anyMatch(cause -> cause.checks().contains(finding.check().name())))
+        .filter(finding -> checks.add(finding.check().name()))
         .toList();
   }
 
@@ -380,6 +389,9 @@ public record DiagnosisReport(
     if (ranked.events() > 0) {
       details.add("explains " + explains(ranked));
     }
+    if (!ranked.evidence().isEmpty()) {
+      details.add("best shown by " + ranked.evidence());
+    }
     if (!ranked.telling().isEmpty()) {
       details.add("predicted: " + compared(ranked));
     }
@@ -467,6 +479,7 @@ public record DiagnosisReport(
     return observed.features().isEmpty()
         ? "nothing that can be compared"
         : observed.features().stream()
+            .filter(f -> !f.isShare() || observed.get(f).orElse(0.0) >= LEAST_SHARE)
             .map(f -> f.says() + " " + Values.says(f, observed.get(f).orElse(0.0)))
             .collect(Collectors.joining(", "));
   }
@@ -520,6 +533,9 @@ public record DiagnosisReport(
         layout.labelled("settings", ranked.differs().isEmpty() ? "as entered" : ranked.differs()));
     if (ranked.events() > 0) {
       text.append(layout.labelled("explains", explains(ranked)));
+    }
+    if (!ranked.evidence().isEmpty()) {
+      text.append(layout.labelled("shown by", ranked.evidence()));
     }
     if (!ranked.telling().isEmpty()) {
       text.append(layout.labelled("predicted", compared(ranked)));

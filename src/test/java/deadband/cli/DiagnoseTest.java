@@ -187,6 +187,6 @@ class DiagnoseTest {
 
     CommandLineRun refused = CommandLineRun.of("simulate", GOOD, "--day", hunting(1, false));
     assertThat(refused.exit()).isEqualTo(Exit.UNREADABLE);
-    assertThat(refused.err()).contains("no power input of the heat pump beside it");
+    assertThat(refused.err()).contains("and no power input of the heat pump");
   }
 }

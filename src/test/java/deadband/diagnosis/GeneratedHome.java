@@ -684,7 +684,8 @@ final class GeneratedHome {
           case METER_ERROR -> onContact && surplus_kW < start_kW - 0.4 ? 1 : 0;
           case TANK_SENSOR -> everydayCalls && !contact ? 1 : 0;
           case SECOND_CONTROLLER -> onContact && other && surplus_kW < start_kW ? 1 : 0;
-          case BUFFER_TOO_SMALL, STUCK_VALVE, NOTHING_UNUSUAL -> 1;
+          case BUFFER_TOO_SMALL -> !everydayCalls && !contact ? 1 : 0;
+          case STUCK_VALVE, NOTHING_UNUSUAL -> 1;
           default -> 0;
         };
   }

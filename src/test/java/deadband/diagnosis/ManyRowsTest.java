@@ -1,0 +1,91 @@
+package deadband.diagnosis;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import deadband.reading.LogOptions;
+import deadband.reading.LogReading;
+import java.io.File;
+import java.io.InputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A long log is read, and its runs are found, in half of the heap that its rows may take at 512 MB
+ * for a million, so that a regression shows before the bound is broken. The time is measured by
+ * {@code src/bench/million-rows}.
+ */
+class ManyRowsTest {
+
+  private static final int ROWS = 200_000;
+  private static final int HEAP_MB = 512 * ROWS / 1_000_000 / 2;
+
+  /** The rows as a file holds them, made as they are read. */
+  private static final class Rows extends InputStream {
+
+    private byte[] line = "time,grid (W),pv (W),heat pump (W)\n".getBytes(StandardCharsets.UTF_8);
+    private int at;
+    private int row;
+
+    @Override
+    public int read() {
+      if (at == line.length) {
+        if (row == ROWS) {
+          return -1;
+        }
+        int pump_W = row / 600 % 22 < 10 ? 2800 : 12;
+        line =
+            String.format(
+                    Locale.ROOT, "%d,%d,3000,%d%n", 1_777_593_600 + row, pump_W - 2600, pump_W)
+                .getBytes(StandardCharsets.UTF_8);
+        row++;
+        at = 0;
+      }
+      return line[at++];
+    }
+  }
+
+  /** Reads them in a process of its own. */
+  public static void main(String[] none) {
+    LogReading.Read read =
+        (LogReading.Read) LogReading.ofStream("rows.csv", new Rows(), LogOptions.none());
+    Diagnosis diagnosis =
+        Diagnosis.of(Optional.empty(), Optional.of(read.log()), ObservedWords.of(""));
+    System.exit(read.log().rows() == ROWS && diagnosis.cycles().count() > 10 ? 0 : 1);
+  }
+
+  /** Where the classes of the project and its reader of CSV come from, however tests are run. */
+  private static String classPath() throws ClassNotFoundException {
+    return Stream.of(
+            ManyRowsTest.class,
+            Diagnosis.class,
+            Class.forName("de.siegmar.fastcsv.reader.CsvReader"))
+        .map(known -> Path.of(URI.create(location(known))).toString())
+        .collect(Collectors.joining(File.pathSeparator));
+  }
+
+  private static String location(Class<?> known) {
+    return known.getProtectionDomain().getCodeSource().getLocation().toString();
+  }
+
+  @Test
+  void aLongLogNeedsLittleHeap() throws Exception {
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx" + HEAP_MB + "m",
+                "-XX:+UseSerialGC",
+                "-cp",
+                classPath(),
+                ManyRowsTest.class.getName())
+            .redirectErrorStream(true)
+            .start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(said).isZero();
+  }
+}
