@@ -229,7 +229,7 @@ final class LogRanking {
   /** The run or pause of the log that tells a cause best from the usual home. */
   private String evidence(Hypothesis one) {
     Hypothesis usual = best.get(List.of(Cause.NOTHING_UNUSUAL));
-    if (usual == null || usual == one) {
+    if (usual == null || usual.equals(one)) {
       return "";
     }
     return runs.evidence(
