@@ -1,6 +1,5 @@
 import static org.objectweb.asm.Opcodes.*;
 
-import java.io.File;
 import java.io.IOException;
 import java.net.URL;
 import java.net.URLClassLoader;
@@ -69,12 +68,10 @@ final class SoonLoaded {
 
   public static void main(String[] words) throws IOException {
     Path folder = Files.createDirectories(Path.of(words[0]));
-    for (String file : words[1].split(File.pathSeparator)) {
-      Path from = Path.of(file);
-      if (file.endsWith(".jar")) {
-        try (URLClassLoader loader = new URLClassLoader(new URL[] {from.toUri().toURL()})) {
-          new SoonLoaded(loader).write(from, folder.resolve(from.getFileName()));
-        }
+    for (String jar : List.of(words).subList(1, words.length)) {
+      Path from = Path.of(jar);
+      try (URLClassLoader loader = new URLClassLoader(new URL[] {from.toUri().toURL()})) {
+        new SoonLoaded(loader).write(from, folder.resolve(from.getFileName()));
       }
     }
   }
