@@ -132,7 +132,7 @@ final class GeneratedHome {
   }
 
   /**
-   * Sizes of the home: those in which the noise was settled, and others that were not looked at.
+   * Sizes of the home: the usual ones, and others, with larger heat pumps and longer times.
    */
   enum Sizes {
     USUAL,
