@@ -22,10 +22,10 @@ import java.util.function.Consumer;
 final class Hypotheses {
 
   /**
-   * Before anything is seen: of homes whose log is read, four in five have no fault. Our own choice,
-   * counted nowhere. With half or twice as much, 2 of 200 generated homes without a fault changed
-   * their verdict, and with half as much 8 of 359 with one, in other sizes than usual, their first
-   * cause.
+   * Before anything is seen: of homes whose log is read, four in five have no fault. Our own
+   * choice, counted nowhere. With half or twice as much, 2 of 200 generated homes without a fault
+   * changed their verdict, and with half as much 8 of 359 with one, in other sizes than usual,
+   * their first cause.
    */
   private static final double USUAL = 100;
 

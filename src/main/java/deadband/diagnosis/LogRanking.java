@@ -207,8 +207,7 @@ final class LogRanking {
         .filter(feature -> seen.get(feature).isPresent())
         .sorted(
             Comparator.comparingDouble(
-                feature ->
-                    theirs.logLikelihood(feature, seen) - mine.logLikelihood(feature, seen)))
+                feature -> theirs.logLikelihood(feature, seen) - mine.logLikelihood(feature, seen)))
         .toList();
   }
 
@@ -232,8 +231,7 @@ final class LogRanking {
     if (usual == null || usual.equals(one)) {
       return "";
     }
-    return runs.evidence(
-        one.acts(), under(one), usual.acts(), under(usual));
+    return runs.evidence(one.acts(), under(one), usual.acts(), under(usual));
   }
 
   private Errors under(Hypothesis one) {

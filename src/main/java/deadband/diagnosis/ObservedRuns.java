@@ -12,6 +12,7 @@ final class ObservedRuns {
 
   private static final double DAY_FROM_H = 8;
   private static final double DAY_UNTIL_H = 18;
+
   /** A pause longer than this ends a bout of short-cycling [min]. */
   private static final double LONG_PAUSE_MIN = 90;
 
@@ -49,7 +50,8 @@ final class ObservedRuns {
     surplus(seen);
     tank(seen);
     log.column(Meaning.BATTERY)
-        .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(runs.whole().size())));
+        .ifPresent(
+            battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(runs.whole().size())));
     log.column(Meaning.HEAT_PUMP).ifPresent(own -> standby(seen, own));
     return seen;
   }
@@ -60,7 +62,8 @@ final class ObservedRuns {
     if (!runs.whole().isEmpty()) {
       rise(seen);
       log.column(Meaning.BATTERY)
-          .ifPresent(battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(runs.whole().size())));
+          .ifPresent(
+              battery -> seen.with(Feature.BATTERY, fed(), 0.2 / Math.sqrt(runs.whole().size())));
     }
     return seen;
   }
@@ -78,7 +81,10 @@ final class ObservedRuns {
   }
 
   private void runs(Observation seen) {
-    timed(seen, Feature.RUN, LogRows.median(runs.whole().stream().mapToDouble(Cycle::run_min).toArray()));
+    timed(
+        seen,
+        Feature.RUN,
+        LogRows.median(runs.whole().stream().mapToDouble(Cycle::run_min).toArray()));
     double[] pauses =
         runs.whole().stream()
             .mapToDouble(runs::pauseAfter_min)
@@ -152,7 +158,9 @@ final class ObservedRuns {
     }
     rise(seen);
     double[] all =
-        runs.whole().stream().mapToDouble(c -> Math.abs(runs.stopTank_C(c) - runs.startTank_C(c))).toArray();
+        runs.whole().stream()
+            .mapToDouble(c -> Math.abs(runs.stopTank_C(c) - runs.startTank_C(c)))
+            .toArray();
     seen.with(Feature.DIFFERENTIAL, LogRows.median(all), 0.3 / Math.sqrt(all.length));
   }
 
@@ -180,7 +188,9 @@ final class ObservedRuns {
     double taken = 0;
     for (Cycle cycle : runs.whole()) {
       for (int row = cycle.first(); row <= cycle.last() && grid_kW.length > 0; row++) {
-        if (runs.surplus_kW().length > 0 && runs.surplus_kW()[row] < 0 && Double.isFinite(grid_kW[row])) {
+        if (runs.surplus_kW().length > 0
+            && runs.surplus_kW()[row] < 0
+            && Double.isFinite(grid_kW[row])) {
           given += Math.max(0, cycle.power_kW() - Math.max(0, grid_kW[row]));
           taken += cycle.power_kW();
         }

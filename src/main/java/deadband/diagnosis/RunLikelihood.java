@@ -42,7 +42,9 @@ final class RunLikelihood {
 
   private static final double STAYS_K = 0.7;
   private static final double[] STAYING_KW = {-0.2, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2};
-  private static final double[] STAYING_K = {-1.5, -1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1, 1.5};
+  private static final double[] STAYING_K = {
+    -1.5, -1, -0.75, -0.5, -0.25, 0, 0.25, 0.5, 0.75, 1, 1.5
+  };
 
   /** Share of homes whose everyday programme is blocked by day. */
   private static final double BLOCKED = 0.3;
@@ -499,7 +501,8 @@ final class RunLikelihood {
     return known
         + (p.running
             ? otherStops(b, rates, isOnContact(p, calls, forTank, step), elapsed_min)
-            : otherStarts(b, rates, step, elapsed_min) + again(b, calls, forTank, step, elapsed_min));
+            : otherStarts(b, rates, step, elapsed_min)
+                + again(b, calls, forTank, step, elapsed_min));
   }
 
   /** Rate at which a compressor that is called starts again near its limit. */

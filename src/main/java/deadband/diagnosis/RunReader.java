@@ -5,13 +5,9 @@ import deadband.meterlog.Meaning;
 import deadband.meterlog.MeterLog;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Predicate;
-import java.util.stream.DoubleStream;
 
 /** Reads off a log how the runs begin, go and end, beside the settings as entered. */
 final class RunReader {
-
-
 
   /** Error of what a meter shows against what the relay reads [kW]. */
   private static final double NEAR_KW = 0.25;
@@ -222,7 +218,8 @@ final class RunReader {
   }
 
   double stopTank_C(Cycle cycle) {
-    double[] around = LogRows.within(tank_C, cycle.last() - rows.rows(1), cycle.last() + 1 + rows.rows(3));
+    double[] around =
+        LogRows.within(tank_C, cycle.last() - rows.rows(1), cycle.last() + 1 + rows.rows(3));
     return Arrays.stream(around).max().orElse(Double.NaN);
   }
 

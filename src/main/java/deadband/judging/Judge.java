@@ -78,7 +78,10 @@ public final class Judge {
     this.anew = anew;
     this.setupChecks = book.checks().stream().filter(check -> !Acceptance.isAbout(check)).toList();
     this.acceptanceChecks = book.checks().stream().filter(Acceptance::isAbout).toList();
-    this.damageChecks = setupChecks.stream().filter(check -> check.consequence().compareTo(Consequence.DAMAGE) <= 0).toList();
+    this.damageChecks =
+        setupChecks.stream()
+            .filter(check -> check.consequence().compareTo(Consequence.DAMAGE) <= 0)
+            .toList();
   }
 
   public RuleBook book() {

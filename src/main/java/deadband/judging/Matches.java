@@ -23,9 +23,7 @@ final class Matches {
 
   Matches(Collection<Match> matches) {
     for (Match match : matches) {
-      byCase
-          .computeIfAbsent(match.found(), found -> new HashMap<>(2))
-          .put(match.check(), match);
+      byCase.computeIfAbsent(match.found(), found -> new HashMap<>(2)).put(match.check(), match);
     }
   }
 

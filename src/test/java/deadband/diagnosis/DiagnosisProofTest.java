@@ -22,9 +22,9 @@ import org.junit.jupiter.api.Test;
  *
  * <p>A build tries a few homes. {@code -Ddeadband.homes=20} tries so many of each cause, and ten
  * times as many healthy ones, in the usual sizes and in others (the noise was settled in both by
- * other seeds), and prints the tables of DEVELOPERS.md. What is aimed at is the
- * right cause first in 90 % and among the first two in 97 %, and 98 % of healthy homes called
- * healthy; the floors are below what is reached.
+ * other seeds), and prints the tables of DEVELOPERS.md. What is aimed at is the right cause first
+ * in 90 % and among the first two in 97 %, and 98 % of healthy homes called healthy; the floors are
+ * below what is reached.
  */
 class DiagnosisProofTest {
 

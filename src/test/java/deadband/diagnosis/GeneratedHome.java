@@ -131,9 +131,7 @@ final class GeneratedHome {
     faulty();
   }
 
-  /**
-   * Sizes of the home: the usual ones, and others, with larger heat pumps and longer times.
-   */
+  /** Sizes of the home: the usual ones, and others, with larger heat pumps and longer times. */
   enum Sizes {
     USUAL,
     OTHER

@@ -4,14 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import deadband.reading.LogOptions;
 import deadband.reading.LogReading;
+import java.io.ByteArrayInputStream;
 import java.io.File;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Enumeration;
+import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -26,34 +31,36 @@ class ManyRowsTest {
   private static final int HEAP_MB = 512 * ROWS / 1_000_000 / 2;
 
   /** The rows as a file holds them, made as they are read. */
-  private static final class Rows extends InputStream {
+  private static InputStream rows() {
+    Iterator<String> lines =
+        Stream.concat(
+                Stream.of("time,grid (W),pv (W),heat pump (W)\n"),
+                IntStream.range(0, ROWS).mapToObj(ManyRowsTest::row))
+            .iterator();
+    return new SequenceInputStream(
+        new Enumeration<>() {
+          @Override
+          public boolean hasMoreElements() {
+            return lines.hasNext();
+          }
 
-    private byte[] line = "time,grid (W),pv (W),heat pump (W)\n".getBytes(StandardCharsets.UTF_8);
-    private int at;
-    private int row;
+          @Override
+          public InputStream nextElement() {
+            return new ByteArrayInputStream(lines.next().getBytes(StandardCharsets.UTF_8));
+          }
+        });
+  }
 
-    @Override
-    public int read() {
-      if (at == line.length) {
-        if (row == ROWS) {
-          return -1;
-        }
-        int pump_W = row / 600 % 22 < 10 ? 2800 : 12;
-        line =
-            String.format(
-                    Locale.ROOT, "%d,%d,3000,%d%n", 1_777_593_600 + row, pump_W - 2600, pump_W)
-                .getBytes(StandardCharsets.UTF_8);
-        row++;
-        at = 0;
-      }
-      return line[at++];
-    }
+  private static String row(int row) {
+    int pump_W = row / 600 % 22 < 10 ? 2800 : 12;
+    return String.format(
+        Locale.ROOT, "%d,%d,3000,%d%n", 1_777_593_600 + row, pump_W - 2600, pump_W);
   }
 
   /** Reads them in a process of its own. */
   public static void main(String[] none) {
     LogReading.Read read =
-        (LogReading.Read) LogReading.ofStream("rows.csv", new Rows(), LogOptions.none());
+        (LogReading.Read) LogReading.ofStream("rows.csv", rows(), LogOptions.none());
     Diagnosis diagnosis =
         Diagnosis.of(Optional.empty(), Optional.of(read.log()), ObservedWords.of(""));
     System.exit(read.log().rows() == ROWS && diagnosis.cycles().count() > 10 ? 0 : 1);
