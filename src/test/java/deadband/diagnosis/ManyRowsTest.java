@@ -11,7 +11,8 @@ import java.io.SequenceInputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Enumeration;
+import java.util.AbstractCollection;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
@@ -32,29 +33,29 @@ class ManyRowsTest {
 
   /** The rows as a file holds them, made as they are read. */
   private static InputStream rows() {
-    Iterator<String> lines =
-        Stream.concat(
-                Stream.of("time,grid (W),pv (W),heat pump (W)\n"),
-                IntStream.range(0, ROWS).mapToObj(ManyRowsTest::row))
-            .iterator();
     return new SequenceInputStream(
-        new Enumeration<>() {
-          @Override
-          public boolean hasMoreElements() {
-            return lines.hasNext();
-          }
+        Collections.enumeration(
+            new AbstractCollection<InputStream>() {
+              @Override
+              public Iterator<InputStream> iterator() {
+                return IntStream.range(-1, ROWS).mapToObj(ManyRowsTest::row).iterator();
+              }
 
-          @Override
-          public InputStream nextElement() {
-            return new ByteArrayInputStream(lines.next().getBytes(StandardCharsets.UTF_8));
-          }
-        });
+              @Override
+              public int size() {
+                return ROWS + 1;
+              }
+            }));
   }
 
-  private static String row(int row) {
+  private static InputStream row(int row) {
     int pump_W = row / 600 % 22 < 10 ? 2800 : 12;
-    return String.format(
-        Locale.ROOT, "%d,%d,3000,%d%n", 1_777_593_600 + row, pump_W - 2600, pump_W);
+    String line =
+        row < 0
+            ? "time,grid (W),pv (W),heat pump (W)\n"
+            : String.format(
+                Locale.ROOT, "%d,%d,3000,%d%n", 1_777_593_600 + row, pump_W - 2600, pump_W);
+    return new ByteArrayInputStream(line.getBytes(StandardCharsets.UTF_8));
   }
 
   /** Reads them in a process of its own. */
