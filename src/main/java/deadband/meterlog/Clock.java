@@ -11,7 +11,7 @@ import java.util.TreeMap;
 
 /**
  * The clock of a log set right: daylight saving of a local clock, and rows of a clock that ran
- * ahead or behind for a while. A clock that was put back for good is said.
+ * fast or slow for a while. A clock that was put back for good is said.
  */
 final class Clock {
 
@@ -108,7 +108,7 @@ final class Clock {
                 Locale.ROOT,
                 "clock %s %s for %d rows from %s on, put right",
                 duration(Math.abs(off_s)),
-                off_s > 0 ? "ahead" : "behind",
+                off_s > 0 ? "fast" : "slow",
                 until - row,
                 local(row)));
         row = until;

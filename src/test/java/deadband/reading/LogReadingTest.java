@@ -381,7 +381,7 @@ class LogReadingTest {
     assertThat(log.gaps()).isEmpty();
     assertThat(value(log, Meaning.IMPORT, 15)).isEqualTo(15);
     assertThat(log.order().clockChanges())
-        .containsExactly("clock 8.0 h ahead for 10 rows from 2026-05-01T10:10 on, put right");
+        .containsExactly("clock 8.0 h fast for 10 rows from 2026-05-01T10:10 on, put right");
   }
 
   @Test
