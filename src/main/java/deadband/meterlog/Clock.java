@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * The clock of a log set right: daylight saving of a local clock, and rows of a clock that ran
- * fast or slow for a while. A clock that was put back for good is said.
+ * The clock of a log set right: daylight saving of a local clock, and rows of a clock that ran fast
+ * or slow for a while. A clock that was put back for good is said.
  */
 final class Clock {
 
