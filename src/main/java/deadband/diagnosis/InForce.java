@@ -142,21 +142,16 @@ final class InForce {
                 Locale.ROOT,
                 " (%s %.1f kW)",
                 entered.pointer().dotted(),
-                tenths(entered.optional().orElse(0.0)))
+                Values.tenths(entered.optional().orElse(0.0)))
             : "";
     says.add(
         String.format(
             Locale.ROOT,
             "surplus before heat pump and heater at %s: half of them from %.1f to %.1f kW%s",
             what,
-            tenths(at[at.length / 4]),
-            tenths(at[3 * at.length / 4]),
+            Values.tenths(at[at.length / 4]),
+            Values.tenths(at[3 * at.length / 4]),
             setting));
-  }
-
-  /** To the nearest tenth, without a minus before nothing. */
-  private static double tenths(double value) {
-    return Math.rint(10 * value) / 10 + 0.0;
   }
 
   private static double mean(double[] values, int from, int until) {

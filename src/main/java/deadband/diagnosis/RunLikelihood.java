@@ -295,9 +295,7 @@ final class RunLikelihood {
     String surplus =
         log.hasSurplus() && Double.isFinite(log.before_kW(last))
             ? String.format(
-                Locale.ROOT,
-                " at a surplus of %.1f kW",
-                Math.rint(10 * log.before_kW(last)) / 10 + 0.0)
+                Locale.ROOT, " at a surplus of %.1f kW", Values.tenths(log.before_kW(last)))
             : "";
     double tank_C = log.tank_C(last);
     String tank =

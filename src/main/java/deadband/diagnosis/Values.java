@@ -12,6 +12,11 @@ public final class Values {
     return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.1f", value);
   }
 
+  /** To the nearest tenth, without a minus before nothing. */
+  static double tenths(double value) {
+    return Math.rint(10 * value) / 10 + 0.0;
+  }
+
   /** A value with its unit. */
   public static String says(Feature feature, double value) {
     if (feature.isShare()) {

@@ -1,7 +1,5 @@
 package deadband.meterlog;
 
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -44,10 +42,6 @@ public final class Assembly {
         raw.name(), times, new MeterLog.Order(repeats, unequal, moved, clockChanges), columns);
   }
 
-  private static LocalDateTime clock(long at_s) {
-    return LocalDateTime.ofEpochSecond(at_s, 0, ZoneOffset.UTC);
-  }
-
   private void seenClockChanges(MeterLog.Times times) {
     for (int row = 1; row < times.clock_s().length; row++) {
       int change_s = times.clock_s()[row] - times.clock_s()[row - 1];
@@ -56,7 +50,7 @@ public final class Assembly {
             "UTC offset changes by "
                 + change_s / 60
                 + " min on "
-                + clock(times.at_s()[row] + times.clock_s()[row]).toLocalDate());
+                + Clock.shows(times.at_s()[row] + times.clock_s()[row]).toLocalDate());
       }
     }
   }
@@ -148,8 +142,8 @@ public final class Assembly {
             .gaps()
             .add(
                 new MeterLog.Gap(
-                    clock(from_s + times.clock_s()[row]),
-                    clock(at_s[row + 1] + times.clock_s()[row + 1]),
+                    Clock.shows(from_s + times.clock_s()[row]),
+                    Clock.shows(at_s[row + 1] + times.clock_s()[row + 1]),
                     (at_s[row + 1] - from_s) / 3600.0));
       }
     }

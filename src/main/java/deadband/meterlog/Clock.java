@@ -58,7 +58,7 @@ final class Clock {
             "local clock "
                 + (change_s > 0 ? "put back" : "put forward")
                 + " by an hour on "
-                + clock(raw.at_s(row)).toLocalDate());
+                + shows(raw.at_s(row)).toLocalDate());
       }
       if (ahead_s != 0) {
         raw.shift(row, ahead_s);
@@ -68,7 +68,7 @@ final class Clock {
 
   /** What must be added from this row on; 0 where the clock was not changed. */
   private int change_s(int row, long jump_s, int ahead_s) {
-    if (!isChangeNight(clock(raw.at_s(row)))) {
+    if (!isChangeNight(shows(raw.at_s(row)))) {
       return 0;
     }
     long off_s = Math.min(step_s / 2, 60);
@@ -148,10 +148,11 @@ final class Clock {
   }
 
   private LocalDateTime local(int row) {
-    return clock(raw.at_s(row) + raw.offset_s(row));
+    return shows(raw.at_s(row) + raw.offset_s(row));
   }
 
-  private static LocalDateTime clock(long at_s) {
+  /** What a clock shows that is at so many seconds since 1970. */
+  static LocalDateTime shows(long at_s) {
     return LocalDateTime.ofEpochSecond(at_s, 0, ZoneOffset.UTC);
   }
 

@@ -1,7 +1,6 @@
 package deadband.meterlog;
 
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -103,7 +102,7 @@ public final class MeterLog {
 
   /** Local time of an instant in a row or at its end. */
   public LocalDateTime clock(int row, long instant_s) {
-    return LocalDateTime.ofEpochSecond(instant_s + times.clock_s[row], 0, ZoneOffset.UTC);
+    return Clock.shows(instant_s + times.clock_s[row]);
   }
 
   /** Hour of the local day at which a row begins, 0 to below 24. */
