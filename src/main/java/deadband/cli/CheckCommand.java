@@ -10,6 +10,7 @@ import deadband.document.Source;
 import deadband.judging.HouseRuleFailure;
 import deadband.judging.Judge;
 import deadband.judging.Judgement;
+import deadband.judging.Trials;
 import deadband.limits.Limits;
 import deadband.paste.Pasted;
 import deadband.reading.SetupReading;
@@ -26,11 +27,14 @@ import deadband.setup.Setup;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -227,13 +231,14 @@ final class CheckCommand implements Callable<Integer> {
     judging.warn(console);
     Saving saving = save.saving(console, paths());
     Closing closing = new Closing();
+    CompletableFuture<Judge> judge = new CompletableFuture<>();
     try (Reports reports = new Reports(console.out(), format);
-        InOrder<Answer> answers = new InOrder<>(answer -> isTaken(answer, reports, closing))) {
-      CompletableFuture<Judge> judge =
-          CompletableFuture.supplyAsync(() -> judging.judge(runs), answers.workers());
-      Predicate<Input> asked =
-          input -> answers.add(input.bytes(), () -> answer(input, judge, runs, limits, date));
-      Predicate<Input> saved = input -> asked.test(saving.saved(input));
+        InOrder<Input, Answer> answers =
+            new InOrder<>(
+                inputs -> answers(inputs, judge, runs, limits, date),
+                answer -> isTaken(answer, reports, closing))) {
+      judge.completeAsync(() -> judging.judge(runs), answers.workers());
+      Predicate<Input> saved = input -> answers.add(saving.saved(input), input.bytes());
       if (new Inputs(files, name, lines, equipment, console).each(saved) && answers.finish()) {
         reports.end();
       }
@@ -275,23 +280,42 @@ final class CheckCommand implements Callable<Integer> {
     return reports.print(answer.report());
   }
 
-  /** For any number of threads. */
-  private Answer answer(
-      Input input, CompletableFuture<Judge> judge, DayRuns runs, Limits limits, LocalDate date) {
-    SetupReading reading = input.reading().get();
-    if (reading instanceof SetupReading.Unreadable unreadable) {
-      return new Answer(
-          unreadable(unreadable),
-          closing -> {
-            unreadable(unreadable, input, closing);
-            table.unreadable(unreadable.name());
-          });
+  /** What is said of several inputs, judged side by side. For any number of threads. */
+  private List<Answer> answers(
+      List<Input> inputs,
+      CompletableFuture<Judge> judge,
+      DayRuns runs,
+      Limits limits,
+      LocalDate date) {
+    List<SetupReading> readings = inputs.stream().map(input -> input.reading().get()).toList();
+    List<Setup> setups = new ArrayList<>();
+    for (SetupReading reading : readings) {
+      if (reading instanceof SetupReading.Read read) {
+        setups.add(read.setup());
+      }
     }
-    SetupReading.Read read = (SetupReading.Read) reading;
     if (!judge.isDone()) {
-      runAhead(read.setup(), runs);
+      setups.forEach(setup -> runAhead(setup, runs));
     }
-    return answer(input, read, judge.join(), limits, date);
+    Iterator<Supplier<Trials>> trials = trials(judge, setups, limits).iterator();
+    List<Judged> judged = new ArrayList<>();
+    for (SetupReading reading : readings) {
+      judged.add(
+          reading instanceof SetupReading.Read
+              ? judged(reading, judge.join(), trials.next(), date)
+              : new Judged(reading, null, null));
+    }
+    List<Answer> answers = new ArrayList<>();
+    for (int i = 0; i < judged.size(); i++) {
+      answers.add(answer(inputs.get(i), judged.get(i)));
+    }
+    return answers;
+  }
+
+  /** No rule is made ready where there is nothing to judge. */
+  private static List<Supplier<Trials>> trials(
+      CompletableFuture<Judge> judge, List<Setup> setups, Limits limits) {
+    return setups.isEmpty() ? List.of() : judge.join().trials(setups, limits);
   }
 
   private void unreadable(SetupReading.Unreadable file, Input input, Closing closing) {
@@ -310,32 +334,51 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private Answer answer(
-      Input input, SetupReading.Read read, Judge judge, Limits limits, LocalDate date) {
+  /**
+   * What one input came to.
+   *
+   * @param judgement null where it cannot be read, or there was a fault
+   */
+  private record Judged(
+      SetupReading reading, @Nullable Judgement judgement, @Nullable Throwable fault) {}
+
+  private Judged judged(
+      SetupReading reading, Judge judge, Supplier<Trials> trials, LocalDate date) {
     try {
-      Judgement judgement = judged(judge, read.setup(), limits, date);
-      Report judged = new Report(read.document(), read.setup(), judgement, read.pasted());
-      int exit = failOn.exit(judgement.verdict());
-      return new Answer(
-          report(judged),
-          closing -> {
-            closing.judged(input.path(), judgement, exit);
-            table.judged(judged);
-          });
+      Judgement judgement =
+          noRemedies || brief ? judge.glance(trials.get(), date) : judge.judge(trials.get(), date);
+      return new Judged(reading, judgement, null);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
-      return new Answer(
-          faulty(read, fault),
-          closing -> {
-            closing.faulty();
-            table.faulty(read.document().name());
-          });
+      return new Judged(reading, null, fault);
     }
   }
 
-  private Judgement judged(Judge judge, Setup setup, Limits limits, LocalDate date) {
-    return noRemedies || brief
-        ? judge.glance(setup, limits, date)
-        : judge.judge(setup, limits, date);
+  private Answer answer(Input input, Judged judged) {
+    if (judged.reading() instanceof SetupReading.Unreadable unreadable) {
+      return new Answer(
+          unreadable(unreadable),
+          closing -> {
+            unreadable(unreadable, input, closing);
+            table.unreadable(unreadable.name());
+          });
+    }
+    SetupReading.Read read = (SetupReading.Read) judged.reading();
+    Judgement judgement = judged.judgement();
+    if (judgement == null) {
+      return faulty(read, Objects.requireNonNull(judged.fault()));
+    }
+    try {
+      Report report = new Report(read.document(), read.setup(), judgement, read.pasted());
+      int exit = failOn.exit(judgement.verdict());
+      return new Answer(
+          report(report),
+          closing -> {
+            closing.judged(input.path(), judgement, exit);
+            table.judged(report);
+          });
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+      return faulty(read, fault);
+    }
   }
 
   private String report(Report report) {
@@ -372,7 +415,16 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   /** One file's fault is its own: it is said in its place, and the others are judged. */
-  private String faulty(SetupReading.Read read, Throwable fault) {
+  private Answer faulty(SetupReading.Read read, Throwable fault) {
+    return new Answer(
+        fault(read, fault),
+        closing -> {
+          closing.faulty();
+          table.faulty(read.document().name());
+        });
+  }
+
+  private String fault(SetupReading.Read read, Throwable fault) {
     String file = read.document().name();
     String says = why(fault);
     if (format == Format.TEXT) {

@@ -48,10 +48,14 @@ public final class Facts {
     }
   }
 
-  /** All of some facts. */
-  public void add(Facts others) {
-    entries.addAll(others.entries);
-    conditions.addAll(others.conditions);
+  /** All of several facts. */
+  public static Facts together(List<Facts> several) {
+    Facts all = new Facts();
+    for (Facts some : several) {
+      all.entries.addAll(some.entries);
+      all.conditions.addAll(some.conditions);
+    }
+    return all;
   }
 
   /** A condition that rules may join. */

@@ -18,12 +18,12 @@ import java.util.function.Predicate;
 /** What the rules matched in one reading of the facts, by check and case. */
 final class Matches {
 
-  /** Few cases have any. */
-  private final IdentityHashMap<Case, Map<String, Match>> byCase = new IdentityHashMap<>();
+  /** Most checks have none, and few more than one. */
+  private final Map<String, List<Match>> byCheck = new HashMap<>();
 
   Matches(Collection<Match> matches) {
     for (Match match : matches) {
-      byCase.computeIfAbsent(match.found(), found -> new HashMap<>(2)).put(match.check(), match);
+      byCheck.computeIfAbsent(match.check(), check -> new ArrayList<>(2)).add(match);
     }
   }
 
@@ -36,12 +36,19 @@ final class Matches {
    */
   record Read(Matches withoutDefaults, Matches atBest, Matches surely) {}
 
-  /** The loosest reading is of all facts; a stricter one, only of the matches it may undo. */
+  /**
+   * The loosest reading is of all facts; a stricter one, only of the matches it may undo. Where
+   * nothing is open, what holds at best is what holds surely.
+   */
   static Read of(RuleBook book, Facts facts) {
-    List<Match> withoutDefaults = in(Reading.WITHOUT_DEFAULTS, book, facts.all());
-    List<Match> atBest = stricter(book, Reading.AT_BEST, withoutDefaults, Match::restsOnDefaults);
-    List<Match> surely = stricter(book, Reading.SURELY, atBest, Match::isOpen);
-    return new Read(new Matches(withoutDefaults), new Matches(atBest), new Matches(surely));
+    List<Match> loosely = in(Reading.WITHOUT_DEFAULTS, book, facts.all());
+    List<Match> surely =
+        stricter(book, Reading.SURELY, loosely, match -> match.restsOnDefaults() || match.isOpen());
+    List<Match> open = new ArrayList<>(loosely);
+    open.removeIf(match -> match.restsOnDefaults() && !match.isOpen());
+    List<Match> atBest = stricter(book, Reading.AT_BEST, open, Match::restsOnDefaults);
+    atBest.addAll(surely);
+    return new Read(new Matches(loosely), new Matches(atBest), new Matches(surely));
   }
 
   /** What is found for sure, and nothing of what may be: for those who look for findings alone. */
@@ -78,8 +85,13 @@ final class Matches {
     return matches;
   }
 
-  /** The match of a check on a case. */
+  /** The last match of a check on a case. */
+  @SuppressWarnings("ReferenceEquality") // cases that are alike are still two
   Optional<Match> of(String check, Case on) {
-    return Optional.ofNullable(byCase.getOrDefault(on, Map.of()).get(check));
+    Match last = null;
+    for (Match match : byCheck.getOrDefault(check, List.of())) {
+      last = match.found() == on ? match : last;
+    }
+    return Optional.ofNullable(last);
   }
 }

@@ -170,17 +170,19 @@ final class Outcomes {
   }
 
   private static Outcome judged(Check check, Case fact, Matches.Read matches) {
+    Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
+    if (loosely.isEmpty()) {
+      return CLEAR;
+    }
     Evidence evidence = fact.evidence();
     Optional<Match> surely = matches.surely().of(check.name(), fact);
     if (surely.isPresent() && !evidence.unproven()) {
       return new Outcome.Found(finding(check, evidence, surely.get().provenance()));
     }
     Optional<Match> atBest = matches.atBest().of(check.name(), fact);
-    if (atBest.isPresent()) {
-      return new Outcome.Open(evidence.subject(), missing(evidence, atBest.get().missing()));
-    }
-    Optional<Match> loosely = matches.withoutDefaults().of(check.name(), fact);
-    return clear(check, evidence.subject(), loosely.map(Match::assumed).orElse(List.of()));
+    return atBest.isPresent()
+        ? new Outcome.Open(evidence.subject(), missing(evidence, atBest.get().missing()))
+        : clear(check, evidence.subject(), loosely.get().assumed());
   }
 
   /** What else could decide is asked for once the case's own values are entered. */

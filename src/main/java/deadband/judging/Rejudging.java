@@ -28,26 +28,62 @@ final class Rejudging {
   private final Setup setup;
   private final Limits limits;
   private final DayRuns runs;
-  private final Reads reads = new Reads();
-  private final List<Facts> byTopic = new ArrayList<>(Topics.COUNT);
+  private final Reads reads;
+  private final List<Facts> byTopic;
 
   private final Outcomes before;
 
-  /** Judges the setup itself, and notes what is read for it. */
-  Rejudging(RuleBook book, List<Check> checks, Setup setup, Limits limits, DayRuns runs) {
+  private Rejudging(
+      RuleBook book,
+      List<Check> checks,
+      Setup setup,
+      Limits limits,
+      DayRuns runs,
+      Reads reads,
+      List<Facts> byTopic,
+      Outcomes before) {
     this.book = book;
     this.checks = checks;
     this.setup = setup;
     this.limits = limits;
     this.runs = runs;
-    Facts all = new Facts();
+    this.reads = reads;
+    this.byTopic = byTopic;
+    this.before = before;
+  }
+
+  /**
+   * Judges setups and notes what is read for each, topic by topic: the code of all topics is more
+   * than a processor keeps at hand, so that one setup after the other takes longer.
+   */
+  static List<Rejudging> of(
+      RuleBook book, List<Check> checks, List<Setup> setups, Limits limits, DayRuns runs) {
+    List<Reads> reads = setups.stream().map(setup -> new Reads()).toList();
+    List<List<Facts>> byTopic = new ArrayList<>();
+    setups.forEach(setup -> byTopic.add(new ArrayList<>(Topics.COUNT)));
     for (int topic = 0; topic < Topics.COUNT; topic++) {
-      int number = topic;
-      Facts facts = reads.by(topic).reading(() -> Topics.of(number, setup, limits, runs));
-      byTopic.add(facts);
-      all.add(facts);
+      for (int i = 0; i < setups.size(); i++) {
+        byTopic.get(i).add(noted(reads.get(i), topic, setups.get(i), limits, runs));
+      }
     }
-    before = Outcomes.of(Matches.of(book, all), checks, all);
+    List<Facts> facts = byTopic.stream().map(Facts::together).toList();
+    List<Matches.Read> matches = facts.stream().map(all -> Matches.of(book, all)).toList();
+    List<Rejudging> judged = new ArrayList<>(setups.size());
+    for (int i = 0; i < setups.size(); i++) {
+      Outcomes before = Outcomes.of(matches.get(i), checks, facts.get(i));
+      judged.add(
+          new Rejudging(
+              book, checks, setups.get(i), limits, runs, reads.get(i), byTopic.get(i), before));
+    }
+    return judged;
+  }
+
+  private static Facts noted(Reads reads, int topic, Setup setup, Limits limits, DayRuns runs) {
+    return reads.by(topic).reading(() -> Topics.of(topic, setup, limits, runs));
+  }
+
+  Setup setup() {
+    return setup;
   }
 
   /** What the setup came to. */

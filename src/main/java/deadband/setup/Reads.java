@@ -16,7 +16,7 @@ public final class Reads {
   private static final ThreadLocal<@Nullable Reader> HERE = new ThreadLocal<>();
 
   /** Some times as many as a setup has values; a power of two. */
-  private static final int SLOTS = 4096;
+  private static final int SLOTS = 2048;
 
   private final long[] readers = new long[SLOTS];
 

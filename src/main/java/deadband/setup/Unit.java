@@ -1,5 +1,6 @@
 package deadband.setup;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -25,7 +26,10 @@ public enum Unit {
   DEGREE("deg", "°", -360, 360, 4),
   NONE("", "", -1e9, 1e9, 6);
 
+  private static final List<Unit> ALL = List.of(values());
+
   private final String suffix;
+  private final String ending;
   private final String printed;
   private final double least;
   private final double most;
@@ -33,6 +37,7 @@ public enum Unit {
 
   Unit(String suffix, String printed, double least, double most, int decimals) {
     this.suffix = suffix;
+    this.ending = "_" + suffix;
     this.printed = printed;
     this.least = least;
     this.most = most;
@@ -41,8 +46,8 @@ public enum Unit {
 
   /** The unit a component's name ends in; {@link #NONE} where it carries none. */
   public static Unit of(String name) {
-    for (Unit unit : values()) {
-      if (!unit.suffix.isEmpty() && name.endsWith("_" + unit.suffix)) {
+    for (Unit unit : ALL) {
+      if (!unit.suffix.isEmpty() && name.endsWith(unit.ending)) {
         return unit;
       }
     }
@@ -51,7 +56,7 @@ public enum Unit {
 
   /** The unit printed this way, for figures that carry their unit as text. */
   public static Optional<Unit> printed(String text) {
-    for (Unit unit : values()) {
+    for (Unit unit : ALL) {
       if (unit.printed.equals(text)) {
         return Optional.of(unit);
       }
