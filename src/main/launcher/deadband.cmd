@@ -51,7 +51,7 @@ set "tuning=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 if "%~1"=="" goto :collector
 if "%~1"=="simulate" set "tuning=-XX:+UseParallelGC"
 if "%~1"=="propose" set "tuning=-XX:+UseParallelGC"
-if "%~1"=="jsonl" set "tuning=-XX:+UseParallelGC"
+if "%~1"=="jsonl" set "tuning=-XX:+UseParallelGC -XX:InlineSmallCode=500 -XX:FreqInlineSize=60"
 shift
 goto :next_word
 

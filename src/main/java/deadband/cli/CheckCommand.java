@@ -216,7 +216,7 @@ final class CheckCommand implements Callable<Integer> {
       Proposal proposal = new Proposer(judge, limits, date, List.of()).propose(read.setup());
       Report report = new Report(read.document(), read.setup(), proposal.before(), read.pasted());
       Judgement judgement = pages.add(new JobRecord(report, proposal, limits, Version.number()));
-      closing.judged(input.path(), judgement, failOn.exit(judgement.verdict()));
+      closing.judged(Closing.Judged.of(input.path(), judgement, failOn.exit(judgement.verdict())));
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       pages.unreadable(read.name(), Printable.of(why(fault)) + "\n");
       closing.faulty();
@@ -359,7 +359,9 @@ final class CheckCommand implements Callable<Integer> {
           unreadable(unreadable),
           closing -> {
             unreadable(unreadable, input, closing);
-            table.unreadable(unreadable.name());
+            if (brief) {
+              table.unreadable(unreadable.name());
+            }
           });
     }
     SetupReading.Read read = (SetupReading.Read) judged.reading();
@@ -369,13 +371,16 @@ final class CheckCommand implements Callable<Integer> {
     }
     try {
       Report report = new Report(read.document(), read.setup(), judgement, read.pasted());
-      int exit = failOn.exit(judgement.verdict());
+      Closing.Judged ended =
+          Closing.Judged.of(input.path(), judgement, failOn.exit(judgement.verdict()));
       return new Answer(
           report(report),
-          closing -> {
-            closing.judged(input.path(), judgement, exit);
-            table.judged(report);
-          });
+          brief
+              ? closing -> {
+                closing.judged(ended);
+                table.judged(report);
+              }
+              : closing -> closing.judged(ended));
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
       return faulty(read, fault);
     }
@@ -420,7 +425,9 @@ final class CheckCommand implements Callable<Integer> {
         fault(read, fault),
         closing -> {
           closing.faulty();
-          table.faulty(read.document().name());
+          if (brief) {
+            table.faulty(read.document().name());
+          }
         });
   }
 

@@ -32,23 +32,40 @@ final class Closing {
   }
 
   /**
-   * Counts one judged file.
+   * What one judged file came to: no more than is needed here, since many wait for their turn.
    *
    * @param file its path; empty for standard input, which cannot be read again
-   * @param ending status that its verdict alone would lead to
+   * @param ending the status it leads to
+   * @param first the finding that is shown first; null where there is none
    */
-  void judged(String file, Judgement judgement, int ending) {
-    verdicts.merge(judgement.verdict(), 1, Integer::sum);
-    exit = Math.max(exit, judgement.isEmpty() ? Exit.NOTHING_CHECKED : ending);
-    judgement.findings().stream()
-        .filter(finding -> finding.causedBy() == null)
-        .findFirst()
-        .filter(first -> worst == null || isGraver(first, worst))
-        .ifPresent(
-            first -> {
-              worst = first;
-              worstFile = file;
-            });
+  record Judged(String file, Verdict verdict, int ending, @Nullable Finding first) {
+
+    /**
+     * Of a judgement.
+     *
+     * @param ending status that its verdict alone would lead to
+     */
+    static Judged of(String file, Judgement judgement, int ending) {
+      return new Judged(
+          file,
+          judgement.verdict(),
+          judgement.isEmpty() ? Exit.NOTHING_CHECKED : ending,
+          judgement.findings().stream()
+              .filter(finding -> finding.causedBy() == null)
+              .findFirst()
+              .orElse(null));
+    }
+  }
+
+  /** Counts one judged file. */
+  void judged(Judged judged) {
+    verdicts.merge(judged.verdict, 1, Integer::sum);
+    exit = Math.max(exit, judged.ending);
+    Finding first = judged.first;
+    if (first != null && (worst == null || isGraver(first, worst))) {
+      worst = first;
+      worstFile = judged.file;
+    }
   }
 
   private static boolean isGraver(Finding one, Finding other) {

@@ -23,11 +23,11 @@ import java.util.function.Predicate;
  */
 final class InOrder<I, T> implements AutoCloseable {
 
-  private static final int MOST_FOR_EACH_CORE = 64;
+  private static final int MOST_FOR_EACH_CORE = 32;
   private static final long MOST_BYTES = 16L * 1024 * 1024;
 
   /** More gain little and hold more memory. */
-  private static final int MOST_SIDE_BY_SIDE = 16;
+  private static final int MOST_SIDE_BY_SIDE = 8;
 
   /** Work that goes on, on how many things, and their size. */
   private record Going<T>(Future<List<T>> work, int things, long bytes) {}
