@@ -100,6 +100,13 @@ final class CheckCommand implements Callable<Integer> {
               + " at many homes")
   private boolean noRemedies;
 
+  @Option(
+      names = "--no-year",
+      description =
+          "leaves out the years that are run to weigh remedies, which take the longest: for many"
+              + " homes")
+  private boolean noYear;
+
   @Mixin private JudgeOptions judging = new JudgeOptions();
   @Mixin private SaveOption save = new SaveOption();
   @Mixin private EquipmentOption equipment = new EquipmentOption();
@@ -192,7 +199,7 @@ final class CheckCommand implements Callable<Integer> {
     Saving saving = save.saving(console, paths());
     Closing closing = new Closing();
     RecordFiles pages = new RecordFiles(console, writer, format, out, folder);
-    Judge judge = judging.judge(judging.dayRuns());
+    Judge judge = judge(judging.dayRuns());
     inputs.each(input -> record(saving.saved(input), judge, limits, date, pages, closing));
     boolean written = pages.write();
     console.out().flush();
@@ -237,7 +244,7 @@ final class CheckCommand implements Callable<Integer> {
             new InOrder<>(
                 inputs -> answers(inputs, judge, runs, limits, date),
                 answer -> isTaken(answer, reports, closing))) {
-      judge.completeAsync(() -> judging.judge(runs), answers.workers());
+      judge.completeAsync(() -> judge(runs), answers.workers());
       Predicate<Input> saved = input -> answers.add(saving.saved(input), input.bytes());
       if (new Inputs(files, name, lines, equipment, console).each(saved) && answers.finish()) {
         reports.end();
@@ -252,6 +259,10 @@ final class CheckCommand implements Callable<Integer> {
     }
     boolean fixed = Fixing.all(fixes, save.outputs().writer(console, paths()), console);
     return saving.failed() || !fixed ? Math.max(closing.exit(), Exit.UNWRITABLE) : closing.exit();
+  }
+
+  private Judge judge(DayRuns runs) {
+    return noYear ? judging.withoutYears(runs) : judging.judge(runs);
   }
 
   /** The files that are read. */

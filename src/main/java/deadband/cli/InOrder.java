@@ -29,6 +29,8 @@ final class InOrder<I, T> implements AutoCloseable {
   /** More gain little and hold more memory. */
   private static final int MOST_SIDE_BY_SIDE = 8;
 
+  private static final long MOST_BYTES_SIDE_BY_SIDE = MOST_BYTES / 16;
+
   /** Work that goes on, on how many things, and their size. */
   private record Going<T>(Future<List<T>> work, int things, long bytes) {}
 
@@ -73,7 +75,8 @@ final class InOrder<I, T> implements AutoCloseable {
   boolean add(I thing, int size) {
     next.add(thing);
     nextBytes += size;
-    return next.size() < sideBySide() || begin();
+    boolean more = next.size() < sideBySide() && nextBytes < MOST_BYTES_SIDE_BY_SIDE;
+    return more || begin();
   }
 
   /** Few at first, so that every core has something to do. */

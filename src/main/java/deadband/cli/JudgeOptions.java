@@ -77,7 +77,12 @@ final class JudgeOptions {
   }
 
   Judge judge(DayRuns runs) {
-    return new Judge(book(), runs, noDayRun ? null : YearRuns.remembered());
+    return noDayRun ? withoutYears(runs) : new Judge(book(), runs, YearRuns.remembered());
+  }
+
+  /** A judge that weighs no remedy by a year of days. */
+  Judge withoutYears(DayRuns runs) {
+    return new Judge(book(), runs);
   }
 
   private RuleBook book() {

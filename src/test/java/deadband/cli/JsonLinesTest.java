@@ -37,6 +37,7 @@ import tools.jackson.core.json.JsonFactory;
 class JsonLinesTest {
 
   private static final Path GOOD = Path.of("sample-configs/good/mill-cottage.json");
+  private static final Path FAULTY = Path.of("sample-configs/faulty/stop-just-under-start.json");
   private static final String[] QUICK = {"check", "--no-day-run", "--format=jsonl", "--jsonl"};
 
   @TempDir private Path folder;
@@ -279,5 +280,19 @@ class JsonLinesTest {
     assertThat(run.waitFor()).isEqualTo(143);
     assertThat(lines).allMatch(line -> line.startsWith("{") && line.endsWith("}"));
     assertThat(all.toString()).matches("(?s)|.*}\n");
+  }
+
+  /** A year takes fifty times as long as the rest of a home. */
+  @Test
+  void withoutTheYearOnlyItsFiguresAreMissing() {
+    String[] check = {"check", "--format=json", "--as-of=2026-05-31", FAULTY.toString()};
+    String[] without = {
+      "check", "--format=json", "--as-of=2026-05-31", "--no-year", FAULTY.toString()
+    };
+    String whole = CommandLineRun.of(check).out();
+
+    assertThat(whole).contains("\"year\": {");
+    assertThat(CommandLineRun.of(without).out())
+        .isEqualTo(whole.replaceAll("(?s)\"year\": \\{.*?\\}.*?\\}.*?\\}", "\"year\": null"));
   }
 }
