@@ -1,5 +1,6 @@
 package deadband.diagnosis;
 
+import deadband.meterlog.MeterLog;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -106,8 +107,6 @@ final class RunLikelihood {
 
   /** An end so much more to be expected with one cause than with another is evidence. */
   private static final double TELLING = 3;
-
-  private static final double HOURS_FROM_MIN = 120;
 
   private record Level(double kW, double tank_K, double delays) {
 
@@ -309,15 +308,9 @@ final class RunLikelihood {
         p.running ? "the stop" : "the start",
         log.clock(last),
         p.running ? "after a run of" : "after a pause of",
-        duration(minutes(p)),
+        MeterLog.duration(60 * minutes(p)),
         surplus,
         tank);
-  }
-
-  private static String duration(double minutes) {
-    return minutes > HOURS_FROM_MIN
-        ? String.format(Locale.ROOT, "%.1f h", minutes / 60)
-        : String.format(Locale.ROOT, "%.0f min", minutes);
   }
 
   private double[] each(Behaviour b, Errors errors) {

@@ -107,13 +107,13 @@ final class Clock {
             String.format(
                 Locale.ROOT,
                 "clock %s %s for %d rows from %s on, put right",
-                duration(Math.abs(off_s)),
+                MeterLog.duration(Math.abs(off_s)),
                 off_s > 0 ? "fast" : "slow",
                 until - row,
                 local(row)));
         row = until;
       } else if (off_s < 0 && runsOn(from, row) && runsOn(row, row + MANY)) {
-        changes.add("clock put back by " + duration(-off_s) + " at " + local(row));
+        changes.add("clock put back by " + MeterLog.duration(-off_s) + " at " + local(row));
       }
       from = row;
     }
@@ -139,12 +139,6 @@ final class Clock {
       }
     }
     return until - from >= MANY;
-  }
-
-  private static String duration(long seconds) {
-    return seconds >= 2 * HOUR_S
-        ? String.format(Locale.ROOT, "%.1f h", seconds / 3600.0)
-        : Math.round(seconds / 60.0) + " min";
   }
 
   private LocalDateTime local(int row) {

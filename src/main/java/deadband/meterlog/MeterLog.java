@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -11,6 +12,8 @@ import java.util.Optional;
  * between the end of a span and the next row nothing is known.
  */
 public final class MeterLog {
+
+  private static final double TWO_HOURS_S = 7200;
 
   private final String name;
   private final Times times;
@@ -98,6 +101,13 @@ public final class MeterLog {
   /** Local time at which a row begins. */
   public LocalDateTime clock(int row) {
     return clock(row, times.at_s[row]);
+  }
+
+  /** How long it takes, in words: in minutes, from two hours on in hours. */
+  public static String duration(double seconds) {
+    return seconds >= TWO_HOURS_S
+        ? String.format(Locale.ROOT, "%.1f h", seconds / 3600)
+        : String.format(Locale.ROOT, "%.0f min", seconds / 60);
   }
 
   /** Local time of an instant in a row or at its end. */
