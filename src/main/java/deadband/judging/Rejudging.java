@@ -25,9 +25,9 @@ final class Rejudging {
 
   private final RuleBook book;
   private final List<Check> checks;
-  private final Setup setup;
   private final Limits limits;
   private final DayRuns runs;
+  private final Setup setup;
   private final Reads reads;
   private final List<Facts> byTopic;
 
@@ -36,20 +36,30 @@ final class Rejudging {
   private Rejudging(
       RuleBook book,
       List<Check> checks,
-      Setup setup,
       Limits limits,
       DayRuns runs,
-      Reads reads,
-      List<Facts> byTopic,
+      Noted noted,
       Outcomes before) {
     this.book = book;
     this.checks = checks;
-    this.setup = setup;
     this.limits = limits;
     this.runs = runs;
-    this.reads = reads;
-    this.byTopic = byTopic;
+    this.setup = noted.setup;
+    this.reads = noted.reads;
+    this.byTopic = noted.byTopic;
     this.before = before;
+  }
+
+  /** The facts of a setup topic by topic, and what was read of it for each. */
+  private record Noted(Setup setup, Reads reads, List<Facts> byTopic) {
+
+    static Noted of(Setup setup) {
+      return new Noted(setup, new Reads(), new ArrayList<>(Topics.COUNT));
+    }
+
+    void derive(int topic, Limits limits, DayRuns runs) {
+      byTopic.add(reads.by(topic).reading(() -> Topics.of(topic, setup, limits, runs)));
+    }
   }
 
   /**
@@ -58,28 +68,20 @@ final class Rejudging {
    */
   static List<Rejudging> of(
       RuleBook book, List<Check> checks, List<Setup> setups, Limits limits, DayRuns runs) {
-    List<Reads> reads = setups.stream().map(setup -> new Reads()).toList();
-    List<List<Facts>> byTopic = new ArrayList<>();
-    setups.forEach(setup -> byTopic.add(new ArrayList<>(Topics.COUNT)));
+    List<Noted> noted = setups.stream().map(Noted::of).toList();
     for (int topic = 0; topic < Topics.COUNT; topic++) {
-      for (int i = 0; i < setups.size(); i++) {
-        byTopic.get(i).add(noted(reads.get(i), topic, setups.get(i), limits, runs));
+      for (Noted each : noted) {
+        each.derive(topic, limits, runs);
       }
     }
-    List<Facts> facts = byTopic.stream().map(Facts::together).toList();
+    List<Facts> facts = noted.stream().map(each -> Facts.together(each.byTopic)).toList();
     List<Matches.Read> matches = facts.stream().map(all -> Matches.of(book, all)).toList();
     List<Rejudging> judged = new ArrayList<>(setups.size());
     for (int i = 0; i < setups.size(); i++) {
       Outcomes before = Outcomes.of(matches.get(i), checks, facts.get(i));
-      judged.add(
-          new Rejudging(
-              book, checks, setups.get(i), limits, runs, reads.get(i), byTopic.get(i), before));
+      judged.add(new Rejudging(book, checks, limits, runs, noted.get(i), before));
     }
     return judged;
-  }
-
-  private static Facts noted(Reads reads, int topic, Setup setup, Limits limits, DayRuns runs) {
-    return reads.by(topic).reading(() -> Topics.of(topic, setup, limits, runs));
   }
 
   Setup setup() {
