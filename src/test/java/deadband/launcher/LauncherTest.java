@@ -286,6 +286,13 @@ class LauncherTest {
   }
 
   @Test
+  void compilesAStreamInSmallerPieces() {
+    Path java = deadband.fakeJava("jvm of a stream", "17", NOTHING);
+    deadband.run(deadband.offWith(java), "check", "--format=jsonl", "x");
+    assertThat(Unpacked.calls(java)).contains("-XX:InlineSmallCode=500", "-XX:FreqInlineSize=60");
+  }
+
+  @Test
   void letsLongCommandsCompileInFull() {
     List<List<String>> commands =
         List.of(
