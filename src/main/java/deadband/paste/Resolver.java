@@ -25,6 +25,7 @@ final class Resolver {
 
   private static final int MOST_CHOICES = 6;
   private static final Pointer HEAT_PUMP = Pointer.parse("/heatPump");
+  private static final Pointer OBSERVED = Pointer.parse("/observed");
 
   static final Set<String> YES =
       Set.of(
@@ -138,12 +139,24 @@ final class Resolver {
     }
     // a heating element under the heading of the heat pump may be its back-up heater
     boolean either = label.contains("rod") && Context.within(HEAT_PUMP, context.heading());
-    List<Meaning> narrowed = either ? List.of() : narrowed(meanings, context);
+    List<Meaning> narrowed =
+        either || isSetOrObserved(meanings, context) ? List.of() : narrowed(meanings, context);
     if (narrowed.isEmpty()) {
       return meanings.isEmpty() ? ofSection(label, token, unit) : ask(meanings, token, unit);
     }
     List<Meaning> usual = usual(narrowed, amount, unit);
     return usual.size() > 1 ? ask(usual, token, unit) : number(usual.get(0).entry(), token, unit);
+  }
+
+  /** Beside a heat pump on a line, a number may be what it permits or what was observed of it. */
+  private static boolean isSetOrObserved(List<Meaning> meanings, Context context) {
+    long observed =
+        meanings.stream()
+            .filter(m -> m.entry().pointer().parent().equals(Optional.of(OBSERVED)))
+            .count();
+    return observed > 0
+        && observed < meanings.size()
+        && Context.within(HEAT_PUMP, context.nearby());
   }
 
   /** Those of which the number is usual as it is written; all where it is usual of none. */

@@ -81,6 +81,21 @@ class PasteTest {
     assertThat(run.out()).contains("3 values understood, 0 lines not understood, 0 ambiguous");
   }
 
+  /**
+   * Taken for the starts that the heat pump permits, short-cycling would be held against itself.
+   */
+  @Test
+  void startsOfAComplaintAreNotTakenForThosePermitted() {
+    String complaint = "tank 300 L, heat pump takes 2.2 kW, 8 starts an hour";
+    String plate = "heat pump: max 3 starts per hour, input 2.2 kW";
+
+    assertThat(CommandLineRun.with(complaint, Map.of(), "check", "--no-day-run", "-").out())
+        .contains("1 ambiguous", "heatPump.startsPerHour 8", "observed.startsPerHour 8?")
+        .doesNotContain("= heatPump.startsPerHour");
+    assertThat(CommandLineRun.with(plate, Map.of(), "check", "--no-day-run", "-").out())
+        .contains("heatPump.startsPerHour 3", "0 ambiguous");
+  }
+
   @Test
   void theJsonReportSaysHowEachLineWasUnderstood() {
     String json = check("--format", "json", MAIL).out();
