@@ -308,7 +308,7 @@ final class RunLikelihood {
         p.running ? "the stop" : "the start",
         log.clock(last),
         p.running ? "after a run of" : "after a pause of",
-        MeterLog.duration(60 * minutes(p)),
+        MeterLog.duration(Math.round(60 * minutes(p))),
         surplus,
         tank);
   }

@@ -13,7 +13,7 @@ import java.util.Optional;
  */
 public final class MeterLog {
 
-  private static final double TWO_HOURS_S = 7200;
+  private static final long TWO_HOURS_S = 7200;
 
   private final String name;
   private final Times times;
@@ -104,10 +104,10 @@ public final class MeterLog {
   }
 
   /** How long it takes, in words: in minutes, from two hours on in hours. */
-  public static String duration(double seconds) {
+  public static String duration(long seconds) {
     return seconds >= TWO_HOURS_S
-        ? String.format(Locale.ROOT, "%.1f h", seconds / 3600)
-        : String.format(Locale.ROOT, "%.0f min", seconds / 60);
+        ? String.format(Locale.ROOT, "%.1f h", seconds / 3600.0)
+        : String.format(Locale.ROOT, "%.0f min", seconds / 60.0);
   }
 
   /** Local time of an instant in a row or at its end. */
